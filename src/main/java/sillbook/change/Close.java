@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import java.util.List;
+import sillbook.model.Day;
+import sillbook.model.Happening;
+import sillbook.model.Happening.End;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+
+/** The winter of some pots ends. */
+public record Close(List<Id<Pot>> pots, End end, String note, Day day) implements Change {
+    public Close {
+        pots = List.copyOf(pots);
+    }
+
+    @Override
+    public Decision on(Journal journal, Hand hand) {
+        return Rules.firstOf(Rules.somePots(pots), Rules.stillThere(journal, pots), Rules.hasHappened(day, hand))
+                .<Decision>map(refusal -> refusal)
+                .orElseGet(() -> new Step(
+                        Said.labels(journal, pots) + " " + Said.words(end),
+                        EachPot.happens(journal, hand, pots, day, new Happening.Closed(end, note))));
+    }
+}

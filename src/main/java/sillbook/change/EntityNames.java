@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import java.util.Map;
+import java.util.function.BiFunction;
+import sillbook.model.Container;
+import sillbook.model.Entity;
+import sillbook.model.Event;
+import sillbook.model.Journal;
+import sillbook.model.Outcome;
+import sillbook.model.OwnFigure;
+import sillbook.model.OwnKind;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.PottingMix;
+import sillbook.model.Purchase;
+import sillbook.model.Settings;
+import sillbook.model.SpanReading;
+import sillbook.model.Variety;
+import sillbook.model.Wish;
+
+/** What each type of entity is called in the name of a step. */
+final class EntityNames {
+    private static final Map<Class<?>, BiFunction<Journal, Entity<?>, String>> NAMES = Map.ofEntries(
+            named(Settings.class, (journal, settings) -> "settings"),
+            named(OwnKind.class, (journal, kind) -> "kind " + kind.name()),
+            named(OwnFigure.class, EntityNames::figure),
+            named(Variety.class, (journal, variety) -> "variety '" + variety.name() + "'"),
+            named(Purchase.class, EntityNames::purchase),
+            named(PottingMix.class, (journal, mix) -> "potting mix " + mix.name()),
+            named(Container.class, (journal, container) -> "container " + container.name()),
+            named(Place.class, (journal, place) -> "place " + place.name()),
+            named(Pot.class, (journal, pot) -> "pot " + pot.label()),
+            named(Event.class, (journal, event) -> "entry of " + Said.subject(journal, event.subject())),
+            named(SpanReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),
+            named(Outcome.class, EntityNames::outcome),
+            named(Wish.class, (journal, wish) -> "wish for " + wishedFor(wish)));
+
+    private EntityNames() {}
+
+    static String of(Journal journal, Entity<?> entity) {
+        BiFunction<Journal, Entity<?>, String> name = NAMES.get(entity.getClass());
+        if (name == null) {
+            throw new IllegalStateException("no name for " + entity.getClass());
+        }
+        return name.apply(journal, entity);
+    }
+
+    private static <T extends Entity<T>> Map.Entry<Class<?>, BiFunction<Journal, Entity<?>, String>> named(
+            Class<T> type, BiFunction<Journal, T, String> name) {
+        return Map.entry(type, (journal, entity) -> name.apply(journal, type.cast(entity)));
+    }
+
+    private static String figure(Journal journal, OwnFigure figure) {
+        String holder = figure.scope()
+                .variety()
+                .map(variety -> Said.variety(journal, variety))
+                .or(() -> figure.scope().kind().map(Object::toString))
+                .orElse("all hardy kinds");
+        return "own figure, " + figure.figure() + " of " + holder;
+    }
+
+    private static String purchase(Journal journal, Purchase purchase) {
+        return "purchase, " + purchase.count() + " " + Said.variety(journal, purchase.variety());
+    }
+
+    private static String outcome(Journal journal, Outcome outcome) {
+        String score = outcome.score().map(given -> " " + given + " of 5").orElse("");
+        return "outcome" + score + " of " + journal.pots().get(outcome.pot()).label();
+    }
+
+    private static String wishedFor(Wish wish) {
+        String day = wish.from().equals(wish.to()) ? wish.from().toString() : wish.from() + " to " + wish.to();
+        return wish.feast().isEmpty() ? day : wish.feast();
+    }
+}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Edit;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+
+/** Pots go, and with them their entries and outcomes. */
+public record RemovePots(List<Id<Pot>> pots) implements Change {
+    public RemovePots {
+        pots = List.copyOf(pots);
+    }
+
+    @Override
+    public Decision on(Journal journal, Hand hand) {
+        return Rules.firstOf(Rules.somePots(pots), Rules.stillThere(journal, pots), childless(journal))
+                .<Decision>map(refusal -> refusal)
+                .orElseGet(() -> new Step(Said.labels(journal, pots) + " removed", edits(journal)));
+    }
+
+    private Optional<Refusal> childless(Journal journal) {
+        return journal.pots().all().stream()
+                .filter(pot -> pot.parent().filter(pots::contains).isPresent() && !pots.contains(pot.id()))
+                .findFirst()
+                .flatMap(heir -> Rules.refuse("Its plant lives on as " + heir.label() + " of season "
+                        + heir.season().name(journal.settings().seasonStart()) + ". Remove that pot first."));
+    }
+
+    private List<Edit> edits(Journal journal) {
+        List<Edit> edits = new ArrayList<>();
+        journal.outcomes().all().stream()
+                .filter(outcome -> pots.contains(outcome.pot()))
+                .forEach(outcome -> edits.add(new Edit.Remove(outcome)));
+        journal.wishes().all().stream()
+                .filter(wish -> wish.pots().stream().anyMatch(pots::contains))
+                .forEach(wish -> edits.add(new Edit.Put(wish.without(pots))));
+        for (Id<Pot> pot : pots) {
+            journal.history(pot).forEach(event -> edits.add(new Edit.Remove(event)));
+            edits.add(new Edit.Remove(journal.pots().get(pot)));
+        }
+        return edits;
+    }
+}

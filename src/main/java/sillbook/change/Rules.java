@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import java.util.Collection;
+import java.util.Optional;
+import sillbook.model.Day;
+import sillbook.model.Happening;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+
+/** What several changes refuse alike. Each rule gives the refusal, or nothing when all is well. */
+final class Rules {
+    private Rules() {}
+
+    static Optional<Refusal> firstOf(Optional<Refusal> one, Optional<Refusal> other) {
+        return one.isPresent() ? one : other;
+    }
+
+    static Optional<Refusal> firstOf(Optional<Refusal> one, Optional<Refusal> other, Optional<Refusal> last) {
+        return firstOf(firstOf(one, other), last);
+    }
+
+    /** What has happened cannot lie ahead. */
+    static Optional<Refusal> hasHappened(Day day, Hand hand) {
+        if (!day.earliest().isAfter(hand.today())) {
+            return Optional.empty();
+        }
+        return refuse(day.likely() + " is still to come, so it cannot be written as done. Write a day up to today.");
+    }
+
+    static Optional<Refusal> somePots(Collection<Id<Pot>> pots) {
+        return pots.isEmpty() ? refuse("No pot was named. Name one by its label, as T4.") : Optional.empty();
+    }
+
+    /** Another window may have removed a pot in the meantime. */
+    static Optional<Refusal> stillThere(Journal journal, Collection<Id<Pot>> pots) {
+        boolean gone = pots.stream().anyMatch(pot -> !journal.pots().contains(pot));
+        return gone
+                ? refuse("A pot named here is no longer in the journal. Look at Pots and choose again.")
+                : Optional.empty();
+    }
+
+    static Optional<Refusal> potted(Journal journal, Collection<Id<Pot>> pots, Day day) {
+        return pots.stream()
+                .map(pot -> pottedBy(journal, pot, day))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<Refusal> pottedBy(Journal journal, Id<Pot> pot, Day day) {
+        String label = journal.pots().get(pot).label();
+        Optional<Day> potted = pottingDay(journal, pot);
+        if (potted.isEmpty()) {
+            return refuse(label + " is not potted yet. Write first when it was potted.");
+        }
+        if (day.latest().isBefore(potted.get().earliest())) {
+            return refuse(label + " was potted on " + potted.get().likely() + ", after " + day.likely()
+                    + ". Write a later day, or correct the potting day.");
+        }
+        return Optional.empty();
+    }
+
+    static Optional<Day> pottingDay(Journal journal, Id<Pot> pot) {
+        return journal.history(pot).stream()
+                .filter(event -> event.what() instanceof Happening.Potted)
+                .map(event -> event.day())
+                .findFirst();
+    }
+
+    /** What every change of growing pots asks for. */
+    static Optional<Refusal> growing(Journal journal, Collection<Id<Pot>> pots, Day day, Hand hand) {
+        Optional<Refusal> missing = firstOf(somePots(pots), stillThere(journal, pots));
+        return missing.isPresent() ? missing : firstOf(hasHappened(day, hand), potted(journal, pots, day));
+    }
+
+    static Optional<Refusal> refuse(String sentence) {
+        return Optional.of(new Refusal(sentence));
+    }
+}

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import sillbook.model.Entity;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Labels;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Stage;
+import sillbook.model.Subject;
+import sillbook.model.Variety;
+
+/** The words that names of steps and refusals are made of. */
+final class Said {
+    private Said() {}
+
+    /** {@code T1-T6 T9}. */
+    static String labels(Journal journal, Collection<Id<Pot>> pots) {
+        List<String> labels =
+                pots.stream().map(pot -> journal.pots().get(pot).label()).toList();
+        return Labels.say(labels);
+    }
+
+    static String place(Journal journal, Id<Place> place) {
+        return journal.places().get(place).name();
+    }
+
+    static String variety(Journal journal, Id<Variety> variety) {
+        return "'" + journal.varieties().get(variety).name() + "'";
+    }
+
+    /** {@code into the cool room}. */
+    static String into(Stage stage) {
+        return switch (stage) {
+            case WAITING -> "back to waiting";
+            case COLD -> "into the cold";
+            case COOL_ROOM -> "into the cool room";
+            case WARM_ROOM -> "into the warm room";
+            case IN_BLOOM -> "in bloom";
+            case AFTER_BLOOM -> "after bloom";
+            case DONE -> "done";
+        };
+    }
+
+    /** An enum constant as words: {@code FIRST_FLOWER} is {@code first flower}. */
+    static String words(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    static String subject(Journal journal, Subject subject) {
+        if (subject instanceof Subject.OfPot of) {
+            return journal.pots().get(of.pot()).label();
+        }
+        if (subject instanceof Subject.OfPlace of) {
+            return place(journal, of.place());
+        }
+        if (subject instanceof Subject.OfVariety of) {
+            return variety(journal, of.variety());
+        }
+        if (subject instanceof Subject.OfPurchase of) {
+            return "purchase of "
+                    + variety(journal, journal.purchases().get(of.purchase()).variety());
+        }
+        Subject.OfSeason of = (Subject.OfSeason) subject;
+        return "season " + of.season().name(journal.settings().seasonStart());
+    }
+
+    /** What an entity is called in the name of a step. */
+    static String entity(Journal journal, Entity<?> entity) {
+        return EntityNames.of(journal, entity);
+    }
+
+    static String plural(int count, String noun) {
+        return count + " " + noun + (count == 1 ? "" : "s");
+    }
+}

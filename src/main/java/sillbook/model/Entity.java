@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+/**
+ * Something the journal holds under an id of its own. Entities are values: a correction is a new value with the same id.
+ *
+ * @param <T> the entity's own type
+ */
+public sealed interface Entity<T extends Entity<T>>
+        permits Settings,
+                OwnKind,
+                OwnFigure,
+                Variety,
+                Purchase,
+                PottingMix,
+                Container,
+                Place,
+                Pot,
+                Event,
+                SpanReading,
+                Outcome,
+                Wish {
+    Id<T> id();
+}

@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** What happened. On an event it has a day and a subject. */
+public sealed interface Happening {
+
+    /** One answer for each sort of happening. */
+    interface Cases<R> {
+        R potted(Potted happening);
+
+        R moved(Moved happening);
+
+        R checked(Checked happening);
+
+        R flowered(Flowered happening);
+
+        R cared(Cared happening);
+
+        R closed(Closed happening);
+
+        R putOff(PutOff happening);
+
+        R leftOut(LeftOut happening);
+
+        R jotted(Jotted happening);
+    }
+
+    <R> R fold(Cases<R> cases);
+
+    /** The pot was potted and watered in. */
+    record Potted() implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.potted(this);
+        }
+    }
+
+    /** The pot was carried to a place, and is in that stage from then on. */
+    record Moved(Id<Place> place, Stage stage) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.moved(this);
+        }
+    }
+
+    /** The pot was looked at. */
+    record Checked(Findings findings) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.checked(this);
+        }
+    }
+
+    /** The pot, or one variety in a mixed one, came to a point of its bloom. */
+    record Flowered(BloomPoint point, Optional<Id<Variety>> variety) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.flowered(this);
+        }
+    }
+
+    /** Something was done to the pot that changes no stage. */
+    record Cared(Care care) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.cared(this);
+        }
+    }
+
+    /** The pot's winter ended. */
+    record Closed(End end, String note) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.closed(this);
+        }
+    }
+
+    /** A job was put off to another day. */
+    record PutOff(JobKind job, LocalDate until, String reason) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.putOff(this);
+        }
+    }
+
+    /** A job is not going to be done. */
+    record LeftOut(JobKind job, String reason) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.leftOut(this);
+        }
+    }
+
+    /** A note in the grower's words. */
+    record Jotted(String text) implements Happening {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.jotted(this);
+        }
+    }
+
+    /** Points of a bloom. */
+    enum BloomPoint {
+        FIRST_FLOWER,
+        FULL_BLOOM,
+        PAST_BLOOM
+    }
+
+    /** Things done to a pot. */
+    enum Care {
+        WATERED,
+        FED,
+        TURNED,
+        STAKED,
+        HOODED,
+        UNHOODED,
+        REPOTTED,
+        PLANTED_OUT,
+        INTO_OUTER_POT,
+        LEAVES_CUT,
+        RESTED
+    }
+
+    /** How a pot's winter ends. */
+    enum End {
+        FINISHED,
+        FAILED,
+        SOLD,
+        GIVEN,
+        BROKEN,
+        USED_UP
+    }
+}

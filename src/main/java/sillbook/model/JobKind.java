@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+/** The sorts of job a pot or a place can ask for. What starts, bounds and closes each stands in docs/jobs.md. */
+public enum JobKind {
+    POT_UP,
+    INTO_COLD,
+    CHECK,
+    BRING_IN,
+    MOVE_TO_WARMTH,
+    WATCH_FOR_FLOWER,
+    KEEP_COOL_IN_BLOOM,
+    PAST_BLOOM,
+    AFTERCARE,
+    WRITE_OUTCOME,
+    DAILY_CARE
+}

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All that a journal says, at one moment. It never changes: {@link #with} gives the journal after some edits.
+ *
+ * <p>Temperature readings are not here; there can be millions, and they are asked of the store by place and time.
+ */
+public final class Journal {
+    private final Map<Class<?>, Catalogue<?>> content;
+
+    /** Worked out when first asked for; two threads may both do it and come to the same. */
+    private @Nullable Map<Subject, List<Event>> histories;
+
+    private Journal(Map<Class<?>, Catalogue<?>> content) {
+        this.content = content;
+    }
+
+    /** A journal that says nothing but how it counts. */
+    public static Journal empty(Settings settings) {
+        return of(List.of(settings));
+    }
+
+    /** The journal of these entities; one of them must be its settings. */
+    public static Journal of(Collection<? extends Entity<?>> entities) {
+        List<Edit> puts = new ArrayList<>(entities.size());
+        entities.forEach(entity -> puts.add(new Edit.Put(entity)));
+        return new Journal(Map.of()).with(puts);
+    }
+
+    /** This journal with the edits carried out, in order. */
+    public Journal with(List<Edit> edits) {
+        Map<Class<?>, List<Edit>> byType = new LinkedHashMap<>();
+        edits.forEach(edit -> byType.computeIfAbsent(edit.entity().getClass(), type -> new ArrayList<>())
+                .add(edit));
+        Map<Class<?>, Catalogue<?>> edited = new HashMap<>(content);
+        byType.forEach((type, some) -> edited.put(type, catalogue(type).with(some)));
+        edited.values().removeIf(Catalogue::isEmpty);
+        return new Journal(edited);
+    }
+
+    private Catalogue<?> catalogue(Class<?> type) {
+        Catalogue<?> found = content.get(type);
+        return found != null ? found : Catalogue.NONE;
+    }
+
+    /** Entities are filed under their own class. */
+    @SuppressWarnings("unchecked")
+    private <T extends Entity<T>> Catalogue<T> all(Class<T> type) {
+        return (Catalogue<T>) catalogue(type);
+    }
+
+    /** Every entity, type by type. */
+    public List<Entity<?>> entities() {
+        List<Entity<?>> entities = new ArrayList<>();
+        content.values().forEach(catalogue -> entities.addAll(catalogue.all()));
+        return entities;
+    }
+
+    public Settings settings() {
+        return all(Settings.class).get(Settings.ID);
+    }
+
+    public Catalogue<OwnKind> ownKinds() {
+        return all(OwnKind.class);
+    }
+
+    public Catalogue<OwnFigure> ownFigures() {
+        return all(OwnFigure.class);
+    }
+
+    public Catalogue<Variety> varieties() {
+        return all(Variety.class);
+    }
+
+    public Catalogue<Purchase> purchases() {
+        return all(Purchase.class);
+    }
+
+    public Catalogue<PottingMix> pottingMixes() {
+        return all(PottingMix.class);
+    }
+
+    public Catalogue<Container> containers() {
+        return all(Container.class);
+    }
+
+    public Catalogue<Place> places() {
+        return all(Place.class);
+    }
+
+    public Catalogue<Pot> pots() {
+        return all(Pot.class);
+    }
+
+    public Catalogue<Event> events() {
+        return all(Event.class);
+    }
+
+    public Catalogue<SpanReading> spanReadings() {
+        return all(SpanReading.class);
+    }
+
+    public Catalogue<Outcome> outcomes() {
+        return all(Outcome.class);
+    }
+
+    public Catalogue<Wish> wishes() {
+        return all(Wish.class);
+    }
+
+    /** What happened to a pot, place or other subject, in the order of history. */
+    public List<Event> history(Subject subject) {
+        Map<Subject, List<Event>> known = histories;
+        if (known == null) {
+            known = sortedHistories();
+            histories = known;
+        }
+        return known.getOrDefault(subject, List.of());
+    }
+
+    public List<Event> history(Id<Pot> pot) {
+        return history(new Subject.OfPot(pot));
+    }
+
+    private Map<Subject, List<Event>> sortedHistories() {
+        Map<Subject, List<Event>> bySubject = new HashMap<>();
+        for (Event event : events().all()) {
+            bySubject
+                    .computeIfAbsent(event.subject(), subject -> new ArrayList<>())
+                    .add(event);
+        }
+        bySubject.replaceAll(
+                (subject, events) -> events.stream().sorted(Event.BY_HISTORY).toList());
+        return bySubject;
+    }
+
+    public Season seasonOf(LocalDate day) {
+        return Season.of(day, settings().seasonStart());
+    }
+
+    public List<Pot> potsOf(Season season) {
+        return pots().all().stream().filter(pot -> pot.season().equals(season)).toList();
+    }
+
+    public Optional<Pot> pot(Season season, String label) {
+        return potsOf(season).stream()
+                .filter(pot -> pot.label().equalsIgnoreCase(label))
+                .findFirst();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Journal that && content.equals(that.content);
+    }
+
+    @Override
+    public int hashCode() {
+        return content.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return content.values().toString();
+    }
+}

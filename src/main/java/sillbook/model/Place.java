@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Where a pot or a purchase can stand.
+ *
+ * @param serves the stage a pot is in when it stands here: cold, cool room or warm room
+ * @param usual the temperatures it usually has
+ * @param coldDays the days of the year on which it is cold enough to count
+ * @param light in the grower's words; may be empty
+ * @param room how many pots find room
+ * @param checkEveryDays days from one round to the next; 0 when it is never asked for
+ */
+public record Place(
+        Id<Place> id,
+        String name,
+        Sort sort,
+        Stage serves,
+        Optional<Band> usual,
+        ColdDays coldDays,
+        String light,
+        Optional<Integer> room,
+        int checkEveryDays,
+        Set<Hazard> hazards,
+        String note)
+        implements Entity<Place> {
+
+    public Place {
+        hazards = Set.copyOf(hazards);
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("a place has a name");
+        }
+        if (!EnumSet.of(Stage.COLD, Stage.COOL_ROOM, Stage.WARM_ROOM).contains(serves)) {
+            throw new IllegalArgumentException("a place is cold, cool or warm, not " + serves);
+        }
+        if (checkEveryDays < 0) {
+            throw new IllegalArgumentException("days between rounds cannot be " + checkEveryDays);
+        }
+    }
+
+    /** The sorts of place, each with what is usual for it (common practice) until the grower says otherwise. */
+    public enum Sort {
+        FRIDGE(Stage.COLD, 14),
+        CELLAR(Stage.COLD, 10),
+        CRAWL_SPACE(Stage.COLD, 10),
+        COLD_FRAME(Stage.COLD, 10),
+        TRENCH(Stage.COLD, 0),
+        GARAGE(Stage.COLD, 10),
+        PORCH(Stage.COOL_ROOM, 1),
+        COOL_ROOM(Stage.COOL_ROOM, 1),
+        WARM_SILL(Stage.WARM_ROOM, 1),
+        OTHER(Stage.COLD, 10);
+
+        private final Stage usuallyServes;
+        private final int usualCheckDays;
+
+        Sort(Stage usuallyServes, int usualCheckDays) {
+            this.usuallyServes = usuallyServes;
+            this.usualCheckDays = usualCheckDays;
+        }
+
+        public Stage usuallyServes() {
+            return usuallyServes;
+        }
+
+        public int usualCheckDays() {
+            return usualCheckDays;
+        }
+    }
+
+    /** What can go wrong at a place. */
+    public enum Hazard {
+        FOOD,
+        FRUIT,
+        FROST,
+        MICE,
+        PETS,
+        CHILDREN,
+        FUMES
+    }
+
+    /** The days of a year on which a place is cold, from one day up to another; the same day twice means all year. */
+    public record ColdDays(MonthDay from, MonthDay untilExclusive) {
+        private static final MonthDay NEW_YEAR = MonthDay.of(1, 1);
+
+        public static final ColdDays ALL_YEAR = new ColdDays(NEW_YEAR, NEW_YEAR);
+
+        public boolean isAllYear() {
+            return from.equals(untilExclusive);
+        }
+
+        public boolean contains(LocalDate day) {
+            MonthDay date = MonthDay.from(day);
+            boolean begun = date.compareTo(from) >= 0;
+            boolean over = date.compareTo(untilExclusive) >= 0;
+            return from.isBefore(untilExclusive) ? begun && !over : isAllYear() || begun || !over;
+        }
+    }
+
+    /** A place of which only the name and the sort are known. */
+    public static Place of(Id<Place> id, String name, Sort sort) {
+        return new Place(
+                id,
+                name,
+                sort,
+                sort.usuallyServes(),
+                Optional.empty(),
+                ColdDays.ALL_YEAR,
+                "",
+                Optional.empty(),
+                sort.usualCheckDays(),
+                Set.of(),
+                "");
+    }
+}

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One planted pot of one season. Its history is the events that name it.
+ *
+ * @param label its short name, as pencilled on the stick; unique within the season when given
+ * @param plantings what is in it; the first names the pot
+ * @param container the object it stands in
+ * @param across its inside width, where the container is not known or says nothing
+ * @param batch shared by pots made together
+ * @param parent the pot of an earlier season whose plant lives on in this one
+ */
+public record Pot(
+        Id<Pot> id,
+        Season season,
+        String label,
+        List<Planting> plantings,
+        Way way,
+        Optional<Id<Container>> container,
+        Optional<Length> across,
+        Optional<Id<PottingMix>> pottingMix,
+        Optional<Id<Batch>> batch,
+        Optional<Id<Pot>> parent,
+        String note)
+        implements Entity<Pot> {
+
+    public Pot {
+        plantings = List.copyOf(plantings);
+        if (plantings.isEmpty()) {
+            throw new IllegalArgumentException("a pot has at least one variety in it");
+        }
+    }
+
+    /** So many bulbs of a variety, perhaps from a known purchase. */
+    public record Planting(Id<Variety> variety, int count, Optional<Id<Purchase>> purchase) {
+        public Planting {
+            if (count < 1) {
+                throw new IllegalArgumentException("a planting has at least one bulb, not " + count);
+            }
+        }
+    }
+
+    /** How it is grown. */
+    public enum Way {
+        DRAINED,
+        BOWL,
+        GLASS,
+        PEBBLES
+    }
+
+    /** The planting that names the pot. */
+    public Planting first() {
+        return plantings.get(0);
+    }
+
+    public boolean isMixed() {
+        return plantings.size() > 1;
+    }
+
+    public int bulbs() {
+        return plantings.stream().mapToInt(Planting::count).sum();
+    }
+}

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+import java.util.Optional;
+
+/**
+ * Bulbs bought.
+ *
+ * @param count bulbs, as received or as ordered
+ * @param price what they cost altogether
+ * @param supplier in the grower's words; may be empty
+ * @param arrival their state on arrival in the grower's words; may be empty
+ * @param waits where they wait to be potted
+ * @param cooled how long they were cooled before they came
+ */
+public record Purchase(
+        Id<Purchase> id,
+        Id<Variety> variety,
+        Season season,
+        Day day,
+        int count,
+        Grade grade,
+        Optional<Money> price,
+        String supplier,
+        String arrival,
+        Optional<Id<Place>> waits,
+        Cooled cooled,
+        State state,
+        String note)
+        implements Entity<Purchase> {
+
+    public Purchase {
+        if (count < 1) {
+            throw new IllegalArgumentException("a purchase has at least one bulb, not " + count);
+        }
+    }
+
+    /** Whether the bulbs are on their way, here, or given up on. */
+    public enum State {
+        ORDERED,
+        IN_HAND,
+        REJECTED
+    }
+
+    /** The size of a bulb: as the packet prints it, as measured across, or not known. */
+    public record Grade(String printed, Optional<Length> across) {
+        public static final Grade UNKNOWN = new Grade("", Optional.empty());
+    }
+
+    /** Weeks of cold the bulbs had dry, before potting; empty when nobody knows. */
+    public record Cooled(Optional<Double> weeks) {
+        public static final Cooled UNKNOWN = new Cooled(Optional.empty());
+
+        public Cooled {
+            weeks.ifPresent(given -> {
+                if (!(given >= 0)) {
+                    throw new IllegalArgumentException("weeks of cooling cannot be " + given);
+                }
+            });
+        }
+    }
+
+    /**
+     * A sum of money.
+     *
+     * @param minor in the currency's smallest unit
+     * @param currency its three-letter code (ISO 4217), or empty for the grower's usual one
+     */
+    public record Money(long minor, String currency) {}
+}
