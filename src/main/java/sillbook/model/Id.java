@@ -6,6 +6,8 @@ package sillbook.model;
  *
  * @param <T> what it names; only a mark for the compiler
  */
+// The parameter is a mark for the compiler only: an Id<Pot> is never taken for an Id<Place>.
+@SuppressWarnings("UnusedTypeParameter")
 public record Id<T>(long high, long low) implements Comparable<Id<?>> {
     private static final int HEX_DIGITS = 32;
 
