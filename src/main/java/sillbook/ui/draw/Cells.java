@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.draw;
+
+import java.util.Arrays;
+import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sillbook.text.Ascii;
+import sillbook.text.Safe;
+import sillbook.text.Width;
+
+/**
+ * A grid of characters and styles: what a terminal, a picture or a test shows. Everything written is made safe, is clipped at the
+ * edges, and stands in the grid's alphabet. A wide character takes two cells; half of one is never left behind.
+ */
+public final class Cells {
+    private static final int BLANK = ' ';
+    /** In the second cell of a wide character. */
+    private static final int CONTINUED = 0;
+
+    private final Size size;
+    private final Alphabet alphabet;
+    private final int[] codePoints;
+    private final Style[] styles;
+
+    private Cells(Size size, Alphabet alphabet) {
+        this.size = size;
+        this.alphabet = alphabet;
+        codePoints = new int[size.columns() * size.rows()];
+        styles = new Style[codePoints.length];
+        Arrays.fill(codePoints, BLANK);
+        Arrays.fill(styles, Style.INK);
+    }
+
+    public static Cells blank(Size size, Alphabet alphabet) {
+        return new Cells(size, alphabet);
+    }
+
+    public Size size() {
+        return size;
+    }
+
+    public Alphabet alphabet() {
+        return alphabet;
+    }
+
+    public Rect area() {
+        return size.area();
+    }
+
+    /** Writes a text on one line and gives the column after it, also where the text was clipped. */
+    public int put(int column, int row, String text, Style style) {
+        String shown = alphabet == Alphabet.ASCII ? Ascii.of(text) : Safe.text(text);
+        int at = column;
+        for (int i = 0; i < shown.length(); ) {
+            int codePoint = shown.codePointAt(i);
+            at = write(at, row, codePoint, style);
+            i += Character.charCount(codePoint);
+        }
+        return at;
+    }
+
+    /** Writes a sign and gives the column after it. */
+    public int put(int column, int row, Sign sign, Style style) {
+        return write(column, row, sign.in(alphabet), style);
+    }
+
+    public void fill(Rect part, Sign sign, Style style) {
+        forEach(part, index -> set(index, sign.in(alphabet), style));
+    }
+
+    public void clear(Rect part) {
+        forEach(part, index -> set(index, BLANK, Style.INK));
+    }
+
+    public void restyle(Rect part, UnaryOperator<Style> change) {
+        forEach(part, index -> styles[index] = change.apply(styles[index]));
+    }
+
+    /** The character of a cell; 0 in the second cell of a wide one. */
+    public int codePoint(int column, int row) {
+        return codePoints[index(column, row)];
+    }
+
+    public Style style(int column, int row) {
+        return styles[index(column, row)];
+    }
+
+    /** The picture as text, one line a row, each exactly as wide as the grid. */
+    public String text() {
+        return picture(row -> IntStream.range(0, size.columns())
+                .map(column -> codePoint(column, row))
+                .filter(codePoint -> codePoint != CONTINUED)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString());
+    }
+
+    /** The picture's styles, a letter a cell ({@link Style#letter}). */
+    public String styles() {
+        return picture(row -> IntStream.range(0, size.columns())
+                .mapToObj(column -> String.valueOf(style(column, row).letter()))
+                .collect(Collectors.joining()));
+    }
+
+    private String picture(IntFunction<String> line) {
+        return IntStream.range(0, size.rows()).mapToObj(line).collect(Collectors.joining("\n"));
+    }
+
+    private int write(int column, int row, int codePoint, Style style) {
+        int after = column + Width.of(codePoint);
+        if (row < 0 || row >= size.rows() || column < 0 || column >= size.columns()) {
+            return after;
+        }
+        if (after > size.columns()) {
+            set(index(column, row), BLANK, style);
+            return after;
+        }
+        set(index(column, row), codePoint, style);
+        if (after - column == 2) {
+            set(index(column + 1, row), CONTINUED, style);
+        }
+        return after;
+    }
+
+    /** Sets one cell; where it was half of a wide character the other half becomes blank. */
+    private void set(int index, int codePoint, Style style) {
+        boolean wasSecond = codePoints[index] == CONTINUED;
+        if (wasSecond && codePoint != CONTINUED) {
+            codePoints[index - 1] = BLANK;
+        }
+        if (isFirstOfTwo(index)) {
+            codePoints[index + 1] = BLANK;
+        }
+        codePoints[index] = codePoint;
+        styles[index] = style;
+    }
+
+    private boolean isFirstOfTwo(int index) {
+        boolean lastOfRow = (index + 1) % size.columns() == 0;
+        return !lastOfRow && codePoints[index + 1] == CONTINUED && codePoints[index] != CONTINUED;
+    }
+
+    private void forEach(Rect part, IntConsumer cell) {
+        Rect inside = part.intersect(area());
+        for (int row = inside.row(); row < inside.bottom(); row++) {
+            for (int column = inside.column(); column < inside.right(); column++) {
+                cell.accept(index(column, row));
+            }
+        }
+    }
+
+    private int index(int column, int row) {
+        return row * size.columns() + column;
+    }
+}
