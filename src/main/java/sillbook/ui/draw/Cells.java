@@ -2,6 +2,7 @@
 package sillbook.ui.draw;
 
 import java.util.Arrays;
+import java.util.PrimitiveIterator;
 import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
@@ -54,10 +55,9 @@ public final class Cells {
     public int put(int column, int row, String text, Style style) {
         String shown = alphabet == Alphabet.ASCII ? Ascii.of(text) : Safe.text(text);
         int at = column;
-        for (int i = 0; i < shown.length(); ) {
-            int codePoint = shown.codePointAt(i);
-            at = write(at, row, codePoint, style);
-            i += Character.charCount(codePoint);
+        PrimitiveIterator.OfInt codePoints = shown.codePoints().iterator();
+        while (codePoints.hasNext()) {
+            at = write(at, row, codePoints.nextInt(), style);
         }
         return at;
     }

@@ -28,8 +28,9 @@ public final class Keys {
 
     /** The key with this name on the page, as {@link Key#words} gives it; a single character is itself. */
     public static Optional<Key> parse(String words) {
-        if (words.codePointCount(0, words.length()) == 1) {
-            return Optional.of(Key.of(words.codePointAt(0)));
+        int[] codePoints = words.codePoints().toArray();
+        if (codePoints.length == 1) {
+            return Optional.of(Key.of(codePoints[0]));
         }
         return named().filter(key -> key.words().equals(words)).findFirst();
     }

@@ -1,0 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.house.offender.model;
+
+interface PotManager {}

@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.house.offender.ui.screen;
+
+import java.util.List;
+
+record CountsChars(List<String> words) {
+    int widest() {
+        return words.stream().mapToInt(String::length).max().orElse(0);
+    }
+}
