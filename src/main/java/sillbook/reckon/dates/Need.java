@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.dates;
+
+import java.util.Optional;
+
+/**
+ * What a sort of bulb needs, in days.
+ *
+ * @param cold the whole cold, weeks already had dry included; empty for a kind that needs none
+ * @param coldLimit the whole cold it can bear before a wait in the cold is no longer advised; empty when not known, and
+ *     then nothing past the longest cold is foretold
+ * @param afterCold from the end of the cold (or from potting, where no cold is needed) to the first flower
+ * @param coolRoom what the cool room takes of that, first; the warm room has the rest. Empty where no cool room is used
+ * @param inBloom from first flower to past bloom; empty when not known
+ */
+public record Need(
+        Optional<DayCount> cold,
+        Optional<Integer> coldLimit,
+        DayCount afterCold,
+        Optional<DayCount> coolRoom,
+        Optional<DayCount> inBloom) {
+
+    public Need {
+        if (cold.isEmpty() && coldLimit.isPresent()) {
+            throw new IllegalArgumentException("a limit of cold for a kind that needs none");
+        }
+    }
+
+    /** A kind that needs cold; its other lengths unknown or not used. */
+    public static Need ofCold(DayCount cold, DayCount afterCold) {
+        return new Need(Optional.of(cold), Optional.empty(), afterCold, Optional.empty(), Optional.empty());
+    }
+
+    /** A kind that needs no cold; its other lengths unknown or not used. */
+    public static Need withoutCold(DayCount toBloom) {
+        return new Need(Optional.empty(), Optional.empty(), toBloom, Optional.empty(), Optional.empty());
+    }
+
+    public Need withCold(DayCount given) {
+        return new Need(Optional.of(given), coldLimit, afterCold, coolRoom, inBloom);
+    }
+
+    public Need withColdLimit(int days) {
+        return new Need(cold, Optional.of(days), afterCold, coolRoom, inBloom);
+    }
+
+    public Need withCoolRoom(DayCount given) {
+        return new Need(cold, coldLimit, afterCold, Optional.of(given), inBloom);
+    }
+
+    public Need withInBloom(DayCount given) {
+        return new Need(cold, coldLimit, afterCold, coolRoom, Optional.of(given));
+    }
+}
