@@ -25,18 +25,27 @@ public final class Cells {
     private final Alphabet alphabet;
     private final int[] codePoints;
     private final Style[] styles;
+    private final Rect area;
 
-    private Cells(Size size, Alphabet alphabet) {
+    private Cells(Size size, Alphabet alphabet, int[] codePoints, Style[] styles, Rect area) {
         this.size = size;
         this.alphabet = alphabet;
-        codePoints = new int[size.columns() * size.rows()];
-        styles = new Style[codePoints.length];
-        Arrays.fill(codePoints, BLANK);
-        Arrays.fill(styles, Style.INK);
+        this.codePoints = codePoints;
+        this.styles = styles;
+        this.area = area;
     }
 
     public static Cells blank(Size size, Alphabet alphabet) {
-        return new Cells(size, alphabet);
+        int[] codePoints = new int[size.columns() * size.rows()];
+        Style[] styles = new Style[codePoints.length];
+        Arrays.fill(codePoints, BLANK);
+        Arrays.fill(styles, Style.INK);
+        return new Cells(size, alphabet, codePoints, styles, size.area());
+    }
+
+    /** The same cells, of which only this part can be drawn on; what is written beyond it is lost. */
+    public Cells within(Rect part) {
+        return new Cells(size, alphabet, codePoints, styles, area.intersect(part));
     }
 
     public Size size() {
@@ -47,8 +56,9 @@ public final class Cells {
         return alphabet;
     }
 
+    /** The part that can be drawn on. */
     public Rect area() {
-        return size.area();
+        return area;
     }
 
     /** Writes a text on one line and gives the column after it, also where the text was clipped. */
@@ -110,15 +120,12 @@ public final class Cells {
 
     private int write(int column, int row, int codePoint, Style style) {
         int after = column + Width.of(codePoint);
-        if (row < 0 || row >= size.rows() || column < 0 || column >= size.columns()) {
+        if (!area.contains(column, row)) {
             return after;
         }
-        if (after > size.columns()) {
-            set(index(column, row), BLANK, style);
-            return after;
-        }
-        set(index(column, row), codePoint, style);
-        if (after - column == 2) {
+        boolean whole = area.contains(after - 1, row);
+        set(index(column, row), whole ? codePoint : BLANK, style);
+        if (whole && after - column == 2) {
             set(index(column + 1, row), CONTINUED, style);
         }
         return after;
@@ -143,7 +150,7 @@ public final class Cells {
     }
 
     private void forEach(Rect part, IntConsumer cell) {
-        Rect inside = part.intersect(area());
+        Rect inside = part.intersect(area);
         for (int row = inside.row(); row < inside.bottom(); row++) {
             for (int column = inside.column(); column < inside.right(); column++) {
                 cell.accept(index(column, row));

@@ -58,4 +58,15 @@ class CellsTest {
 
         assertThat(ascii.text()).isEqualTo("Ecru =10\n:*      ");
     }
+
+    @Test
+    void aPartOfTheCellsKeepsWhatIsWrittenWithinIt() {
+        Cells part = cells.within(new Rect(2, 0, 3, 1)).within(new Rect(0, 0, 4, 2));
+        part.put(0, 0, "abcdefgh", Style.INK);
+        part.put(0, 1, "lost", Style.INK);
+        part.put(3, 0, "球", Style.INK);
+
+        assertThat(part.area()).isEqualTo(new Rect(2, 0, 2, 1));
+        assertThat(cells.text()).isEqualTo("  c     \n        ");
+    }
 }
