@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.app;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import sillbook.change.Change;
+import sillbook.change.Decision;
+import sillbook.change.Hand;
+import sillbook.change.Step;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
+import sillbook.model.Pot;
+import sillbook.store.Snapshot;
+import sillbook.store.Steps;
+import sillbook.store.Store;
+import sillbook.store.StoreException;
+import sillbook.store.Written;
+
+/**
+ * The open journal. One thread at a time reads and writes the file through it; {@link #journal()}, {@link #today()} and
+ * {@link #isWhole()} may be asked from any thread at any time, without waiting, and tell what was known last.
+ *
+ * <p>A book opens with the current season only. {@link #readAll()} reads the rest; whatever needs it does so by itself.
+ * What asks the file for something throws a {@link StoreException} when the file fails; what changes it answers with a
+ * {@link Result}.
+ */
+public final class Book implements AutoCloseable {
+    private final Store store;
+    private final Desk desk;
+    private volatile Snapshot known;
+    private volatile boolean whole;
+
+    Book(Store store, Desk desk) {
+        this.store = store;
+        this.desk = desk;
+        this.known = store.readCurrent(desk.now());
+    }
+
+    /** What the journal is known to say. Until {@link #isWhole()}, closed pots of other seasons are missing. */
+    public Journal journal() {
+        return known.journal();
+    }
+
+    /** Whether {@link #journal()} is all of it. */
+    public boolean isWhole() {
+        return whole;
+    }
+
+    /** This moment, to the thousandth of a second. */
+    public Instant now() {
+        return desk.now();
+    }
+
+    /** The day it is where the journal is kept. */
+    public LocalDate today() {
+        return LocalDate.ofInstant(desk.now(), journal().settings().zone());
+    }
+
+    /** Whether nothing can be written: the file or its folder is read-only. */
+    public boolean isReadOnly() {
+        return store.isReadOnly();
+    }
+
+    /** Reads all of the journal, unless that is known already. */
+    public synchronized Journal readAll() {
+        if (!whole) {
+            readAgain();
+        }
+        return journal();
+    }
+
+    /** Reads again if another window wrote, and says whether one did. */
+    public synchronized boolean refresh() {
+        boolean behind = store.revision() != known.revision();
+        if (behind) {
+            readAgain();
+        }
+        return behind;
+    }
+
+    private void readAgain() {
+        known = store.read();
+        whole = true;
+    }
+
+    /** What a change would come to, without doing it. */
+    public synchronized Decision decide(Change change) {
+        return change.on(readAll(), new Hand(desk.now(), today(), desk.ids()));
+    }
+
+    /** Does a change: one transaction, one step. */
+    public synchronized Result carryOut(Change change) {
+        return untilCurrent(() ->
+                decide(change).fold(this::commit, refusal -> Optional.of(new Result.Refused(refusal.sentence()))));
+    }
+
+    private Optional<Result> commit(Step step) {
+        List<KeptWindow> windows = Foretold.by(step, journal(), desk.forecast(), today());
+        return follow(store.commit(known.revision(), step, windows, desk.now()), "There is nothing to do.");
+    }
+
+    /** Takes back the last step, whichever window did it. */
+    public synchronized Result takeBack() {
+        return untilCurrent(
+                () -> follow(store.takeBack(known.revision(), desk.now()), "There is nothing to take back."));
+    }
+
+    /** Does again what was taken back last. */
+    public synchronized Result putBack() {
+        return untilCurrent(() -> follow(store.putBack(known.revision(), desk.now()), "There is nothing to put back."));
+    }
+
+    /** Tries until no other window wrote between reading and writing; each time round, one of them has got further. */
+    private Result untilCurrent(Supplier<Optional<Result>> attempt) {
+        try {
+            readAll();
+            Optional<Result> result = attempt.get();
+            while (result.isEmpty()) {
+                readAgain();
+                result = attempt.get();
+            }
+            return result.get();
+        } catch (StoreException failure) {
+            return new Result.Failed(failure.sentence());
+        }
+    }
+
+    /** Empty when what is known was stale. */
+    private Optional<Result> follow(Written written, String whenNothing) {
+        return written.fold(
+                kept -> Optional.of(done(kept)), Optional::empty, () -> Optional.of(new Result.Refused(whenNothing)));
+    }
+
+    private Result done(Written.Kept kept) {
+        known = new Snapshot(kept.revision(), journal().with(kept.step().edits()));
+        return new Result.Done(kept.step().name(), journal());
+    }
+
+    /**
+     * The journal's steps, the newest first.
+     *
+     * @param from how many of the newest to pass over
+     */
+    public synchronized Steps steps(int from, int howMany) {
+        return store.steps(from, howMany);
+    }
+
+    /** What was foretold of a pot when it was potted and at each move, in that order. */
+    public synchronized List<KeptWindow> keptWindows(Id<Pot> pot) {
+        return store.keptWindows(pot);
+    }
+
+    /** What is wrong with the file or with what it says, in sentences; empty when all is well. */
+    public synchronized List<String> verify() {
+        return store.verify();
+    }
+
+    /** Leaves one file behind, with everything in it. */
+    @Override
+    public synchronized void close() {
+        store.close();
+    }
+}

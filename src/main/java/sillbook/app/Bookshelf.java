@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.app;
+
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import sillbook.model.Ids;
+import sillbook.model.Journal;
+import sillbook.model.Settings;
+import sillbook.store.Storage;
+import sillbook.store.StoreException;
+
+/** Opens and begins books. */
+public final class Bookshelf {
+    private final Storage storage;
+    private final Desk desk;
+
+    /** A shelf whose books all read this clock, take new ids from this source, and foretell in this way. */
+    public Bookshelf(Storage storage, Clock clock, Ids ids, Forecast forecast) {
+        this.storage = storage;
+        this.desk = new Desk(clock, ids, forecast);
+    }
+
+    /** Ids drawn at random: two journals never give the same. */
+    public static Ids randomIds() {
+        return new SecureRandom()::nextLong;
+    }
+
+    /**
+     * Whether there is a journal to open.
+     *
+     * @throws StoreException when the file is something else
+     */
+    public boolean has(Path file) {
+        return storage.probe(file) != Storage.Found.NOTHING;
+    }
+
+    /**
+     * Opens a journal.
+     *
+     * @throws StoreException when it cannot be opened; the file is then as it was
+     */
+    public Book open(Path file) {
+        return new Book(storage.open(file), desk);
+    }
+
+    /**
+     * Begins an empty journal that counts from now in the clock's zone.
+     *
+     * @throws StoreException when there is a file already, or none can be made
+     */
+    public Book begin(Path file) {
+        return begin(file, Journal.empty(Settings.initial(desk.clock().getZone())));
+    }
+
+    /**
+     * Begins a journal that says this much from the first; no step leads back behind it.
+     *
+     * @throws StoreException when there is a file already, or none can be made
+     */
+    public Book begin(Path file, Journal content) {
+        return new Book(storage.begin(file, content), desk);
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import sillbook.change.Step;
+import sillbook.model.Id;
+import sillbook.model.KeptWindow;
+import sillbook.model.Pot;
+
+/**
+ * One open journal. Other windows may have the same one open; each write names the revision it was decided on, and one
+ * decided on an earlier revision than the journal has by then writes nothing.
+ *
+ * <p>Every method may throw a {@link StoreException}; nothing is written then. One thread at a time.
+ */
+public interface Store extends AutoCloseable {
+
+    /** Everything but temperature readings. */
+    Snapshot read();
+
+    /**
+     * As much as the first screen needs: the catalogues, the season that holds this moment with its pots, the pots of
+     * other seasons that are not closed, what lives on in them, and all their events.
+     */
+    Snapshot readCurrent(Instant now);
+
+    /** Counts the writes of all windows; another number means that somebody wrote. */
+    long revision();
+
+    /** Whether nothing can be written: the file or its folder is read-only. */
+    boolean isReadOnly();
+
+    /**
+     * Writes a step, whole or not at all, and keeps the windows then foretold. What was taken back before it can no
+     * longer be put back.
+     */
+    Written commit(long revision, Step step, List<KeptWindow> windows, Instant now);
+
+    /** Takes back the journal's last step, whichever window wrote it. */
+    Written takeBack(long revision, Instant now);
+
+    /** Carries out again the step taken back last. */
+    Written putBack(long revision, Instant now);
+
+    /**
+     * The journal's steps, the newest first.
+     *
+     * @param from how many of the newest to pass over
+     */
+    Steps steps(int from, int howMany);
+
+    /** The windows kept for a pot by steps that are in force, in the order they were made. */
+    List<KeptWindow> keptWindows(Id<Pot> pot);
+
+    /**
+     * All that the journal says, as text, type by type in the order of the ids. Steps, kept windows and traces of what
+     * was removed are not part of it, so taking back everything gives the dump the journal began with.
+     */
+    String dump();
+
+    /** What is wrong with the file or with what it says, in sentences; empty when all is well. */
+    List<String> verify();
+
+    /** Writes a checked copy to a file that must not exist yet. It carries that name only when it is whole. */
+    void backUp(Path copy);
+
+    /** Leaves one file behind, with everything in it. */
+    @Override
+    void close();
+}

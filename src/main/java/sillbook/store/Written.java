@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store;
+
+import java.util.function.Function;
+import java.util.function.Supplier;
+import sillbook.change.Step;
+
+/** What came of asking the store to write. */
+public sealed interface Written {
+
+    <R> R fold(Function<Kept, R> kept, Supplier<R> stale, Supplier<R> nothing);
+
+    /**
+     * It is written, and stays so whatever happens to the machine.
+     *
+     * @param revision the journal's revision by now
+     * @param step the name of the step written, taken back or put back, and the edits by which a journal in memory
+     *     follows
+     */
+    record Kept(long revision, Step step) implements Written {
+        @Override
+        public <R> R fold(Function<Kept, R> kept, Supplier<R> stale, Supplier<R> nothing) {
+            return kept.apply(this);
+        }
+    }
+
+    /** Another window wrote in the meantime; read again and decide anew. */
+    record Stale() implements Written {
+        @Override
+        public <R> R fold(Function<Kept, R> kept, Supplier<R> stale, Supplier<R> nothing) {
+            return stale.get();
+        }
+    }
+
+    /** There was no step to take back or put back. */
+    record Nothing() implements Written {
+        @Override
+        public <R> R fold(Function<Kept, R> kept, Supplier<R> stale, Supplier<R> nothing) {
+            return nothing.get();
+        }
+    }
+}
