@@ -31,6 +31,9 @@ class SourceTextTest {
     private static final Pattern REGISTRY = Pattern.compile(
             "\\b(repo\\d?|registry|central|search|deb|packages|mirrors?)\\.[\\w.-]+\\.(org|com|net|io|dev)\\b");
 
+    /** Where a link in a page leads, if it stays inside the repository. */
+    private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:\\s]+)(#[^)]*)?\\)");
+
     static Stream<Arguments> rules() {
         return Stream.of(
                 rule("a licence line", SourceTextTest::lacksItsLicence, "a.sql", "CREATE TABLE pot (id) STRICT;"),
@@ -38,16 +41,9 @@ class SourceTextTest {
                 rule("no machine's folders", holds(MACHINE), "a.md", "see `/" + "work/notes`"),
                 rule("no folders beside the tree", holds(MACHINE), "a.md", "see .." + "/shared/notes"),
                 rule("no registry", holds(REGISTRY), "a.xml", "<url>https://repo" + ".example.org/maven</url>"),
-                rule(
-                        "a purpose in package-info",
-                        SourceTextTest::saysNoPurpose,
-                        "package-info.java",
-                        "\n@NullMarked\npackage x;"),
-                rule(
-                        "null marks in package-info",
-                        SourceTextTest::saysNoPurpose,
-                        "package-info.java",
-                        "/** Bulbs. */"));
+                rule("no dead link", SourceTextTest::hasADeadLink, "docs/a.md", "see [the page](nowhere.md)"),
+                rule("a purpose", SourceTextTest::saysNoPurpose, "package-info.java", "\n@NullMarked\npackage x;"),
+                rule("null marks", SourceTextTest::saysNoPurpose, "package-info.java", "\n/** Bulbs. */\npackage x;"));
     }
 
     private static Arguments rule(String says, Predicate<SourceText> isBroken, String name, String offender) {
@@ -94,6 +90,13 @@ class SourceTextTest {
 
     private static Predicate<SourceText> holds(Pattern pattern) {
         return source -> pattern.matcher(source.text()).find();
+    }
+
+    private static boolean hasADeadLink(SourceText source) {
+        return source.name().endsWith(".md")
+                && LINK.matcher(source.text())
+                        .results()
+                        .anyMatch(link -> Files.notExists(Path.of(source.folder(), link.group(1))));
     }
 
     private static boolean saysNoPurpose(SourceText source) {
