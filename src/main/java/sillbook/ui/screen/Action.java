@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import sillbook.ui.draw.Key;
+import sillbook.ui.draw.Keys;
+
+/**
+ * Everything a key can do, in one table. Foot, help and the documentation's page of keys are written from it; what an action does,
+ * and when it is off, stands with the layer that offers it.
+ */
+public enum Action {
+    OPEN_PAGE(Where.EVERYWHERE, "1 2 3 4 5 6 7", "page", "pages"),
+    TODAY_ON_RULER(Where.EVERYWHERE, "0", "today", "today on the ruler"),
+    SEASON_BEFORE(Where.EVERYWHERE, "<", "season before", "season before, after"),
+    SEASON_AFTER(Where.EVERYWHERE, ">", "season after", "season before, after"),
+    MOVE_CURSOR(Where.LISTS, "Up Down PgUp PgDn Home End", "choose", "line, page, ends of the list"),
+    PAN(Where.LISTS, "Left Right", "pan", "four weeks back, on"),
+    NEXT_PART(Where.LISTS, "Tab Shift-Tab", "part", "next part of the page, the one before"),
+    WRITE_LINE(Where.EVERYWHERE, "L", "line", "write a line: T1-T6 cool room"),
+    BACK(Where.EVERYWHERE, "Esc", "back", "back, one level at a time"),
+    WHY(Where.EVERYWHERE, "W F2", "why", "why: figures, rule, source"),
+    TAKE_BACK(Where.EVERYWHERE, "U", "take back", "take back, put back; asks"),
+    PUT_BACK(Where.EVERYWHERE, "R", "put back", "take back, put back; asks"),
+    FIND(Where.LISTS, "F", "find", "find on this page"),
+    GO_TO(Where.EVERYWHERE, "G", "go to", "go to label, variety, place, day"),
+    VIEW(Where.LISTS, "V", "view", "view or order, zoom"),
+    ZOOM(Where.LISTS, "Z", "zoom", "view or order, zoom"),
+    KEYS(Where.EVERYWHERE, "? F1", "keys", "these keys"),
+    LEAVE(Where.EVERYWHERE, "Q Ctrl-C", "leave", "leave; all is kept"),
+    REDRAW(Where.EVERYWHERE, "Ctrl-L", "draw again", "draw again"),
+    SUSPEND(Where.EVERYWHERE, "Ctrl-Z", "to the shell", "to the shell and back"),
+
+    PICK(Where.LISTS, "Space", "pick", "pick this one, pick by rule"),
+    PICK_BY_RULE(Where.LISTS, "P", "pick by rule", "pick this one, pick by rule"),
+
+    NEW_POT(Where.POTS, "N", "new pot", "new pot"),
+    SAME_AGAIN(Where.POTS, "S", "same again", "same again"),
+    MOVE(Where.POTS, "M", "move", "move to a place or stage"),
+    CHECK(Where.POTS, "C", "check", "check; on a place, a round"),
+    ANOTHER_DAY(Where.POTS, "A", "another day", "another day, or not at all"),
+    JOT(Where.POTS, "J", "jot", "jot a note"),
+    OUTCOME(Where.POTS, "O", "outcome", "outcome; done; what failed"),
+    CORRECT(Where.POTS, "E", "correct", "correct, or remove"),
+
+    DO_JOB(Where.TODAY, "Enter", "do it", "do the job; start the round"),
+    OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
+    NEXT_POT(Where.CARD, "PgUp PgDn", "next pot", "the pot before, the next pot"),
+
+    CHOOSE(Where.SLIPS, "Up Down PgUp PgDn Home End", "choose", "choose"),
+    AGREE(Where.SLIPS, "Enter", "agree", "agree"),
+    ;
+
+    private static final Set<Key> PAIRED = Set.of(Keys.UP, Keys.LEFT, Keys.PAGE_UP);
+
+    private final Where where;
+
+    /** Unmodifiable, of records. */
+    @SuppressWarnings("ImmutableEnumChecker") // an immutable list is no type of its own in java.base
+    private final List<Key> keys;
+
+    private final String words;
+    private final String help;
+
+    Action(Where where, String keys, String words, String help) {
+        this.where = where;
+        this.keys = Stream.of(keys.split(" ", -1))
+                .map(name -> Keys.parse(name).orElseThrow().anyCase())
+                .toList();
+        this.words = words;
+        this.help = help;
+    }
+
+    public Where where() {
+        return where;
+    }
+
+    /** The keys that mean this action; letters in lower case stand for either. */
+    public List<Key> keys() {
+        return keys;
+    }
+
+    /** In a word or two, as the foot says it. */
+    public String words() {
+        return words;
+    }
+
+    /** As help says it; actions told in one breath share a line. */
+    public String help() {
+        return help;
+    }
+
+    /** Its keys as help writes them; where letters are text, only those that still work. */
+    public String keysShown(boolean lettersAreText) {
+        return live(lettersAreText).map(Key::words).collect(joining(" "));
+    }
+
+    /** Its keys as the foot writes them: the first, or the first two when they go opposite ways. */
+    String keysInFoot(boolean lettersAreText) {
+        List<Key> live = live(lettersAreText).toList();
+        boolean pair = !live.isEmpty() && PAIRED.contains(live.get(0));
+        return live.stream().limit(pair ? 2 : 1).map(Key::words).collect(joining(" "));
+    }
+
+    private Stream<Key> live(boolean lettersAreText) {
+        return keys.stream().filter(key -> !(lettersAreText && key instanceof Key.Typed));
+    }
+}

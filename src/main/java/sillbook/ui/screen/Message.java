@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen;
+
+import java.time.LocalDate;
+import java.util.List;
+import sillbook.ui.draw.Key;
+import sillbook.ui.draw.Size;
+
+/** What the shell tells the screens, one thing after another. */
+public sealed interface Message {
+
+    /** One answer for each sort of message. */
+    interface Cases<R> {
+        R pressed(Pressed message);
+
+        R pasted(Pasted message);
+
+        R resized(Resized message);
+
+        R dayBegan(DayBegan message);
+
+        R changed(Changed message);
+
+        R kept(Kept message);
+
+        R refused(Refused message);
+
+        R failed(Failed message);
+
+        R stepsListed(StepsListed message);
+
+        R opened(Opened message);
+    }
+
+    <R> R fold(Cases<R> cases);
+
+    /** A key was pressed. */
+    record Pressed(Key key) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.pressed(this);
+        }
+    }
+
+    /** Text was pasted. */
+    record Pasted(String text) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.pasted(this);
+        }
+    }
+
+    /** The window has another size. */
+    record Resized(Size size) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.resized(this);
+        }
+    }
+
+    /** Midnight has passed in the journal's zone. */
+    record DayBegan(LocalDate today) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.dayBegan(this);
+        }
+    }
+
+    /** The journal changed elsewhere, or more of it has been read. */
+    record Changed(Snapshot now) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.changed(this);
+        }
+    }
+
+    /**
+     * What was asked for is kept: a change, or steps taken back or put back.
+     *
+     * @param sentence what was done, as it is told: {@code T4 into the cool room, stair window.}
+     * @param wasBack whether steps were taken back or put back
+     */
+    record Kept(String sentence, boolean wasBack, Snapshot now) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.kept(this);
+        }
+    }
+
+    /** A change cannot be; nothing was altered. */
+    record Refused(String sentence) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.refused(this);
+        }
+    }
+
+    /** Something asked for did not come about, as when the disk is full; nothing was altered. */
+    record Failed(String sentence) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.failed(this);
+        }
+    }
+
+    /** The steps asked for, the newest first. */
+    record StepsListed(List<TakenStep> steps) implements Message {
+        public StepsListed {
+            steps = List.copyOf(steps);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.stepsListed(this);
+        }
+    }
+
+    /** Another journal is open now. */
+    record Opened(Copy copy, Snapshot now) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.opened(this);
+        }
+    }
+}

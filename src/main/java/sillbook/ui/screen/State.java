@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+import sillbook.ui.draw.Size;
+
+/**
+ * Everything a picture of the screen rests on.
+ *
+ * @param shown the journal as last told
+ * @param picked pots picked to be acted on together, in the order they were picked
+ * @param said the sentence in the foot
+ * @param layersAfterAnswer while something is being kept: how many layers stay over the page once it is
+ */
+public record State(
+        Contents contents,
+        Copy copy,
+        Snapshot shown,
+        Window window,
+        Layers layers,
+        Set<Id<Pot>> picked,
+        Timescale timescale,
+        Optional<Said> said,
+        OptionalInt layersAfterAnswer) {
+
+    public State {
+        picked = Collections.unmodifiableSet(new LinkedHashSet<>(picked));
+    }
+
+    /** A book just opened, nothing done in it yet. */
+    public static State open(Contents contents, Copy copy, Snapshot shown, Window window, Layers layers) {
+        Timescale timescale = Timescale.of(shown.season());
+        return new State(
+                contents, copy, shown, window, layers, Set.of(), timescale, Optional.empty(), OptionalInt.empty());
+    }
+
+    public Journal journal() {
+        return shown.journal();
+    }
+
+    /** The layer that keys go to. */
+    public Layer top() {
+        return layers.top();
+    }
+
+    /** All that can be done now: what the top layer offers, then what holds everywhere. */
+    public List<Offer> offers() {
+        List<Offer> all = new ArrayList<>(top().offers(this));
+        all.addAll(contents.everywhere(this));
+        return all;
+    }
+
+    /** The layer that keys go to, replaced. */
+    public State withTop(Layer layer) {
+        return with(layers.withTop(layer));
+    }
+
+    /** A layer laid over the others; if it was once left half done, as it was left. */
+    public State laid(Layer layer) {
+        return with(layers.laid(layer));
+    }
+
+    /** The topmost layer taken away; a page stays. */
+    public State lifted() {
+        return with(layers.lifted());
+    }
+
+    /** Only so many layers left over the page. */
+    public State cutTo(int count) {
+        return with(layers.cutTo(count));
+    }
+
+    /** Another page opened, with nothing over it. */
+    public State opening(PageName page) {
+        return with(layers.opening(page));
+    }
+
+    /** The topmost layer put away half done; it waits under its draft name. */
+    public State puttingAside() {
+        Layers left = layers.lifted();
+        return with(top().draftName().map(name -> left.withDraft(name, top())).orElse(left));
+    }
+
+    /** Nothing waiting any more under the draft name of the topmost layer. */
+    public State droppingDraft() {
+        return with(top().draftName().map(layers::withoutDraft).orElse(layers));
+    }
+
+    public State saying(Said sentence) {
+        return saying(Optional.of(sentence));
+    }
+
+    public State silent() {
+        return said.isEmpty() ? this : saying(Optional.empty());
+    }
+
+    public State with(Timescale other) {
+        return new State(contents, copy, shown, window, layers, picked, other, said, layersAfterAnswer);
+    }
+
+    public State withPicked(Set<Id<Pot>> pots) {
+        return new State(contents, copy, shown, window, layers, pots, timescale, said, layersAfterAnswer);
+    }
+
+    State with(Layers other) {
+        return new State(contents, copy, shown, window, other, picked, timescale, said, layersAfterAnswer);
+    }
+
+    State with(Size other) {
+        return new State(
+                contents, copy, shown, window.withSize(other), layers, picked, timescale, said, layersAfterAnswer);
+    }
+
+    State with(Snapshot now) {
+        return new State(contents, copy, now, window, layers, picked, timescale, said, layersAfterAnswer);
+    }
+
+    State awaitingAnswer(int layersThen) {
+        return new State(contents, copy, shown, window, layers, picked, timescale, said, OptionalInt.of(layersThen));
+    }
+
+    State answered() {
+        return new State(contents, copy, shown, window, layers, picked, timescale, said, OptionalInt.empty());
+    }
+
+    private State saying(Optional<Said> sentence) {
+        return new State(contents, copy, shown, window, layers, picked, timescale, sentence, layersAfterAnswer);
+    }
+}

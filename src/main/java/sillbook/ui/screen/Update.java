@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen;
+
+import java.util.Optional;
+import java.util.Set;
+import sillbook.ui.draw.Key;
+import sillbook.ui.draw.Keys;
+import sillbook.ui.screen.Layer.Cause;
+
+/** What each sort of message makes of a state. */
+record Update(State state) implements Message.Cases<Step> {
+    /** Keys that leave the sentence in the foot standing. */
+    private static final Set<Key> MOVEMENTS =
+            Set.of(Keys.UP, Keys.DOWN, Keys.LEFT, Keys.RIGHT, Keys.PAGE_UP, Keys.PAGE_DOWN, Keys.HOME, Keys.END);
+
+    @Override
+    public Step pressed(Message.Pressed message) {
+        Key key = message.key();
+        Update heard = MOVEMENTS.contains(key) ? this : new Update(state.silent());
+        return heard.typed(key).orElseGet(() -> heard.command(key));
+    }
+
+    private Optional<Step> typed(Key key) {
+        return state.top().type(state, key);
+    }
+
+    private Step command(Key key) {
+        return Offer.find(state.offers(), key)
+                .map(offer -> offer.off()
+                        .map(reason -> Step.to(state.saying(Said.problem(reason))))
+                        .orElseGet(() -> offer.act().apply(key)))
+                .orElseGet(() -> Step.to(state));
+    }
+
+    @Override
+    public Step pasted(Message.Pasted message) {
+        return state.top().paste(state, message.text());
+    }
+
+    @Override
+    public Step resized(Message.Resized message) {
+        return Step.to(settled(state.with(message.size()), Cause.RESIZE));
+    }
+
+    @Override
+    public Step dayBegan(Message.DayBegan message) {
+        return Step.to(settled(state.with(state.shown().withToday(message.today())), Cause.ELSEWHERE));
+    }
+
+    @Override
+    public Step changed(Message.Changed message) {
+        return Step.to(settled(state.with(message.now()), Cause.ELSEWHERE));
+    }
+
+    @Override
+    public Step kept(Message.Kept message) {
+        int layers = state.layersAfterAnswer().orElse(state.layers().over().size());
+        State after = state.droppingDraft().cutTo(layers).answered().with(message.now());
+        String wayBack = message.wasBack() ? "" : " U takes it back.";
+        return Step.to(settled(after, message.wasBack() ? Cause.BACK : Cause.ACT)
+                .saying(Said.done(message.sentence() + wayBack)));
+    }
+
+    @Override
+    public Step refused(Message.Refused message) {
+        return Step.to(state.answered().saying(Said.problem(message.sentence())));
+    }
+
+    @Override
+    public Step failed(Message.Failed message) {
+        return Step.to(state.answered().saying(Said.problem(message.sentence())));
+    }
+
+    @Override
+    public Step stepsListed(Message.StepsListed message) {
+        return Step.to(state.withTop(state.top().listed(state, message)));
+    }
+
+    @Override
+    public Step opened(Message.Opened message) {
+        Contents contents = state.contents();
+        return Step.to(State.open(contents, message.copy(), message.now(), state.window(), contents.pages()));
+    }
+
+    private State settled(State after, Cause cause) {
+        return after.with(after.layers().each(layer -> layer.settled(state, after, cause)));
+    }
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen;
+
+/** Where a group of actions belongs; the headings of the table of keys. */
+public enum Where {
+    EVERYWHERE("Everywhere"),
+    POTS("Pots, wherever they are"),
+    LISTS("In lists"),
+    FIELDS("In fields and forms"),
+    TODAY("On Today"),
+    POTS_PAGE("On Pots"),
+    CARD("On a pot's card"),
+    ROUND("In a round"),
+    PLACES("On Places"),
+    BULBS("On Bulbs"),
+    DIARY("In the Diary"),
+    SLIPS("In slips"),
+    HELP("In these keys"),
+    FIRST_RUN("Before a journal is open");
+
+    private final String heading;
+
+    Where(String heading) {
+        this.heading = heading;
+    }
+
+    public String heading() {
+        return heading;
+    }
+}
