@@ -6,7 +6,7 @@ import static com.tngtech.archunit.lang.conditions.ArchConditions.accessTargetWh
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static java.util.stream.Collectors.joining;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import com.tngtech.archunit.core.domain.JavaAccess;
@@ -21,35 +21,72 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Names and calls that are not used here, or in one place only; each rule beside a class that breaks it. */
+/** Names and calls that are not used here, or in one place only; each rule beside what it finds among the offenders. */
 class HouseRulesTest {
     private static final String[] MAIN_AND_APP = {"sillbook", "..app.."};
     private static final String[] EDGES = {"sillbook", "..cli..", "..ui.terminal.."};
 
     static Stream<Arguments> rules() {
         return Stream.of(
-                rule("a record's parts are asked for by their plain names", recordsHaveNoGetters(), "RecordWithGetter"),
-                rule("a class's name says what it is", namesSayWhatAThingIs(), "PotManager"),
-                rule("only the application asks the time", onlyTheApplicationAsksTheTime(), "AsksTheTime"),
-                rule("only the edges hold the standard streams", onlyTheEdgesHoldTheStreams(), "TalksToTheTerminal"),
-                rule("nothing leans on the machine's language", nothingLeansOnTheLanguage(), "LeansOnTheLanguage"),
-                rule("screens measure text by its width", screensMeasureTextByWidth(), "CountsChars"));
+                rule("a record's parts are asked for by their plain names", recordsHaveNoGetters(), "getWeeks"),
+                rule("a class's name says what it is", namesSayWhatAThingIs(), "PotManager", "BulbUtils$Weigher"),
+                rule(
+                        "only the application asks the time",
+                        onlyTheApplicationAsksTheTime(),
+                        "Instant.now()",
+                        "LocalDate.now(java.time.ZoneId)",
+                        "ZoneId.systemDefault()",
+                        "Clock.systemUTC()",
+                        "System.currentTimeMillis()"),
+                rule(
+                        "only the edges hold the standard streams",
+                        onlyTheEdgesHoldTheStreams(),
+                        "System.out",
+                        "System.err",
+                        "System.in",
+                        "System.console()",
+                        "FileDescriptor.out",
+                        "printStackTrace()"),
+                rule(
+                        "nothing leans on the machine's language",
+                        nothingLeansOnTheLanguage(),
+                        "String.toLowerCase()",
+                        "String.toUpperCase()",
+                        "String.format(",
+                        "String.formatted(",
+                        "Formatter.<init>()",
+                        "NumberFormat.getInstance()",
+                        "DecimalFormat.<init>(",
+                        "DateTimeFormatter.ofPattern(",
+                        "DateTimeFormatterBuilder.toFormatter()",
+                        "Locale.getDefault()"),
+                rule(
+                        "screens measure text by its width",
+                        screensMeasureTextByWidth(),
+                        "String.length()",
+                        "String.substring(",
+                        "String.charAt(",
+                        "CharSequence.length()",
+                        "CharSequence.subSequence("));
     }
 
-    private static Arguments rule(String says, ArchRule rule, String offender) {
-        return arguments(Named.of(says, rule.as(says).allowEmptyShould(true)), offender);
+    private static Arguments rule(String says, ArchRule rule, String... offences) {
+        return arguments(Named.of(says, rule.as(says).allowEmptyShould(true)), List.of(offences));
     }
 
     @ParameterizedTest
     @MethodSource("rules")
-    void isKept(ArchRule rule, String offender) {
+    void isKept(ArchRule rule, List<String> offences) {
         rule.check(Classes.SHIPPED);
     }
 
     @ParameterizedTest
     @MethodSource("rules")
-    void findsItsOffender(ArchRule rule, String offender) {
-        assertThatThrownBy(() -> rule.check(Classes.OFFENDERS)).hasMessageContaining(offender);
+    void findsItsOffences(ArchRule rule, List<String> offences) {
+        assertThat(rule.evaluate(Classes.OFFENDERS).getFailureReport().getDetails())
+                .as("what breaks the rule among the offenders")
+                .satisfies(found -> assertThat(offences)
+                        .allSatisfy(offence -> assertThat(found).anyMatch(it -> it.contains(offence))));
     }
 
     private static ArchRule recordsHaveNoGetters() {
