@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.Kind;
+import sillbook.model.Length;
+import sillbook.model.Place;
+import sillbook.model.Place.Hazard;
+import sillbook.reckon.dates.Warning;
+
+/** Something the grower should know of a pot: its figures, not its sentence. */
+public sealed interface Concern {
+
+    /** One answer for each case. */
+    interface Cases<R> {
+        R ofSchedule(OfSchedule concern);
+
+        R tooWarmHere(TooWarmHere concern);
+
+        R notCold(NotCold concern);
+
+        R coldEnds(ColdEnds concern);
+
+        R pastUseBy(PastUseBy concern);
+
+        R besideHazard(BesideHazard concern);
+
+        R assumedFigures(AssumedFigures concern);
+    }
+
+    <R> R fold(Cases<R> cases);
+
+    /** A short, stable name. */
+    String code();
+
+    /** What the schedule itself warns of; varieties are counted as the pot's plantings are. */
+    record OfSchedule(Warning warning) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.ofSchedule(this);
+        }
+
+        @Override
+        public String code() {
+            return warning.code();
+        }
+    }
+
+    /**
+     * A tall shoot before its weeks are had: it should be moved colder, not in.
+     *
+     * @param daysShort days of cold still missing
+     * @param colder a colder place with room; empty when none is known
+     */
+    record TooWarmHere(Optional<Id<Place>> place, Length shoot, int daysShort, Optional<Destination> colder)
+            implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.tooWarmHere(this);
+        }
+
+        @Override
+        public String code() {
+            return "too-warm-here";
+        }
+    }
+
+    /**
+     * Put in the cold where, by the place's days, it is not cold now.
+     *
+     * @param from the next day it is cold there
+     */
+    record NotCold(Id<Place> place, LocalDate from) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.notCold(this);
+        }
+
+        @Override
+        public String code() {
+            return "not-cold";
+        }
+    }
+
+    /**
+     * The place's cold days end before the pot has had its weeks.
+     *
+     * @param endsOn the first day that is no longer cold there
+     * @param daysShort days of cold that will still be missing then
+     */
+    record ColdEnds(Id<Place> place, LocalDate endsOn, int daysShort) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.coldEnds(this);
+        }
+
+        @Override
+        public String code() {
+            return "cold-ends";
+        }
+    }
+
+    /** Still in the cold after its use-by day. */
+    record PastUseBy(LocalDate useBy) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.pastUseBy(this);
+        }
+
+        @Override
+        public String code() {
+            return "past-use-by";
+        }
+    }
+
+    /** It stands with food, or with ripening fruit. */
+    record BesideHazard(Id<Place> place, Hazard hazard) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.besideHazard(this);
+        }
+
+        @Override
+        public String code() {
+            return "beside-hazard";
+        }
+    }
+
+    /** The handbook does not know this kind; figures for hardy bulbs are taken for granted. */
+    record AssumedFigures(Kind kind) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.assumedFigures(this);
+        }
+
+        @Override
+        public String code() {
+            return "assumed-figures";
+        }
+    }
+}

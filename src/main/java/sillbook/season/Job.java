@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.JobKind;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.reckon.dates.Window;
+
+/** Something to do. A pot has only its next job; looks at pots are asked for by place. */
+public sealed interface Job {
+
+    /** One answer for each sort. */
+    interface Cases<R> {
+        R ofPots(OfPots job);
+
+        R round(Round job);
+
+        R dailyCare(DailyCare job);
+    }
+
+    <R> R fold(Cases<R> cases);
+
+    JobKind kind();
+
+    /** The pots it is to be done to, by label. */
+    List<Id<Pot>> pots();
+
+    /** When it can first, will likely and should last be done, answers of the grower left aside. */
+    Window window();
+
+    /** The day it falls due: the likely one, or the one it was put off to. */
+    LocalDate on();
+
+    Due due();
+
+    /**
+     * The next thing to do with a pot, or with those of a batch that agree.
+     *
+     * @param batch the whole batch, on the row of those pots that are most of it
+     * @param deadline the nearest, where there is one
+     * @param readiness of a pot that is to come in from the cold
+     * @param putOff the answer that moved it
+     */
+    record OfPots(
+            JobKind kind,
+            List<Id<Pot>> pots,
+            Optional<BatchShare> batch,
+            Window window,
+            LocalDate on,
+            Due due,
+            Optional<Deadline> deadline,
+            Route route,
+            Optional<Readiness> readiness,
+            Optional<Delay> putOff)
+            implements Job {
+        public OfPots {
+            pots = List.copyOf(pots);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.ofPots(this);
+        }
+
+        /** Days since the deadline; 0 while it is not past. */
+        public int daysLate(LocalDate today) {
+            return deadline.map(by -> Math.max(0, (int) ChronoUnit.DAYS.between(by.day(), today)))
+                    .orElse(0);
+        }
+    }
+
+    /**
+     * The round of one place: a look at all its pots.
+     *
+     * @param everyDays the place's own interval
+     * @param last the day since which not every pot there has been looked at; coming to the place counts as a look
+     */
+    record Round(
+            Id<Place> place,
+            List<Id<Pot>> pots,
+            int everyDays,
+            LocalDate last,
+            Window window,
+            LocalDate on,
+            Due due,
+            Optional<Delay> putOff)
+            implements Job {
+        public Round {
+            pots = List.copyOf(pots);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.round(this);
+        }
+
+        @Override
+        public JobKind kind() {
+            return JobKind.CHECK;
+        }
+    }
+
+    /**
+     * One look a day at all pots out of the cold.
+     *
+     * @param pots those that nobody has touched today
+     * @param ofPots how many there are in all
+     * @param places where they stand
+     */
+    record DailyCare(List<Id<Pot>> pots, int ofPots, List<Id<Place>> places, LocalDate on) implements Job {
+        public DailyCare {
+            pots = List.copyOf(pots);
+            places = List.copyOf(places);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.dailyCare(this);
+        }
+
+        @Override
+        public JobKind kind() {
+            return JobKind.DAILY_CARE;
+        }
+
+        @Override
+        public Window window() {
+            return Window.on(on);
+        }
+
+        @Override
+        public Due due() {
+            return Due.TODAY;
+        }
+    }
+
+    /**
+     * The grower put it off.
+     *
+     * @param reason in the grower's words; may be empty
+     */
+    record Delay(LocalDate until, String reason) {}
+}

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Stage;
+import sillbook.reckon.dates.DaySpan;
+
+/**
+ * Days that a pot spends in one stage at one place.
+ *
+ * @param place where, as far as it is known
+ * @param days half-open; what has happened ends with today, what is foretold begins after it
+ * @param happened whether these days have been, or are only expected
+ */
+public record Phase(Stage stage, Optional<Id<Place>> place, DaySpan days, boolean happened) {}

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+
+/**
+ * A place and what stands there.
+ *
+ * @param pots those there today, by label
+ * @param inTwoWeeks how many stand there in 14 days if all goes as foretold
+ * @param isCold whether by its days it is cold there today
+ * @param round the next round there; empty when it is never asked for, or nothing stands there
+ */
+public record PlaceNow(Place place, List<Id<Pot>> pots, int inTwoWeeks, boolean isCold, Optional<Job.Round> round) {
+    public PlaceNow {
+        pots = List.copyOf(pots);
+    }
+
+    /** How many more find room; empty when the room is not known, below 0 when there are too many. */
+    public Optional<Integer> left() {
+        return place.room().map(room -> room - pots.size());
+    }
+}

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Happening;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Place.Hazard;
+import sillbook.model.Pot;
+import sillbook.model.Season;
+import sillbook.model.Subject;
+import sillbook.reckon.dates.DaySpan;
+import sillbook.reckon.dates.Window;
+
+/**
+ * What a day asks for and shows, in the order it is read.
+ *
+ * @param late the most days late first
+ * @param ready the nearest use-by first
+ * @param due for today
+ * @param soon within 14 days, the nearest first
+ * @param opening pots to come into bloom next, the likeliest first
+ * @param afterThat what comes after the 14 days, by weeks that end on a Sunday
+ * @param done what was written down today, the first first
+ */
+public record Today(
+        LocalDate day,
+        Season season,
+        List<Job.OfPots> late,
+        List<Job.OfPots> ready,
+        List<Job.OfPots> due,
+        List<Job.Round> checks,
+        Optional<Job.DailyCare> dailyCare,
+        List<Job.OfPots> soon,
+        List<Blooming> inBloom,
+        List<Opening> opening,
+        List<Attention> places,
+        List<Week> afterThat,
+        List<Done> done) {
+
+    /** How many days ahead {@code soon} looks. */
+    public static final int SOON_DAYS = 14;
+
+    public Today {
+        late = List.copyOf(late);
+        ready = List.copyOf(ready);
+        due = List.copyOf(due);
+        checks = List.copyOf(checks);
+        soon = List.copyOf(soon);
+        inBloom = List.copyOf(inBloom);
+        opening = List.copyOf(opening);
+        places = List.copyOf(places);
+        afterThat = List.copyOf(afterThat);
+        done = List.copyOf(done);
+    }
+
+    /**
+     * A pot, or those of a batch that agree, in flower.
+     *
+     * @param dayOfBloom 1 on the day of the first flower
+     * @param outOf how many days it is likely to flower in all
+     * @param job what its bloom asks for, now or later: to stand cooler, or to be past
+     */
+    public record Blooming(List<Id<Pot>> pots, int dayOfBloom, Optional<Integer> outOf, Optional<Job.OfPots> job) {
+        public Blooming {
+            pots = List.copyOf(pots);
+        }
+    }
+
+    /** Pots that come into bloom next. */
+    public record Opening(List<Id<Pot>> pots, Window firstFlower) {
+        public Opening {
+            pots = List.copyOf(pots);
+        }
+    }
+
+    /** Something about a place that wants attention. */
+    public sealed interface Attention {
+
+        /** One answer for each case. */
+        interface Cases<R> {
+            R overRoom(OverRoom attention);
+
+            R hazard(BesideHazard attention);
+
+            R unchecked(Unchecked attention);
+
+            R notCold(NotCold attention);
+        }
+
+        <R> R fold(Cases<R> cases);
+
+        Id<Place> place();
+
+        /** More pots than find room. */
+        record OverRoom(Id<Place> place, int pots, int room) implements Attention {
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.overRoom(this);
+            }
+        }
+
+        /** Pots stand with food or with ripening fruit. */
+        record BesideHazard(Id<Place> place, int pots, Hazard hazard) implements Attention {
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.hazard(this);
+            }
+        }
+
+        /** No round for more than twice its interval. */
+        record Unchecked(Id<Place> place, LocalDate last, int everyDays) implements Attention {
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.unchecked(this);
+            }
+        }
+
+        /** Pots that still need cold stand here, and by its days it is not cold. */
+        record NotCold(Id<Place> place, int pots) implements Attention {
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.notCold(this);
+            }
+        }
+    }
+
+    /** One week of what comes after the next 14 days; the first may be cut short. */
+    public record Week(DaySpan days, List<Coming> coming) {
+        public Week {
+            coming = List.copyOf(coming);
+        }
+    }
+
+    /** What is expected of some pots in a week. */
+    public record Coming(Sort sort, List<Id<Pot>> pots) {
+        public Coming {
+            pots = List.copyOf(pots);
+        }
+
+        /** What is expected. */
+        public enum Sort {
+            POT_UP,
+            READY,
+            USE_BY,
+            TO_WARM_ROOM,
+            FIRST_FLOWER,
+            PAST_BLOOM
+        }
+    }
+
+    /** One thing written down on this day, for all the subjects it was written for at once. */
+    public record Done(Instant writtenAt, List<Subject> subjects, Happening what) {
+        public Done {
+            subjects = List.copyOf(subjects);
+        }
+    }
+}
