@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
+import sillbook.model.Day;
+
+/** Days as they are said. */
+public final class Days {
+    private Days() {}
+
+    /** {@code Tue 12 Jan}. */
+    public static String day(LocalDate day) {
+        return Calendar.shortName(day.getDayOfWeek()) + " " + date(day);
+    }
+
+    /** {@code Tue 12 Jan 2027}. */
+    public static String full(LocalDate day) {
+        return day(day) + " " + day.getYear();
+    }
+
+    /** {@code Tuesday 12 January 2027}, for reading aloud. */
+    public static String aloud(LocalDate day) {
+        return Calendar.name(day.getDayOfWeek()) + " " + day.getDayOfMonth() + " " + Calendar.name(day.getMonth()) + " "
+                + day.getYear();
+    }
+
+    /** {@code Sat  2 Jan}: always ten columns, to stand under each other. */
+    public static String column(LocalDate day) {
+        String gap = day.getDayOfMonth() < 10 ? "  " : " ";
+        return Calendar.shortName(day.getDayOfWeek()) + gap + date(day);
+    }
+
+    /** {@code 12 Jan}. */
+    public static String date(LocalDate day) {
+        return date(MonthDay.from(day));
+    }
+
+    /** {@code 15 Oct}. */
+    public static String date(MonthDay day) {
+        return day.getDayOfMonth() + " " + Calendar.shortName(day.getMonth());
+    }
+
+    /** A day that may be uncertain: {@code Tue 12 Jan 2027}, {@code about 5 Feb 2027}, {@code early Feb 2027}. */
+    public static String full(Day day) {
+        return day.isExact()
+                ? full(day.likely())
+                : roughly(day) + " " + day.likely().getYear();
+    }
+
+    /** The same without its year: {@code Tue 12 Jan}, {@code about 5 Feb}. */
+    public static String day(Day day) {
+        return day.isExact() ? day(day.likely()) : roughly(day);
+    }
+
+    private static String roughly(Day day) {
+        return Rough.of(day)
+                .map(rough ->
+                        rough.word() + " " + Calendar.shortName(day.likely().getMonth()))
+                .orElseGet(() -> "about " + date(day.likely()));
+    }
+
+    /** Days in a row, both ends in it: {@code 2-11 Jan}, {@code 12 Jan-7 Feb}; one day alone is {@code 12 Jan}. */
+    public static String span(LocalDate from, LocalDate to) {
+        return joined(from, to, "-");
+    }
+
+    /** The same in a sentence: {@code 2 to 11 Jan}, {@code 26 Jan to 7 Feb}. */
+    public static String fromTo(LocalDate from, LocalDate to) {
+        return joined(from, to, " to ");
+    }
+
+    private static String joined(LocalDate from, LocalDate to, String between) {
+        if (from.equals(to)) {
+            return date(from);
+        }
+        if (from.getYear() != to.getYear() && from.plusYears(1).isBefore(to)) {
+            return date(from) + " " + from.getYear() + between + date(to) + " " + to.getYear();
+        }
+        boolean oneMonth = from.getMonth() == to.getMonth() && from.getYear() == to.getYear();
+        return (oneMonth ? Integer.toString(from.getDayOfMonth()) : date(from)) + between + date(to);
+    }
+
+    /** How far it is: {@code today}, {@code tomorrow}, {@code in 3 days}, {@code yesterday}, {@code 90 days ago}. */
+    public static String away(LocalDate day, LocalDate today) {
+        long days = ChronoUnit.DAYS.between(today, day);
+        if (days == 0) {
+            return "today";
+        }
+        if (days > 0) {
+            return days == 1 ? "tomorrow" : "in " + days + " days";
+        }
+        return days == -1 ? "yesterday" : -days + " days ago";
+    }
+}

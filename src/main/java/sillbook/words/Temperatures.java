@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.regex.Pattern;
+import sillbook.model.Band;
+import sillbook.model.Settings.TemperatureUnit;
+import sillbook.model.Temperature;
+import sillbook.text.Fold;
+
+/** Temperatures in degrees Celsius or Fahrenheit. A number without a unit is Celsius. */
+public final class Temperatures {
+    /** Nothing a pot or a thermometer could meet lies outside. */
+    private static final double COLDEST = -60;
+
+    private static final double HOTTEST = 80;
+    private static final String NUMBER = "([+-]?(?:" + Decimal.PATTERN + "))";
+    private static final String UNIT = " ?(?:°|deg(?:rees)?\\.?)? ?(c|celsius|f|fahrenheit)?";
+    private static final Pattern FORM = Pattern.compile(NUMBER + UNIT);
+    private static final Pattern BAND = Pattern.compile(NUMBER + UNIT + "(?: to | ?- ?| and |\\.\\.)" + NUMBER + UNIT);
+
+    private Temperatures() {}
+
+    /** {@code 41F}, {@code 5 C}, {@code -2}; kept with what was written. */
+    public static Heard<Temperature> parse(String text) {
+        return Groups.of(FORM, Fold.of(text).strip())
+                .map(said -> of(said.text(1), said.text(2), text.strip()))
+                .orElseGet(() -> Heard.not(
+                        "a temperature, as 5 C or 41F",
+                        "'" + text.strip() + "' is no temperature. Write it as 5, 5 C or 41F."));
+    }
+
+    /** {@code 10 to 15 C}, {@code 2-9 C}, {@code 41 to 48F}: one unit, at the end, holds for both. */
+    public static Heard<Band> parseBand(String text) {
+        return Groups.of(BAND, Fold.of(text).strip())
+                .map(said -> band(said, text.strip()))
+                .orElseGet(() -> Heard.not(
+                        "two temperatures, as 2 to 9 C",
+                        "'" + text.strip() + "' is no band of temperatures. Write it as 2 to 9 C or 36 to 48F."));
+    }
+
+    /** Whether the text is a band or a temperature with its unit, so that it can be nothing else. */
+    public static boolean isSure(String text) {
+        String said = Fold.of(text).strip();
+        return Groups.of(FORM, said).filter(one -> one.has(2)).isPresent()
+                || Groups.of(BAND, said).filter(two -> two.has(4)).isPresent();
+    }
+
+    private static Heard<Band> band(Groups said, String written) {
+        String unit = said.has(4) ? said.text(4) : said.text(2);
+        Heard<Temperature> low = of(said.text(1), said.has(2) ? said.text(2) : unit, "");
+        Heard<Temperature> high = of(said.text(3), unit, written);
+        return low.then(from -> high.then(to -> from.milli() <= to.milli()
+                ? Heard.as(new Band(from, to))
+                : Heard.not(
+                        "the lower first",
+                        "'" + written + "' ends lower than it begins. Write the lower temperature first.")));
+    }
+
+    private static Heard<Temperature> of(String number, String unit, String written) {
+        double value = Decimal.parse(number).doubleValue();
+        double celsius = unit.startsWith("f") ? (value - 32) / 1.8 : value;
+        if (celsius < COLDEST || celsius > HOTTEST) {
+            return Heard.not("-60 to 80 C", number + " is not the temperature of a place. Write one from -60 to 80 C.");
+        }
+        return Heard.as(new Temperature(Temperature.ofCelsius(celsius).milli(), written));
+    }
+
+    /** In the grower's unit: {@code 9.6 C}, {@code 41 F}. */
+    public static String say(Temperature temperature, TemperatureUnit unit) {
+        return number(temperature, unit) + " " + unit(unit);
+    }
+
+    /** {@code 2-9 C}; {@code -2 to 4 C} where a minus sign would be taken for the dash. */
+    public static String say(Band band, TemperatureUnit unit) {
+        return numbers(band, unit) + " " + unit(unit);
+    }
+
+    /** {@code 2 to 9 C}, in a sentence. */
+    public static String fromTo(Band band, TemperatureUnit unit) {
+        return number(band.low(), unit) + " to " + number(band.high(), unit) + " " + unit(unit);
+    }
+
+    /** A band's figures alone, for a column whose heading has the unit. */
+    public static String numbers(Band band, TemperatureUnit unit) {
+        String low = number(band.low(), unit);
+        String high = number(band.high(), unit);
+        return low + (low.startsWith("-") || high.startsWith("-") ? " to " : "-") + high;
+    }
+
+    /** The figure alone, to the tenth of a degree. */
+    public static String number(Temperature temperature, TemperatureUnit unit) {
+        double shown = unit == TemperatureUnit.FAHRENHEIT ? temperature.celsius() * 1.8 + 32 : temperature.celsius();
+        return Decimal.say(shown, 1);
+    }
+
+    /** {@code C} or {@code F}. */
+    public static String unit(TemperatureUnit unit) {
+        return unit == TemperatureUnit.FAHRENHEIT ? "F" : "C";
+    }
+}

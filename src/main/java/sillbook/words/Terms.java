@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import sillbook.model.Container.Shape;
+import sillbook.model.Findings.Growth;
+import sillbook.model.Findings.Moisture;
+import sillbook.model.Findings.Roots;
+import sillbook.model.Findings.Trouble;
+import sillbook.model.Happening.BloomPoint;
+import sillbook.model.Happening.Care;
+import sillbook.model.Happening.End;
+import sillbook.model.JobKind;
+import sillbook.model.Outcome.Again;
+import sillbook.model.Outcome.Sign;
+import sillbook.model.Place.Hazard;
+import sillbook.model.Place.Sort;
+import sillbook.model.Pot.Way;
+import sillbook.model.Purchase.State;
+import sillbook.model.Settings.Colours;
+import sillbook.model.Settings.LengthUnit;
+import sillbook.model.Settings.TemperatureUnit;
+import sillbook.model.Stage;
+import sillbook.model.Variety.PacketForcing;
+import sillbook.model.Variety.Scent;
+
+/** The words of every fixed set of things. They are said nowhere else. */
+public final class Terms {
+    public static final Vocabulary<Stage> STAGES = Vocabulary.<Stage>of("stage")
+            .with(Stage.WAITING, "waiting")
+            .with(Stage.COLD, "cold", "the cold", "in the cold", "into the cold", "into cold")
+            .with(Stage.COOL_ROOM, "cool room", "cool", "in the cool room", "into the cool room", "into cool room")
+            .with(Stage.WARM_ROOM, "warm room", "warm", "warmth", "in the warm room", "into the warm room", "to warmth")
+            .with(Stage.IN_BLOOM, "in bloom", "bloom", "in flower")
+            .with(Stage.AFTER_BLOOM, "after bloom")
+            .with(Stage.DONE, "done");
+
+    public static final Vocabulary<Sort> SORTS = Vocabulary.<Sort>of("sort of place")
+            .with(Sort.FRIDGE, "fridge", "refrigerator")
+            .with(Sort.CELLAR, "cellar", "basement")
+            .with(Sort.CRAWL_SPACE, "crawl space")
+            .with(Sort.COLD_FRAME, "cold frame", "frame")
+            .with(Sort.TRENCH, "trench")
+            .with(Sort.GARAGE, "garage", "shed")
+            .with(Sort.PORCH, "porch")
+            .with(Sort.COOL_ROOM, "cool room", "cool")
+            .with(Sort.WARM_SILL, "warm sill", "sill", "warm room", "window sill")
+            .with(Sort.OTHER, "other");
+
+    public static final Vocabulary<Hazard> HAZARDS = Vocabulary.<Hazard>of("hazard")
+            .with(Hazard.FOOD, "food")
+            .with(Hazard.FRUIT, "fruit")
+            .with(Hazard.FROST, "frost")
+            .with(Hazard.MICE, "mice", "mouse")
+            .with(Hazard.PETS, "pets", "cats", "dogs")
+            .with(Hazard.CHILDREN, "children")
+            .with(Hazard.FUMES, "fumes");
+
+    public static final Vocabulary<Shape> SHAPES = Vocabulary.<Shape>of("shape of pot")
+            .with(Shape.STANDARD, "standard", "standard pot")
+            .with(Shape.AZALEA, "azalea", "azalea pot")
+            .with(Shape.PAN, "pan")
+            .with(Shape.BOWL, "bowl")
+            .with(Shape.GLASS, "glass", "water glass")
+            .with(Shape.OUTER, "outer pot", "outer")
+            .with(Shape.OTHER, "other");
+
+    public static final Vocabulary<Scent> SCENTS = Vocabulary.<Scent>of("scent")
+            .with(Scent.NOT_SAID, "scent not said")
+            .with(Scent.NONE, "no scent", "none", "unscented", "not scented")
+            .with(Scent.LIGHT, "lightly scented", "light", "scented", "light scent")
+            .with(Scent.STRONG, "strongly scented", "strong", "strong scent");
+
+    public static final Vocabulary<PacketForcing> PACKETS = Vocabulary.<PacketForcing>of("word of the packet")
+            .with(PacketForcing.NOT_STATED, "not stated", "nothing")
+            .with(PacketForcing.YES, "yes")
+            .with(PacketForcing.NO, "no");
+
+    public static final Vocabulary<State> STATES = Vocabulary.<State>of("state of a purchase")
+            .with(State.ORDERED, "ordered")
+            .with(State.IN_HAND, "in hand", "arrived", "here")
+            .with(State.REJECTED, "rejected");
+
+    public static final Vocabulary<Way> WAYS = Vocabulary.<Way>of("way of growing")
+            .with(Way.DRAINED, "drained pot", "drained", "with holes")
+            .with(Way.BOWL, "bowl without holes", "bowl", "without holes")
+            .with(Way.GLASS, "water glass", "glass")
+            .with(Way.PEBBLES, "pebbles");
+
+    public static final Vocabulary<Moisture> MOISTURES = Vocabulary.<Moisture>of("moisture")
+            .with(Moisture.DRY, "dry")
+            .with(Moisture.MOIST, "moist")
+            .with(Moisture.WET, "wet");
+
+    public static final Vocabulary<Roots> ROOTS = Vocabulary.<Roots>of("word for roots")
+            .with(Roots.NONE, "no roots yet", "no roots", "not rooted")
+            .with(Roots.SHOWING, "roots", "rooted", "roots showing");
+
+    public static final Vocabulary<Growth> GROWTHS = Vocabulary.<Growth>of("sign of growth")
+            .with(Growth.BUDS, "buds", "bud")
+            .with(Growth.COLOUR, "colour", "color");
+
+    public static final Vocabulary<Trouble> TROUBLES = Vocabulary.<Trouble>of("trouble")
+            .with(Trouble.MOULD, "mould", "mold", "mouldy", "moldy")
+            .with(Trouble.MICE, "mice", "mouse")
+            .with(Trouble.FROST, "frost", "frosted", "frozen")
+            .with(Trouble.ROT, "rot", "rotten")
+            .with(Trouble.YELLOWING, "yellowing", "yellow")
+            .with(Trouble.BLASTED, "blasted", "blasted buds", "buds blasted")
+            .with(Trouble.OTHER, "trouble");
+
+    public static final Vocabulary<BloomPoint> BLOOM_POINTS = Vocabulary.<BloomPoint>of("point of bloom")
+            .with(BloomPoint.FIRST_FLOWER, "first flower", "first flowers", "flowering", "in bloom", "in flower")
+            .with(BloomPoint.FULL_BLOOM, "full bloom", "full", "full flower")
+            .with(BloomPoint.PAST_BLOOM, "past bloom", "past", "faded", "flowers over");
+
+    public static final Vocabulary<Care> CARES = Vocabulary.<Care>of("care")
+            .with(Care.WATERED, "watered")
+            .with(Care.FED, "fed")
+            .with(Care.TURNED, "turned")
+            .with(Care.STAKED, "staked")
+            .with(Care.HOODED, "hooded", "hood on")
+            .with(Care.UNHOODED, "unhooded", "hood off")
+            .with(Care.REPOTTED, "repotted")
+            .with(Care.PLANTED_OUT, "planted out")
+            .with(Care.INTO_OUTER_POT, "into outer pot", "outer pot")
+            .with(Care.LEAVES_CUT, "leaves cut")
+            .with(Care.RESTED, "rested", "resting");
+
+    public static final Vocabulary<End> ENDS = Vocabulary.<End>of("end")
+            .with(End.FINISHED, "done", "finished")
+            .with(End.FAILED, "failed")
+            .with(End.SOLD, "sold")
+            .with(End.GIVEN, "given away", "given")
+            .with(End.BROKEN, "broken")
+            .with(End.USED_UP, "used up");
+
+    public static final Vocabulary<Sign> SIGNS = Vocabulary.<Sign>of("sign of failure")
+            .with(Sign.LEAVES_ONLY, "leaves only", "only leaves")
+            .with(Sign.BROWN_BUD, "brown bud", "brown buds")
+            .with(Sign.SHORT_AND_STUCK, "short and stuck", "stuck", "short")
+            .with(Sign.FLOPPY, "floppy")
+            .with(Sign.ROT, "rot", "rotten")
+            .with(Sign.NOTHING_CAME, "nothing came", "nothing")
+            .with(Sign.FROSTED, "frosted", "frost");
+
+    public static final Vocabulary<Again> AGAINS = Vocabulary.<Again>of("answer")
+            .with(Again.NOT_SAID, "not said")
+            .with(Again.YES, "yes")
+            .with(Again.NO, "no")
+            .with(Again.DIFFERENTLY, "differently");
+
+    /** What a job asks for, before it is known where and with what words Today says it. */
+    public static final Vocabulary<JobKind> JOBS = Vocabulary.<JobKind>of("job")
+            .with(JobKind.POT_UP, "pot up")
+            .with(JobKind.INTO_COLD, "into the cold")
+            .with(JobKind.CHECK, "check")
+            .with(JobKind.BRING_IN, "bring in", "bring into cool room")
+            .with(JobKind.MOVE_TO_WARMTH, "move to warm room", "move to warmth")
+            .with(JobKind.WATCH_FOR_FLOWER, "watch for first flower")
+            .with(JobKind.KEEP_COOL_IN_BLOOM, "keep cool in bloom")
+            .with(JobKind.PAST_BLOOM, "past bloom")
+            .with(JobKind.AFTERCARE, "aftercare")
+            .with(JobKind.WRITE_OUTCOME, "write the outcome", "outcome")
+            .with(JobKind.DAILY_CARE, "daily care");
+
+    public static final Vocabulary<TemperatureUnit> TEMPERATURE_UNITS = Vocabulary.<TemperatureUnit>of(
+                    "unit of temperature")
+            .with(TemperatureUnit.CELSIUS, "C", "celsius")
+            .with(TemperatureUnit.FAHRENHEIT, "F", "fahrenheit");
+
+    public static final Vocabulary<LengthUnit> LENGTH_UNITS = Vocabulary.<LengthUnit>of("unit of length")
+            .with(LengthUnit.CENTIMETRES, "cm", "centimetres", "centimeters")
+            .with(LengthUnit.INCHES, "in", "inches", "inch");
+
+    public static final Vocabulary<Colours> COLOURS = Vocabulary.<Colours>of("set of colours")
+            .with(Colours.ASK, "ask")
+            .with(Colours.DARK, "dark")
+            .with(Colours.LIGHT, "light")
+            .with(Colours.EITHER, "either")
+            .with(Colours.NONE, "none");
+
+    private Terms() {}
+}
