@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.handbook;
+
+import java.util.Optional;
+
+/** What the handbook says in words, not figures. */
+public enum Topic {
+    /** Roots and shoot of a pot that may come in. */
+    READY("ready"),
+    COOL_ROOM_LIGHT("cool-room-light"),
+    /** The sign to move on from the cool room. */
+    COOL_ROOM_END("cool-room-end"),
+    WARM_ROOM_LIGHT("warm-room-light"),
+    /** The sign that the warm room has done its work. */
+    WARM_ROOM_END("warm-room-end"),
+    BLOOM_CARE("bloom-care"),
+    DEPTH("depth"),
+    SPACING("spacing"),
+    TOO_LITTLE_COLD("too-little-cold"),
+    TOO_MUCH_COLD("too-much-cold"),
+    DRY_COLD("dry-cold"),
+    /** What else is peculiar to a kind. */
+    NOTE("note"),
+    AFTERCARE("aftercare"),
+    CAUTION_PEOPLE("caution-people"),
+    CAUTION_PETS("caution-pets"),
+    CAUTION_SKIN("caution-skin"),
+    CAUTION_DUST("caution-dust"),
+    CAUTION_FRIDGE("caution-fridge"),
+    /** A harmful plant that shares a name. */
+    CAUTION_LOOKALIKE("caution-lookalike");
+
+    private final String key;
+
+    Topic(String key) {
+        this.key = key;
+    }
+
+    public String key() {
+        return key;
+    }
+
+    public boolean isCaution() {
+        return compareTo(CAUTION_PEOPLE) >= 0;
+    }
+
+    /** The one with that key. */
+    public static Optional<Topic> of(String key) {
+        for (Topic topic : values()) {
+            if (topic.key.equals(key)) {
+                return Optional.of(topic);
+            }
+        }
+        return Optional.empty();
+    }
+}
