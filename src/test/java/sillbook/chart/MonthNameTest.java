@@ -37,8 +37,8 @@ class MonthNameTest {
 
     @Test
     void orBeforeItWhereItWouldTouchTheNext() {
-        assertThat(line(LocalDate.of(2026, 11, 5), 80))
-                .isEqualTo("Jul Aug  Sep OctNov|   Dec Jan  Feb Mar Apr May  Jun  ");
+        assertThat(line(LocalDate.of(2026, 12, 8), 80))
+                .isEqualTo("Jul Aug  Sep Oct Nov Dec|  Jan  Feb Mar Apr May  Jun  ");
     }
 
     @Test
