@@ -51,8 +51,14 @@ public enum Action {
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
     NEXT_POT(Where.CARD, "PgUp PgDn", "next pot", "the pot before, the next pot"),
 
+    CHOOSE_SUGGESTION(Where.FIELDS, "Up Down", "choose", "choose a suggestion"),
+    TAKE_SUGGESTION(Where.FIELDS, "Tab Enter", "take it", "take the suggestion; Tab goes on"),
+    NEXT_BLANK(Where.FIELDS, "Tab Shift-Tab Down Up", "next", "next blank, the one before"),
+    RECORD(Where.FIELDS, "Enter", "record", "record, or go to what is missing"),
+
     CHOOSE(Where.SLIPS, "Up Down PgUp PgDn Home End", "choose", "choose"),
     AGREE(Where.SLIPS, "Enter", "agree", "agree"),
+    DROP(Where.SLIPS, "X", "drop it", "drop what is half typed"),
     ;
 
     private static final Set<Key> PAIRED = Set.of(Keys.UP, Keys.LEFT, Keys.PAGE_UP);

@@ -28,9 +28,9 @@ public interface Layer {
         return Step.to(state);
     }
 
-    /** Whether letters are text here, so that only keys with names are commands. */
-    default boolean takesText() {
-        return false;
+    /** Which of the keys that hold everywhere hold here too. */
+    default Reach reach() {
+        return Reach.SLIP;
     }
 
     /** This layer in a state that changed around it. */
@@ -38,14 +38,29 @@ public interface Layer {
         return this;
     }
 
-    /** Under which name it waits when it is left half done; empty when there is nothing worth waiting for. */
+    /** Under which name it waits when it is left half done; empty when it never waits. */
     default Optional<String> draftName() {
         return Optional.empty();
+    }
+
+    /** Whether something typed here would be lost. */
+    default boolean isHalfDone() {
+        return false;
     }
 
     /** Steps that were asked for with {@link Effect.ListSteps}. */
     default Layer listed(State state, Message.StepsListed steps) {
         return this;
+    }
+
+    /** How far the keys that hold everywhere reach. */
+    enum Reach {
+        /** All of them: pages, cards. */
+        PAGE,
+        /** Only those that leave, explain or draw again. */
+        SLIP,
+        /** The same, letters being text: only keys with names. */
+        FIELD
     }
 
     /** Why the state changed. */

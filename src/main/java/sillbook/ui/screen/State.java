@@ -84,6 +84,11 @@ public record State(
         return with(layers.opening(page));
     }
 
+    /** Whether anything typed is not kept: on top, beneath, or waiting as a draft. */
+    public boolean isHalfDone() {
+        return !layers.drafts().isEmpty() || layers.over().stream().anyMatch(Layer::isHalfDone);
+    }
+
     /** The topmost layer put away half done; it waits under its draft name. */
     public State puttingAside() {
         Layers left = layers.lifted();

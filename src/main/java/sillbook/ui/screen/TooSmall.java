@@ -9,8 +9,12 @@ import sillbook.ui.draw.Size;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
 
-/** What stands in a window too small for a page: as much of the sentence as fits, never nothing. */
-record TooSmall() implements Widget {
+/**
+ * What stands in a window too small for a page: as much of the sentence as fits, never nothing.
+ *
+ * @param keys the last line
+ */
+record TooSmall(String keys) implements Widget {
     private static final int CALM_COLUMNS = 52;
     private static final int CALM_ROWS = 7;
     private static final int SHORT_ROWS = 3;
@@ -26,7 +30,7 @@ record TooSmall() implements Widget {
         }
     }
 
-    private static List<String> lines(Size size) {
+    private List<String> lines(Size size) {
         Size least = Window.SMALLEST;
         if (size.columns() >= CALM_COLUMNS && size.rows() >= CALM_ROWS + 2) {
             return List.of(
@@ -37,10 +41,10 @@ record TooSmall() implements Widget {
                     "Make the window larger, or the letters smaller.",
                     "Nothing is lost; half-typed text is kept.",
                     "",
-                    "Q leave");
+                    keys);
         }
         if (size.columns() >= SHORT_COLUMNS && size.rows() >= SHORT_ROWS) {
-            return List.of("Sillbook needs " + least + ";", "this is " + size + ".", "", "Q leave");
+            return List.of("Sillbook needs " + least + ";", "this is " + size + ".", "", keys);
         }
         return List.of(least.toString());
     }

@@ -17,7 +17,20 @@ record Update(State state) implements Message.Cases<Step> {
     public Step pressed(Message.Pressed message) {
         Key key = message.key();
         Update heard = MOVEMENTS.contains(key) ? this : new Update(state.silent());
+        if (!state.window().size().holds(Window.SMALLEST)) {
+            return heard.inTooSmallAWindow(key);
+        }
         return heard.typed(key).orElseGet(() -> heard.command(key));
+    }
+
+    /** Where nothing can be seen nothing is typed; one can still leave. */
+    private Step inTooSmallAWindow(Key key) {
+        boolean leaves = Action.LEAVE.keys().contains(key.anyCase());
+        boolean asked = state.top() instanceof Quitting;
+        if (leaves && !asked) {
+            return state.isHalfDone() ? Step.to(state.laid(new Quitting())) : Step.to(state, new Effect.Quit());
+        }
+        return asked ? command(key) : Step.to(state);
     }
 
     private Optional<Step> typed(Key key) {

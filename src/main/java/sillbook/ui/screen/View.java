@@ -13,6 +13,7 @@ import sillbook.ui.draw.Sign;
 import sillbook.ui.draw.Size;
 import sillbook.ui.draw.Slip;
 import sillbook.ui.draw.Style;
+import sillbook.ui.screen.Layer.Reach;
 import sillbook.ui.screen.Look.Cover;
 
 /** One picture: the title rows, the body with what lies over it, and the foot of the topmost layer. */
@@ -23,7 +24,8 @@ record View(State state, Size size) {
     Frame frame() {
         Cells cells = Cells.blank(size, state.window().alphabet());
         if (!size.holds(Window.SMALLEST)) {
-            new TooSmall().render(cells.area(), cells);
+            new TooSmall(state.top() instanceof Quitting ? "Enter leave   Esc stay" : "Q leave")
+                    .render(cells.area(), cells);
             return new Frame(cells, Optional.empty());
         }
         List<Look> looks = state.layers().stack().stream()
@@ -92,7 +94,7 @@ record View(State state, Size size) {
 
     /** The keys that are on; the key to all the others always stands last. */
     private KeyLine keys(Look top) {
-        boolean lettersAreText = state.top().takesText();
+        boolean lettersAreText = state.top().reach() == Reach.FIELD;
         List<Offer> offers = state.offers();
         List<KeyLine.Hint> hints = top.foot().stream()
                 .flatMap(action -> Offer.find(offers, action).stream())

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen;
+
+import java.util.List;
+import sillbook.ui.draw.Size;
+
+/** Asks whether to leave the program. */
+public record Quitting() implements Layer {
+
+    @Override
+    public Look look(State state, Size body) {
+        return Look.foot(Aside.of(sentence(state))).withFoot(Action.AGREE, Action.BACK);
+    }
+
+    @Override
+    public List<Offer> offers(State state) {
+        return List.of(
+                Offer.of(Action.AGREE, () -> Step.to(state, new Effect.Quit())).saying("leave"));
+    }
+
+    private static String sentence(State state) {
+        return state.isHalfDone()
+                ? "All is kept but what is half typed; that would be lost. Enter leaves, Esc stays."
+                : "All is kept. Enter leaves, Esc stays.";
+    }
+}
