@@ -5,8 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A file of lines with cells between tabs, under a line of column names. Empty cells at a line's end may be left out.
- * Written without patterns and streams: it is read before the first screen stands.
+ * A file of lines with cells between tabs, under a line of column names. Empty cells at a line's end may be left out; empty
+ * lines, and those that begin with {@code #}, say nothing. Written without patterns and streams: it is read before the first
+ * screen stands.
  */
 final class Table {
     private final String name;
@@ -20,23 +21,25 @@ final class Table {
     /**
      * The rows of a file.
      *
-     * @param columns the names its first line must have
+     * @param columns the names its first row must have
      * @throws IllegalStateException when it has others, or a line has more cells than there are columns
      */
     static List<Row> read(String name, String text, List<String> columns) {
         var table = new Table(name, columns);
         List<Row> rows = new ArrayList<>();
+        boolean isHeaded = false;
         int number = 0;
         int start = 0;
         while (start < text.length()) {
             int end = end(text, '\n', start, text.length());
             number++;
-            if (end > start) {
+            if (end > start && text.charAt(start) != '#') {
                 Row row = table.row(number, text, start, end);
-                if (number > 1) {
+                if (isHeaded) {
                     rows.add(row);
                 } else {
                     table.checkHeader(row);
+                    isHeaded = true;
                 }
             }
             start = end + 1;
