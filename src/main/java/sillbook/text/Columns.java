@@ -3,6 +3,7 @@ package sillbook.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Text cut, padded and wrapped to columns. Takes any text; gives text that is safe to show ({@link Safe}). */
 public final class Columns {
@@ -46,7 +47,7 @@ public final class Columns {
     public static List<String> wrap(String text, int columns) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : Safe.text(text).strip().split(" +", -1)) {
+        for (String word : words(text)) {
             if (!line.isEmpty() && Width.of(line.toString()) + 1 + Width.of(word) > columns) {
                 lines.add(line.toString());
                 line.setLength(0);
@@ -55,6 +56,12 @@ public final class Columns {
         }
         lines.add(line.toString());
         return List.copyOf(lines);
+    }
+
+    private static List<String> words(String text) {
+        return Stream.of(Safe.text(text).split(" ", -1))
+                .filter(word -> !word.isEmpty())
+                .toList();
     }
 
     /** Puts whole lines of an overlong word into {@code lines} and gives back its rest. */

@@ -10,6 +10,8 @@ import java.util.Locale;
 public final class Safe {
     private static final int FIRST_REGIONAL_INDICATOR = 0x1F1E6;
     private static final int LAST_REGIONAL_INDICATOR = 0x1F1FF;
+    private static final int FIRST_TAG = 0xE0000;
+    private static final int LAST_TAG = 0xE0FFF;
     private static final int SOFT_HYPHEN = 0xAD;
 
     private Safe() {}
@@ -48,10 +50,11 @@ public final class Safe {
     private static final class Slow {
         private Slow() {}
 
+        /** Until nothing changes: what was parted by a dropped character may join into one cluster. */
         static String text(String raw) {
             StringBuilder safe = new StringBuilder();
             Clusters.of(raw).forEach(cluster -> appendCluster(cluster, safe));
-            return safe.toString();
+            return safe.toString().equals(raw) ? raw : text(safe.toString());
         }
 
         private static void appendCluster(String cluster, StringBuilder safe) {
@@ -86,10 +89,16 @@ public final class Safe {
             if (codePoint == SOFT_HYPHEN) {
                 return false;
             }
-            int type = Character.getType(codePoint);
-            boolean separator = type == Character.LINE_SEPARATOR || type == Character.PARAGRAPH_SEPARATOR;
-            boolean noCharacter = type == Character.SURROGATE || (codePoint & 0xFFFE) == 0xFFFE;
-            return type == Character.CONTROL || separator || noCharacter || Width.of(codePoint) == 0;
+            boolean noCharacter = (codePoint & 0xFFFE) == 0xFFFE || isIn(codePoint, FIRST_TAG, LAST_TAG);
+            return noCharacter || Width.of(codePoint) == 0 || isInvisibleType(Character.getType(codePoint));
+        }
+
+        private static boolean isInvisibleType(int type) {
+            return switch (type) {
+                case Character.CONTROL, Character.SURROGATE, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
+                    true;
+                default -> false;
+            };
         }
 
         private static boolean isRegionalIndicator(int codePoint) {
