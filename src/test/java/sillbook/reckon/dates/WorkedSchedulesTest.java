@@ -3,23 +3,38 @@ package sillbook.reckon.dates;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 
-/** Published schedules, worked out again. Each test names the one who published it. */
+/** Published schedules, worked out again; the file names who published each. */
 class WorkedSchedulesTest {
 
-    /** Hyacinth: bloom on 1 March, out two weeks before, 15 weeks cold, from about 1 November (Iowa State University). */
+    @TestFactory
+    Stream<DynamicTest> a_published_schedule_comes_out_as_published() {
+        return schedules().stream()
+                .map(schedule -> DynamicTest.dynamicTest(schedule.source() + " " + schedule.given(), schedule::check));
+    }
+
     @Test
-    void a_hyacinth_for_the_first_of_march_is_cold_from_about_the_first_of_november() {
-        Need hyacinth = Need.ofCold(DayCount.ofWeeks(15, 15, 15), DayCount.ofWeeks(2, 2, 2));
+    void enough_of_them_are_looked_at() {
+        assertThat(schedules().stream().map(WorkedSchedule::source).distinct()).hasSizeGreaterThanOrEqualTo(15);
+    }
 
-        Schedule schedule = Schedule.reckon(hyacinth, Facts.NONE.withWish(LocalDate.of(2027, 3, 1)))
-                .orElseThrow();
-
-        LocalDate start = schedule.stages().cold().orElseThrow().likely();
-        assertThat(Math.abs(ChronoUnit.DAYS.between(LocalDate.of(2026, 11, 1), start)))
-                .isLessThanOrEqualTo(2);
+    private static List<WorkedSchedule> schedules() {
+        try (InputStream in = WorkedSchedulesTest.class.getResourceAsStream("worked-schedules.txt")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                    .map(WorkedSchedule::parse)
+                    .toList();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
     }
 }
