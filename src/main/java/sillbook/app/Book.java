@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.app;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -157,6 +158,15 @@ public final class Book implements AutoCloseable {
     /** What is wrong with the file or with what it says, in sentences; empty when all is well. */
     public synchronized List<String> verify() {
         return store.verify();
+    }
+
+    /**
+     * Writes a checked copy to a file that must not exist yet.
+     *
+     * @throws StoreException when it cannot be written; no half of it then carries that name
+     */
+    public synchronized void backUp(Path copy) {
+        store.backUp(copy);
     }
 
     /** Leaves one file behind, with everything in it. */

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import sillbook.store.StoreException;
+
+/** The program's commands, and the one way to run them. */
+public final class Commands {
+    private static final int WIDTH = 80;
+
+    private final Printer printer;
+    private final CommandLine root;
+
+    private Commands(World world) {
+        this.printer = new Printer(world.out(), world.err(), world.environment());
+        Program program = new Program(printer);
+        var books = new Books(world, printer, program::journal);
+        this.root = new CommandLine(program)
+                .addSubcommand(new UndoCommand(books, printer))
+                .addSubcommand(new RedoCommand(books, printer))
+                .addSubcommand(new VerifyCommand(books, printer))
+                .addSubcommand(new BackupCommand(books, printer, world.out()));
+        root.setOut(new PrintWriter(world.out(), true, UTF_8))
+                .setUsageHelpWidth(WIDTH)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setParameterExceptionHandler((wrong, arguments) -> wrong(wrong))
+                .setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
+    }
+
+    /** Carries out one command line and gives the code to end with. */
+    public static int run(World world, String... arguments) {
+        return new Commands(world).run(List.of(arguments));
+    }
+
+    private int run(List<String> arguments) {
+        return Asked.forHelp(root, arguments).map(this::help).orElseGet(() -> execute(arguments));
+    }
+
+    private int execute(List<String> arguments) {
+        return root.execute(arguments.toArray(String[]::new));
+    }
+
+    private int help(CommandLine command) {
+        printer.lines(command.getUsageMessage(Ansi.OFF).stripTrailing().lines().toList());
+        return ExitCode.DONE;
+    }
+
+    private int wrong(CommandLine.ParameterException wrong) {
+        Misuse.of(wrong).forEach(printer::say);
+        return ExitCode.USED_WRONGLY;
+    }
+
+    private int failed(Exception failure) {
+        if (failure instanceof StoreException refused) {
+            printer.say(refused.sentence());
+        } else if (!(failure instanceof Printer.OutputClosed)) {
+            printer.say("Sillbook stumbled, which is a fault of its own: " + failure);
+        }
+        return ExitCode.COULD_NOT;
+    }
+}

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import sillbook.app.Book;
+
+/** Examines the journal. */
+@Command(
+        name = "verify",
+        description = "Examine the file and what it says; a line for each thing that is wrong, and then exit code 1.")
+final class VerifyCommand implements Callable<Integer> {
+    private final Books books;
+    private final Printer printer;
+
+    VerifyCommand(Books books, Printer printer) {
+        this.books = books;
+        this.printer = printer;
+    }
+
+    @Override
+    public Integer call() {
+        return books.with(this::verify);
+    }
+
+    private int verify(Book book) {
+        List<String> findings = book.verify();
+        printer.lines(findings);
+        if (!findings.isEmpty()) {
+            return ExitCode.COULD_NOT;
+        }
+        printer.say("All is well.");
+        return ExitCode.DONE;
+    }
+}

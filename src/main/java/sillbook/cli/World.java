@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.Map;
+import java.util.function.Supplier;
+import sillbook.app.Bookshelf;
+import sillbook.app.Folders;
+
+/**
+ * What surrounds a command.
+ *
+ * @param environment variables by name
+ * @param shelf asked only by a command that opens a journal
+ * @param demoShelf the same with the demo's clock
+ */
+public record World(
+        Map<String, String> environment,
+        Folders folders,
+        Supplier<Bookshelf> shelf,
+        Supplier<Bookshelf> demoShelf,
+        InputStream in,
+        OutputStream out,
+        OutputStream err) {
+    public World {
+        environment = Map.copyOf(environment);
+    }
+}

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.exchange;
+
+import sillbook.model.Journal;
+import sillbook.season.Today;
+import sillbook.season.Today.Attention;
+import sillbook.words.Terms;
+
+/** What a day asks for, as JSON. */
+public final class TodayJson {
+    private final Named named;
+    private final JobJson jobs;
+
+    private TodayJson(Journal journal, Today today) {
+        this.named = new Named(journal);
+        this.jobs = new JobJson(named, today.day());
+    }
+
+    /** The document of {@code sillbook today --json}. */
+    public static String write(Journal journal, Today today) {
+        return new TodayJson(journal, today).document(today).write();
+    }
+
+    private Fields document(Today today) {
+        return new Fields()
+                .day("day", today.day())
+                .text("season", today.season().name(named.journal().settings().seasonStart()))
+                .list("late", today.late(), jobs::ofPots)
+                .list("ready", today.ready(), jobs::ofPots)
+                .list("today", today.due(), jobs::ofPots)
+                .list("checks", today.checks(), jobs::round)
+                .object("dailyCare", today.dailyCare(), jobs::dailyCare)
+                .list("soon", today.soon(), jobs::ofPots)
+                .list("inBloom", today.inBloom(), this::blooming)
+                .list("opening", today.opening(), this::opening)
+                .list("places", today.places(), this::attention)
+                .list("afterThat", today.afterThat(), this::week)
+                .list("done", today.done(), this::done)
+                .texts("warnings", java.util.List.of())
+                .texts("assumed", java.util.List.of());
+    }
+
+    private Fields blooming(Today.Blooming blooming) {
+        return named.pots(blooming.pots())
+                .number("dayOfBloom", blooming.dayOfBloom())
+                .whole("outOf", blooming.outOf())
+                .object("next", blooming.job(), jobs::ofPots);
+    }
+
+    private Fields opening(Today.Opening opening) {
+        return named.pots(opening.pots()).window(opening.firstFlower());
+    }
+
+    private Fields week(Today.Week week) {
+        return new Fields()
+                .day("from", week.days().start())
+                .day("to", week.days().endExclusive().minusDays(1))
+                .list(
+                        "coming",
+                        week.coming(),
+                        coming -> new Fields().code("what", coming.sort()).texts("pots", named.labels(coming.pots())));
+    }
+
+    private Fields done(Today.Done done) {
+        return new Fields()
+                .text("writtenAt", done.writtenAt().toString())
+                .list("of", done.subjects(), named::subject)
+                .object("what", HappeningJson.of(named, done.what()));
+    }
+
+    private Fields attention(Attention attention) {
+        return attention.fold(new Attention.Cases<Fields>() {
+            @Override
+            public Fields overRoom(Attention.OverRoom over) {
+                return place(over, "over-room").number("pots", over.pots()).number("room", over.room());
+            }
+
+            @Override
+            public Fields hazard(Attention.BesideHazard beside) {
+                return place(beside, "beside-hazard")
+                        .number("pots", beside.pots())
+                        .text("hazard", Terms.HAZARDS.say(beside.hazard()));
+            }
+
+            @Override
+            public Fields unchecked(Attention.Unchecked unchecked) {
+                return place(unchecked, "unchecked")
+                        .day("last", unchecked.last())
+                        .number("everyDays", unchecked.everyDays());
+            }
+
+            @Override
+            public Fields notCold(Attention.NotCold notCold) {
+                return place(notCold, "not-cold").number("pots", notCold.pots());
+            }
+        });
+    }
+
+    private Fields place(Attention attention, String code) {
+        return new Fields().text("place", named.place(attention.place())).text("code", code);
+    }
+}

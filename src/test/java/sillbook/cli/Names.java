@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.util.stream.Stream;
+
+/** Every command the program is meant to have; {@code reckon} is the one with commands below it. */
+final class Names {
+    private Names() {}
+
+    static Stream<String> ofCommands() {
+        return Stream.of("undo", "redo", "verify", "backup");
+    }
+}
