@@ -158,7 +158,7 @@ class HandbookDataTest {
                     .doesNotEndWith(" ")
                     .doesNotEndWith("\t")
                     .doesNotContain("\t ", " \t");
-            assertThat(line.chars()).allMatch(letter -> letter == '\t' || letter >= ' ' && letter < 127);
+            assertThat(line.chars()).allMatch(letter -> letter == '\t' || (letter >= ' ' && letter < 127));
         });
     }
 }

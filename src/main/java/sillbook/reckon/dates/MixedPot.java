@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.reckon.dates;
 
+import static java.util.Comparator.comparingInt;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -58,19 +60,18 @@ public record MixedPot(List<Need> needs) {
     }
 
     private Optional<Warning> noCommonTime() {
-        int neediest = -1;
-        int tenderest = -1;
-        for (int i = 0; i < needs.size(); i++) {
-            if (needs.get(i).cold().isPresent()) {
-                neediest = neediest < 0 || cold(i).low() > cold(neediest).low() ? i : neediest;
-                tenderest = tenderest < 0 || cold(i).high() < cold(tenderest).high() ? i : tenderest;
-            }
-        }
-        if (neediest < 0 || cold(neediest).low() <= cold(tenderest).high()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Warning.NoCommonTime(
-                cold(neediest).low(), neediest, cold(tenderest).high(), tenderest));
+        Optional<Integer> neediest = needingCold().max(comparingInt(i -> cold(i).low()));
+        Optional<Integer> tenderest = needingCold().min(comparingInt(i -> cold(i).high()));
+        return neediest.flatMap(most -> tenderest
+                .filter(least -> cold(most).low() > cold(least).high())
+                .map(least -> new Warning.NoCommonTime(
+                        cold(most).low(), most, cold(least).high(), least)));
+    }
+
+    private Stream<Integer> needingCold() {
+        return IntStream.range(0, needs.size())
+                .filter(i -> needs.get(i).cold().isPresent())
+                .boxed();
     }
 
     private DayCount cold(int index) {

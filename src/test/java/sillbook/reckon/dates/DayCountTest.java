@@ -34,6 +34,7 @@ class DayCountTest {
     @Test
     void ten_years_are_the_longest() {
         assertThat(DayCount.of(0, 0, 3653).high()).isEqualTo(3653);
+        assertThat(DayCount.ofDays(0, 0, 3653).high()).isEqualTo(3653);
         assertThat(DayCount.of(0)).isEqualTo(DayCount.ZERO);
     }
 

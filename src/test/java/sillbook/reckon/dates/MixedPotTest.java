@@ -46,6 +46,13 @@ class MixedPotTest {
     }
 
     @Test
+    void of_equals_the_first_is_named() {
+        assertThat(pot(TULIP, CROCUS, MUSCARI, TULIP, CROCUS).warnings())
+                .containsExactly(new Warning.NoCommonTime(84, 0, 50, 1));
+        assertThat(pot(CROCUS, TULIP).warnings()).containsExactly(new Warning.NoCommonTime(84, 1, 50, 0));
+    }
+
+    @Test
     void a_minimum_that_meets_a_maximum_is_a_common_time_of_one_day() {
         Need exactly = Need.ofCold(DayCount.of(60, 70, 84), AFTER);
 
@@ -93,6 +100,21 @@ class MixedPotTest {
         assertThat(both.warmRoom()).isEqualTo(Window.on(potted.plusDays(80)));
         assertThat(both.bloom()).isEqualTo(Window.on(potted.plusDays(90)));
         assertThat(both.afterBloom()).contains(Window.on(potted.plusDays(106)));
+    }
+
+    @Test
+    void it_enters_the_cool_room_with_the_first_that_may() {
+        LocalDate day = LocalDate.of(2027, 1, 1);
+        Stages early = new Stages(
+                Optional.empty(), Optional.of(Window.on(day)), Window.on(day), Window.on(day), Optional.empty());
+        Stages later = new Stages(
+                Optional.empty(),
+                Optional.of(Window.on(day.plusDays(1))),
+                Window.on(day.plusDays(1)),
+                Window.on(day.plusDays(1)),
+                Optional.empty());
+
+        assertThat(MixedPot.together(List.of(later, early))).isEqualTo(early);
     }
 
     @Test
