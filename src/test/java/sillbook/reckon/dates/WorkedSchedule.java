@@ -44,7 +44,7 @@ record WorkedSchedule(String source, List<String> given, List<String> expected) 
     }
 
     private static void checkWindow(Window window, String days, int tolerance) {
-        String[] ends = days.split("\\.\\.");
+        String[] ends = days.split("\\.\\.", -1);
         assertNear(window.earliest(), LocalDate.parse(ends[0]), tolerance);
         assertNear(window.latest(), LocalDate.parse(ends[ends.length - 1]), tolerance);
     }
@@ -92,7 +92,7 @@ record WorkedSchedule(String source, List<String> given, List<String> expected) 
 
     /** Weeks, or days where it says so: one number, or a low and a high with the middle between them. */
     private static DayCount length(String text) {
-        String[] ends = text.replace(" days", "").split("-");
+        String[] ends = text.replace(" days", "").split("-", -1);
         double low = Double.parseDouble(ends[0]);
         double high = Double.parseDouble(ends[ends.length - 1]);
         return text.endsWith(" days")
