@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.model;
 
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 
@@ -30,6 +31,44 @@ public record Findings(
     public Findings {
         growth = Set.copyOf(growth);
         troubles = Set.copyOf(troubles);
+    }
+
+    public Findings withMoisture(Moisture found) {
+        return new Findings(Optional.of(found), watered, roots, shoot, growth, troubles, note);
+    }
+
+    public Findings withWatered(boolean given) {
+        return new Findings(moisture, given, roots, shoot, growth, troubles, note);
+    }
+
+    public Findings withRoots(Roots found) {
+        return new Findings(moisture, watered, Optional.of(found), shoot, growth, troubles, note);
+    }
+
+    public Findings withShoot(Length height) {
+        return new Findings(moisture, watered, roots, Optional.of(height), growth, troubles, note);
+    }
+
+    /** The same, with one sign of growth more. */
+    public Findings with(Growth sign) {
+        return new Findings(moisture, watered, roots, shoot, union(growth, sign), troubles, note);
+    }
+
+    /** The same, with one trouble more. */
+    public Findings with(Trouble trouble) {
+        return new Findings(moisture, watered, roots, shoot, growth, union(troubles, trouble), note);
+    }
+
+    /** The same, with more words after those it has. */
+    public Findings withNote(String more) {
+        String all = note.isEmpty() || more.isEmpty() ? note + more : note + "; " + more;
+        return new Findings(moisture, watered, roots, shoot, growth, troubles, all);
+    }
+
+    private static <E> Set<E> union(Set<E> set, E one) {
+        Set<E> all = new HashSet<>(set);
+        all.add(one);
+        return all;
     }
 
     /** How wet the potting mix is. */

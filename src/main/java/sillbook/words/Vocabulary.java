@@ -2,6 +2,7 @@
 package sillbook.words;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
@@ -31,7 +32,8 @@ public record Vocabulary<T>(String noun, List<Term<T>> terms) {
             also = List.copyOf(also);
         }
 
-        Stream<String> words() {
+        /** All its words, in small letters without accents. */
+        public Stream<String> words() {
             return Stream.concat(Stream.of(Fold.of(said)), also.stream());
         }
     }
@@ -46,6 +48,12 @@ public record Vocabulary<T>(String noun, List<Term<T>> terms) {
         List<Term<T>> more = new ArrayList<>(terms);
         more.add(new Term<>(value, said, List.of(also)));
         return new Vocabulary<>(noun, more);
+    }
+
+    /** The terms of these alone. */
+    public Vocabulary<T> only(Collection<T> kept) {
+        return new Vocabulary<>(
+                noun, terms.stream().filter(term -> kept.contains(term.value())).toList());
     }
 
     /**

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.List;
+import sillbook.change.CareFor;
+import sillbook.change.Change;
+import sillbook.change.Together;
+import sillbook.model.Day;
+import sillbook.model.Happening.Care;
+import sillbook.model.Pot;
+import sillbook.words.Terms;
+
+/** {@code T4 fed, turned}: something done to pots that changes no stage. */
+final class CareForm implements Form {
+    private static final Slot<Care> CARE = Slot.many("care", Senses.oneOf(Terms.CARES));
+
+    @Override
+    public FormHelp help() {
+        return FormHelp.of(
+                "care",
+                "Pots, and what was done: fed, turned, staked, hooded, unhooded, repotted, planted out, into outer pot, "
+                        + "leaves cut, rested; several at once with commas.",
+                "T4 fed",
+                "A1 watered, turned");
+    }
+
+    @Override
+    public List<Slot<?>> slots() {
+        return List.of(Slots.POTS, CARE, Slots.DAY);
+    }
+
+    @Override
+    public int wanting(Filled filled) {
+        return (filled.has(Slots.POTS) ? 0 : 1) + (filled.has(CARE) ? 0 : 1);
+    }
+
+    @Override
+    public void draw(Filled filled, Draft draft) {
+        List<Pot> pots = Slots.pots(filled);
+        Lines.pots(pots, draft);
+        List<Care> cares = filled.all(CARE);
+        List<String> said = cares.stream().map(Terms.CARES::say).toList();
+        Lines.happened(String.join(", ", said), filled, draft);
+        Day day = Slots.day(filled, draft.bench());
+        List<Change> changes = cares.stream()
+                .<Change>map(care -> new CareFor(Lines.ids(pots), care, day))
+                .toList();
+        if (changes.size() == 1) {
+            draft.change(changes.get(0));
+        } else if (!changes.isEmpty()) {
+            draft.change(new Together(Lines.labels(pots) + " " + String.join(", ", said), changes));
+        }
+    }
+}

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import sillbook.change.Check;
+import sillbook.model.Findings;
+import sillbook.model.Id;
+import sillbook.model.Pot;
+import sillbook.words.Entries;
+
+/** {@code T4 roots, 6 cm}: what was seen of pots. */
+final class CheckForm implements Form {
+    @Override
+    public FormHelp help() {
+        return FormHelp.of(
+                "check",
+                "Pots, and what was seen of them: dry, moist or wet, watered, roots or no roots, the shoot as a length, "
+                        + "buds, colour, mould, mice, frost, rot, yellowing, blasted, trouble with a few words.",
+                "T4 roots, 6 cm",
+                "T4 moist, T5 H2 dry, yesterday");
+    }
+
+    @Override
+    public List<Slot<?>> slots() {
+        return List.of(Slots.POTS, Sights.SIGHT, Slots.DAY);
+    }
+
+    @Override
+    public int wanting(Filled filled) {
+        return (filled.has(Slots.POTS) ? 0 : 1) + (filled.has(Sights.SIGHT) ? 0 : 1);
+    }
+
+    @Override
+    public void draw(Filled filled, Draft draft) {
+        Sights sights = Sights.of(filled);
+        if (sights.groups().isEmpty()) {
+            Lines.pots(List.of(), draft);
+        }
+        Map<Id<Pot>, Findings> found = new LinkedHashMap<>();
+        for (Sights.Group group : sights.groups()) {
+            List<UnaryOperator<Findings>> seen = group.seen().isEmpty() ? sights.beforePots() : group.seen();
+            Findings findings = Sights.together(Findings.NOTHING, seen);
+            Lines.of(
+                    group.pots(),
+                    Entries.findings(
+                            findings, draft.bench().journal().settings().lengths()),
+                    draft);
+            group.pots().forEach(pot -> found.put(pot.id(), findings));
+        }
+        Lines.happened("checked", filled, draft);
+        draft.change(new Check(found, Optional.empty(), Slots.day(filled, draft.bench())));
+    }
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.change.Change;
+import sillbook.words.Complaint;
+
+/** A reading while its form puts it together. */
+final class Draft {
+    private final Bench bench;
+    private final List<Meaning> means = new ArrayList<>();
+    private final List<String> then = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
+    private Optional<Change> change = Optional.empty();
+    private Optional<Complaint> wanting = Optional.empty();
+
+    Draft(Bench bench) {
+        this.bench = bench;
+    }
+
+    Bench bench() {
+        return bench;
+    }
+
+    void means(String says) {
+        means.add(Meaning.of(says));
+    }
+
+    void means(String says, String warning) {
+        means.add(new Meaning(says, warning));
+    }
+
+    void then(String says) {
+        then.add(says);
+    }
+
+    void remark(String sentence) {
+        remarks.add(sentence);
+    }
+
+    /** Something is still missing, or does not go together; the first thing asked stands. */
+    void ask(String brief, String sentence) {
+        wanting = wanting.or(() -> Optional.of(new Complaint(brief, sentence)));
+    }
+
+    void ask(Complaint complaint) {
+        ask(complaint.brief(), complaint.sentence());
+    }
+
+    void change(Change made) {
+        change = Optional.of(made);
+    }
+
+    /**
+     * The reading, once the form has said all it has to say.
+     *
+     * @param wrong what is wrong with the words themselves, which comes before anything that is missing
+     */
+    LineReading reading(Optional<Complaint> wrong, List<Stretch> unknown, List<Completion> completions) {
+        Optional<Complaint> complaint = wrong.or(() -> wanting).or(this::refusal);
+        Optional<Change> kept = complaint.isPresent() ? Optional.empty() : change;
+        return new LineReading(kept, means, then, remarks, complaint, unknown, completions);
+    }
+
+    private Optional<Complaint> refusal() {
+        return change.flatMap(made -> made.on(bench.journal(), bench.hand())
+                .fold(
+                        step -> Optional.empty(),
+                        refused -> Optional.of(new Complaint("cannot be", refused.sentence()))));
+    }
+}

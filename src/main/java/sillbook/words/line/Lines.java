@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import sillbook.model.Day;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Labels;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Stage;
+import sillbook.words.Counts;
+import sillbook.words.Days;
+import sillbook.words.StageWords;
+
+/** Facts that several forms read back alike. */
+final class Lines {
+    private Lines() {}
+
+    /** The pots meant; asks for them when there are none. */
+    static void pots(List<Pot> pots, Draft draft) {
+        if (pots.isEmpty()) {
+            draft.ask("which pots?", "Which pots? Name them by their labels, as T4 or T1-T6.");
+            return;
+        }
+        String labels = labels(pots);
+        draft.means(
+                pots.size() == 1
+                        ? labels + " " + contents(pots.get(0), draft.bench().journal())
+                        : labels + ", " + Counts.of(pots.size(), "pot"));
+    }
+
+    /** What is said of pots; nothing where the pots themselves are not understood. */
+    static void of(List<Pot> pots, String says, Draft draft) {
+        if (!pots.isEmpty()) {
+            draft.means(labels(pots) + " " + says);
+        }
+    }
+
+    static String labels(List<Pot> pots) {
+        return Labels.say(pots.stream().map(Pot::label).toList());
+    }
+
+    static List<Id<Pot>> ids(List<Pot> pots) {
+        return pots.stream().map(Pot::id).toList();
+    }
+
+    /** {@code 'Marrow Lane' x5}; of a mixed pot all it holds. */
+    static String contents(Pot pot, Journal journal) {
+        return pot.plantings().stream()
+                .map(planting ->
+                        quoted(journal.varieties().get(planting.variety()).name()) + " x" + planting.count())
+                .collect(Collectors.joining(", "));
+    }
+
+    /** A variety's name as it is shown. */
+    static String quoted(String name) {
+        return "'" + name + "'";
+    }
+
+    /** The day something happened: {@code potted Wed 14 Oct 2026, 90 days ago}. */
+    static void happened(String what, Filled filled, Draft draft) {
+        Day day = Slots.day(filled, draft.bench());
+        String away =
+                day.isExact() ? ", " + Days.away(day.likely(), draft.bench().today()) : "";
+        draft.means(what + " " + Days.full(day) + away);
+    }
+
+    static void noted(String note, Draft draft) {
+        if (!note.isEmpty()) {
+            draft.means("note: " + note);
+        }
+    }
+
+    /** Where pots come to stand, and whether there is room. */
+    static void into(Place place, Stage stage, List<Pot> pots, Filled filled, Draft draft) {
+        Room room = draft.bench().room(place);
+        int coming = room.coming(ids(pots));
+        draft.means(StageWords.into(stage) + ", " + place.name() + ifTaken(Slots.PLACE, filled), room.tooMany(coming));
+        tooMany(place, room, coming, draft);
+    }
+
+    /** The same, as a sentence. */
+    static void tooMany(Place place, Room room, int coming, Draft draft) {
+        if (!room.tooMany(coming).isEmpty()) {
+            String left = room.left() == 0 ? "has no room left" : "has room for " + room.left() + " more";
+            draft.remark("The " + place.name() + " " + left + ". Enter keeps it all the same.");
+        }
+    }
+
+    /** What is added to a fact whose words may be meant otherwise. */
+    static String ifTaken(Slot<?> slot, Filled filled) {
+        return filled.isTentative(slot) ? ", if Tab takes it" : "";
+    }
+}

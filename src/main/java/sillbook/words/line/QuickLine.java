@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.words.Complaint;
+
+/** Reads a line as the grower writes it. Never throws, whatever the line holds. */
+public final class QuickLine {
+    private static final LineReading NOTHING =
+            new LineReading(Optional.empty(), List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of());
+
+    private QuickLine() {}
+
+    /** Every form a line can have, for help and docs. */
+    public static List<FormHelp> forms() {
+        return Forms.ALL.stream().map(Form::help).toList();
+    }
+
+    /** A line that is written to its end. */
+    public static LineReading read(String line, Bench bench) {
+        return read(line, line.length(), bench);
+    }
+
+    /**
+     * A line while it is written.
+     *
+     * @param caret where typing goes on, in UTF-16 units
+     */
+    public static LineReading read(String line, int caret, Bench bench) {
+        Written written = Written.of(line);
+        if (written.size() == 0) {
+            return NOTHING;
+        }
+        Attempt best = best(written, bench);
+        Draft draft = new Draft(bench);
+        best.form.draw(best.filled, draft);
+        return draft.reading(
+                best.complaint(bench), best.filled.unknown(), Completions.at(caret, best.form, best.filled, bench));
+    }
+
+    private static Attempt best(Written written, Bench bench) {
+        Reader reader = new Reader(written, bench);
+        List<Attempt> led = attempts(written, reader, true).toList();
+        return (led.isEmpty() ? attempts(written, reader, false) : led.stream())
+                .min(Comparator.comparingInt(Attempt::notUnderstood).thenComparingInt(Attempt::wanting))
+                .orElseThrow();
+    }
+
+    /** Each form that the line may have: those whose keyword it begins with, or those that have none. */
+    private static Stream<Attempt> attempts(Written written, Reader reader, boolean led) {
+        return Forms.ALL.stream()
+                .filter(form -> form.keywords().isEmpty() != led)
+                .flatMap(form ->
+                        Keywords.end(form, written).map(start -> new Attempt(form, reader.read(form, start))).stream());
+    }
+
+    /** A line read as one form. */
+    private record Attempt(Form form, Filled filled) {
+        int notUnderstood() {
+            return filled.unknown().size();
+        }
+
+        int wanting() {
+            return form.wanting(filled);
+        }
+
+        Optional<Complaint> complaint(Bench bench) {
+            return filled.complaint().or(() -> Unknown.complaint(form, filled, bench));
+        }
+    }
+}

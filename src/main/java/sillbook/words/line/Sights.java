@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import sillbook.model.Findings;
+import sillbook.model.Findings.Moisture;
+import sillbook.model.Findings.Trouble;
+import sillbook.model.Length;
+import sillbook.model.Pot;
+import sillbook.text.Fold;
+import sillbook.words.Heard;
+import sillbook.words.Lengths;
+import sillbook.words.Terms;
+
+/**
+ * Things seen of pots, in the order of the line: each is seen of the pots named last before it.
+ *
+ * @param beforePots what stands before any pot is named
+ */
+record Sights(List<UnaryOperator<Findings>> beforePots, List<Group> groups) {
+    Sights {
+        beforePots = List.copyOf(beforePots);
+        groups = List.copyOf(groups);
+    }
+
+    /** Pots named together, and what was seen of each. */
+    record Group(List<Pot> pots, List<UnaryOperator<Findings>> seen) {
+        Group {
+            pots = List.copyOf(pots);
+            seen = List.copyOf(seen);
+        }
+    }
+
+    private static final String SHOOT = "shoot ";
+
+    /** One thing seen: how it adds to the others. */
+    static final Slot<UnaryOperator<Findings>> SIGHT = Slot.many(
+            "finding",
+            Senses.any(List.of(
+                    seen(Senses.oneOf(Terms.MOISTURES), Sights::withMoisture),
+                    seen(Senses.flag("watered"), Findings::withWatered),
+                    seen(Senses.flag("not watered"), (found, not) -> found.withWatered(false)),
+                    seen(Senses.oneOf(Terms.ROOTS), Findings::withRoots),
+                    seen(Senses.longest((words, bench) -> shoot(words)), Findings::withShoot),
+                    seen(Senses.oneOf(Terms.GROWTHS), Findings::with),
+                    seen(Senses.oneOf(Terms.TROUBLES), Findings::with),
+                    seen(
+                            Senses.phraseAfter("trouble"),
+                            (found, note) -> found.with(Trouble.OTHER).withNote(note)),
+                    seen(Senses.restAfter("note"), Findings::withNote))));
+
+    private static <T> Sense<UnaryOperator<Findings>> seen(Sense<T> sense, BiFunction<Findings, T, Findings> add) {
+        return sense.map(thing -> found -> add.apply(found, thing));
+    }
+
+    /** What is found dry is watered on the spot, unless it is said that it was not. */
+    private static Findings withMoisture(Findings found, Moisture moisture) {
+        Findings more = found.withMoisture(moisture);
+        return moisture == Moisture.DRY ? more.withWatered(true) : more;
+    }
+
+    private static Optional<Heard<Length>> shoot(String words) {
+        boolean named = Fold.of(words).startsWith(SHOOT);
+        String length = named ? words.substring(SHOOT.length()) : words;
+        boolean sure = named ? Lengths.parse(length).value().isPresent() : Lengths.isSure(length);
+        return sure ? Optional.of(Lengths.parse(length)) : Optional.empty();
+    }
+
+    static Sights of(Filled filled) {
+        List<Filled.Filling<List<Pot>>> named = filled.fillings(Slots.POTS);
+        List<Group> groups = new ArrayList<>();
+        List<Pot> pots = new ArrayList<>();
+        for (int i = 0; i < named.size(); i++) {
+            named.get(i).found().meaning().value().ifPresent(pots::addAll);
+            List<UnaryOperator<Findings>> seen =
+                    filled.between(SIGHT, named.get(i).from(), start(named, i + 1));
+            if (!seen.isEmpty() || i == named.size() - 1) {
+                groups.add(new Group(pots, seen));
+                pots.clear();
+            }
+        }
+        return new Sights(filled.between(SIGHT, 0, start(named, 0)), groups);
+    }
+
+    private static int start(List<Filled.Filling<List<Pot>>> named, int index) {
+        return index < named.size() ? named.get(index).from() : Integer.MAX_VALUE;
+    }
+
+    /** All that was seen, put together. */
+    static Findings together(Findings base, List<UnaryOperator<Findings>> seen) {
+        Findings found = base;
+        for (UnaryOperator<Findings> more : seen) {
+            found = more.apply(found);
+        }
+        return found;
+    }
+}

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.List;
+import sillbook.model.Container;
+import sillbook.model.Day;
+import sillbook.model.Length;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.PottingMix;
+import sillbook.model.Variety;
+import sillbook.words.Looking;
+
+/** Slots that several forms have. */
+final class Slots {
+    static final Slot<List<Pot>> POTS = Slot.many("pot", PotsSense.SENSE);
+
+    static final Slot<Place> PLACE = Slot.one(
+            "place",
+            new NameSense<>(
+                    bench -> bench.journal().places().all(),
+                    Place::name,
+                    (place, bench) -> bench.room(place).says()));
+
+    static final Slot<Variety> VARIETY = Slot.one(
+            "variety",
+            new NameSense<>(
+                    bench -> bench.journal().varieties().all(),
+                    Variety::name,
+                    (variety, bench) -> variety.kind().toString()));
+
+    static final Slot<PottingMix> MIX = Slot.one(
+            "potting mix",
+            new NameSense<>(bench -> bench.journal().pottingMixes().all(), PottingMix::name, (mix, bench) -> ""));
+
+    static final Slot<Container> CONTAINER = Slot.one(
+            "container",
+            new NameSense<>(bench -> bench.journal().containers().all(), Container::name, (container, bench) -> ""));
+
+    /** The day something happened. */
+    static final Slot<Day> DAY = Slot.one("day", Senses.day(Looking.BACK));
+
+    /** The day something is meant to happen. */
+    static final Slot<Day> COMING_DAY = Slot.one("day", Senses.day(Looking.AHEAD));
+
+    static final Slot<Length> LENGTH = Slot.one("length", Senses.length());
+
+    /** Words to the end of the line. */
+    static final Slot<String> NOTE = Slot.one("note", Senses.restAfter("note", "jot"));
+
+    private Slots() {}
+
+    /** All pots named, once each. */
+    static List<Pot> pots(Filled filled) {
+        return filled.all(POTS).stream().flatMap(List::stream).distinct().toList();
+    }
+
+    /** The day written, or today. */
+    static Day day(Filled filled, Bench bench) {
+        return filled.get(DAY).orElseGet(() -> Day.on(bench.today()));
+    }
+}

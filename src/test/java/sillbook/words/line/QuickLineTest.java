@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class QuickLineTest {
+    private final Bench bench = Shelves.bench();
+
+    static Stream<Named<LineTable.Row>> lines() {
+        return Stream.of("lines-pots.txt").flatMap(LineTable::rows);
+    }
+
+    @ParameterizedTest
+    @MethodSource("lines")
+    void aLineMeansWhatTheTableSays(LineTable.Row row) {
+        LineReading reading = QuickLine.read(row.line(), bench);
+
+        assertThat(LineTable.shows(reading, row.line(), bench)).isEqualTo(row.shows());
+    }
+}
