@@ -23,7 +23,7 @@ public record RulerHead(String date, String season, RulerLayout ruler, Sill sill
     }
 
     private void renderMonths(Rect line, Cells cells) {
-        cells.put(line.column() + 1, line.row(), fitted(date), Style.INK);
+        cells.put(line.column() + 1, line.row(), Columns.fit(date, ruler.leftColumns() - 3), Style.INK);
         for (MonthName name : MonthName.of(ruler)) {
             cells.put(line.column() + name.column(), line.row(), name.text(), Style.PENCIL);
         }
@@ -38,7 +38,7 @@ public record RulerHead(String date, String season, RulerLayout ruler, Sill sill
     private void renderSill(Rect line, Cells cells) {
         cells.fill(line, Sign.SILL, Style.PENCIL);
         if (!season.isEmpty()) {
-            cells.put(line.column(), line.row(), " " + fitted(season) + " ", Style.INK);
+            cells.put(line.column(), line.row(), " " + Columns.fit(season, ruler.leftColumns() - 2) + " ", Style.INK);
         }
         for (int cell = 0; cell < sill.cells().size(); cell++) {
             int column = line.column() + ruler.column(cell);
@@ -51,9 +51,5 @@ public record RulerHead(String date, String season, RulerLayout ruler, Sill sill
             }
         }
         ruler.foldColumn().ifPresent(column -> cells.put(line.column() + column, line.row(), Sign.FOLD, Style.PENCIL));
-    }
-
-    private String fitted(String text) {
-        return Columns.fit(text, ruler.leftColumns() - 3);
     }
 }

@@ -14,13 +14,13 @@ import sillbook.ui.draw.Keys;
  * and when it is off, stands with the layer that offers it.
  */
 public enum Action {
-    OPEN_PAGE(Where.EVERYWHERE, "1 2 3 4 5 6 7", "page", "pages"),
+    OPEN_PAGE(Where.EVERYWHERE, "1 2 3 4 5 6 7", "1-7", "page", "pages"),
     TODAY_ON_RULER(Where.EVERYWHERE, "0", "today", "today on the ruler"),
     SEASON_BEFORE(Where.EVERYWHERE, "<", "season before", "season before, after"),
     SEASON_AFTER(Where.EVERYWHERE, ">", "season after", "season before, after"),
-    MOVE_CURSOR(Where.LISTS, "Up Down PgUp PgDn Home End", "choose", "line, page, ends of the list"),
-    PAN(Where.LISTS, "Left Right", "pan", "four weeks back, on"),
-    NEXT_PART(Where.LISTS, "Tab Shift-Tab", "part", "next part of the page, the one before"),
+    MOVE_CURSOR(Where.LISTS, "Up Down PgUp PgDn Home End", "Up Down", "choose", "line; PgUp PgDn, Home End"),
+    PAN(Where.LISTS, "Left Right", "Left", "pan", "four weeks back; Right on"),
+    NEXT_PART(Where.LISTS, "Tab Shift-Tab", "Tab", "part", "next part; Shift-Tab before"),
     WRITE_LINE(Where.EVERYWHERE, "L", "line", "write a line: T1-T6 cool room"),
     BACK(Where.EVERYWHERE, "Esc", "back", "back, one level at a time"),
     WHY(Where.EVERYWHERE, "W F2", "why", "why: figures, rule, source"),
@@ -49,15 +49,22 @@ public enum Action {
 
     DO_JOB(Where.TODAY, "Enter", "do it", "do the job; start the round"),
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
+    CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),
+    DO_IT_NOW(Where.HELP, "Enter", "do it now", "do it now"),
+
     NEXT_POT(Where.CARD, "PgUp PgDn", "next pot", "the pot before, the next pot"),
 
     CHOOSE_SUGGESTION(Where.FIELDS, "Up Down", "choose", "choose a suggestion"),
     TAKE_SUGGESTION(Where.FIELDS, "Tab Enter", "take it", "take the suggestion; Tab goes on"),
-    NEXT_BLANK(Where.FIELDS, "Tab Shift-Tab Down Up", "next", "next blank, the one before"),
+    NEXT_BLANK(Where.FIELDS, "Tab Shift-Tab Down Up", "Tab Down", "next", "next blank; Shift-Tab Up before"),
     RECORD(Where.FIELDS, "Enter", "record", "record, or go to what is missing"),
 
-    CHOOSE(Where.SLIPS, "Up Down PgUp PgDn Home End", "choose", "choose"),
+    CHOOSE(Where.SLIPS, "Up Down PgUp PgDn Home End", "Up Down", "choose", "choose; PgUp PgDn, Home End"),
     AGREE(Where.SLIPS, "Enter", "agree", "agree"),
+    START(Where.FIRST_RUN, "Enter", "go", "begin, see the demo, or open a journal"),
+    COLOURS(Where.FIRST_RUN, "1 2 3", "colours", "dark, light, or no colours"),
+
+    HOW_FAR(Where.SLIPS, "Up Down", "how far", "how far back, or forward"),
     DROP(Where.SLIPS, "X", "drop it", "drop what is half typed"),
     ;
 
@@ -69,11 +76,18 @@ public enum Action {
     @SuppressWarnings("ImmutableEnumChecker") // an immutable list is no type of its own in java.base
     private final List<Key> keys;
 
+    private final String keysInHelp;
     private final String words;
     private final String help;
 
     Action(Where where, String keys, String words, String help) {
+        this(where, keys, "", words, help);
+    }
+
+    /** As help writes its keys, where they are too many to list. */
+    Action(Where where, String keys, String keysInHelp, String words, String help) {
         this.where = where;
+        this.keysInHelp = keysInHelp;
         this.keys = Stream.of(keys.split(" ", -1))
                 .map(name -> Keys.parse(name).orElseThrow().anyCase())
                 .toList();
@@ -102,7 +116,7 @@ public enum Action {
 
     /** Its keys as help writes them; where letters are text, only those that still work. */
     public String keysShown(boolean lettersAreText) {
-        return live(lettersAreText).map(Key::words).collect(joining(" "));
+        return keysInHelp.isEmpty() ? live(lettersAreText).map(Key::words).collect(joining(" ")) : keysInHelp;
     }
 
     /** Its keys as the foot writes them: the first, or the first two when they go opposite ways. */

@@ -18,6 +18,11 @@ public interface Layer {
     /** What can be done here and by which keys, in the order help lists it; what holds everywhere is not repeated. */
     List<Offer> offers(State state);
 
+    /** What the cursor stands on, if on anything. */
+    default Optional<Thing> thing(State state) {
+        return Optional.empty();
+    }
+
     /** Takes a key that is text here, before any offer; empty when the key is none. */
     default Optional<Step> type(State state, Key key) {
         return Optional.empty();

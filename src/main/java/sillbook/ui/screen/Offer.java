@@ -12,7 +12,7 @@ import sillbook.ui.draw.KeyLine;
  * An action as it stands just now.
  *
  * @param words what the foot says it does here
- * @param off why it cannot be done now, as a sentence; empty when it can
+ * @param off why it cannot be done now, as it stands in brackets: {@code nothing was taken back}; empty when it can
  * @param act what a key makes of the state it was offered in
  */
 public record Offer(Action action, String words, Optional<String> off, Function<Key, Step> act) {
@@ -43,6 +43,12 @@ public record Offer(Action action, String words, Optional<String> off, Function<
 
     public boolean isOn() {
         return off.isEmpty();
+    }
+
+    /** The sentence that answers its key while it is off. */
+    String refusal(String reason) {
+        String first = Character.toString(Character.toUpperCase(words.codePointAt(0)));
+        return words.replaceFirst("^.", first) + " is off just now: " + reason + ".";
     }
 
     KeyLine.Hint hint(boolean lettersAreText) {

@@ -120,12 +120,15 @@ public record State(
         return new State(contents, copy, shown, window, other, picked, timescale, said, layersAfterAnswer);
     }
 
-    State with(Size other) {
-        return new State(
-                contents, copy, shown, window.withSize(other), layers, picked, timescale, said, layersAfterAnswer);
+    State with(Window other) {
+        return new State(contents, copy, shown, other, layers, picked, timescale, said, layersAfterAnswer);
     }
 
-    State with(Snapshot now) {
+    State with(Size size) {
+        return with(window.withSize(size));
+    }
+
+    public State with(Snapshot now) {
         return new State(contents, copy, now, window, layers, picked, timescale, said, layersAfterAnswer);
     }
 

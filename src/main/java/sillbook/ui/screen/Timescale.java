@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen;
 
+import java.time.MonthDay;
 import java.util.OptionalInt;
+import sillbook.chart.Days;
+import sillbook.chart.RulerLayout;
 import sillbook.model.Season;
 
 /**
@@ -17,6 +20,14 @@ public record Timescale(Season season, OptionalInt cellsAWeek, int pannedWeeks) 
 
     public static Timescale of(Season season) {
         return new Timescale(season, OptionalInt.empty(), 0);
+    }
+
+    /** The ruler over a page of this width. */
+    public RulerLayout ruler(State state, int columns) {
+        MonthDay start = state.journal().settings().seasonStart();
+        Days days = new Days(season.firstDay(start), season.endExclusive(start));
+        int cells = cellsAWeek.orElse(RulerLayout.usualCellsAWeek(columns));
+        return RulerLayout.of(days, state.shown().today(), columns, cells, pannedWeeks);
     }
 
     public Timescale earlier() {

@@ -40,7 +40,7 @@ record Update(State state) implements Message.Cases<Step> {
     private Step command(Key key) {
         return Offer.find(state.offers(), key)
                 .map(offer -> offer.off()
-                        .map(reason -> Step.to(state.saying(Said.problem(reason))))
+                        .map(reason -> Step.to(state.saying(Said.problem(offer.refusal(reason)))))
                         .orElseGet(() -> offer.act().apply(key)))
                 .orElseGet(() -> Step.to(state));
     }

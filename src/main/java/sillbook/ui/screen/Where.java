@@ -27,4 +27,10 @@ public enum Where {
     public String heading() {
         return heading;
     }
+
+    /** The heading inside a sentence: {@code on Today}. */
+    public String place() {
+        String first = Character.toString(Character.toLowerCase(heading.codePointAt(0)));
+        return heading.replaceFirst("^.", first);
+    }
 }

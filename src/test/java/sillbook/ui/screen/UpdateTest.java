@@ -31,7 +31,7 @@ class UpdateTest {
             return List.of(
                     Offer.of(Action.NEW_POT, () -> Step.to(state.withTop(new Counting(presses + 1, settledBy)))),
                     Offer.of(Action.JOT, () -> Step.keep(state, CHANGE, 0)),
-                    Offer.of(Action.SAME_AGAIN, () -> Step.to(state)).offIf(true, "There is no pot yet."));
+                    Offer.of(Action.SAME_AGAIN, () -> Step.to(state)).offIf(true, "there is no pot yet"));
         }
 
         @Override
@@ -56,7 +56,7 @@ class UpdateTest {
     @Test
     void saysWhyAKeyIsOff() {
         Desk desk = Desk.of(Counting.FRESH).press("s");
-        assertThat(desk.line(22)).isEqualTo(" ! There is no pot yet.");
+        assertThat(desk.line(22)).isEqualTo(" ! Same again is off just now: there is no pot yet.");
     }
 
     @Test

@@ -16,6 +16,7 @@ import sillbook.ui.screen.PageName;
 import sillbook.ui.screen.Quitting;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.ui.screen.help.Help;
 
 /** The keys that mean the same on every page, and the few of them that also work over one. */
 record Everywhere(State state) {
@@ -48,7 +49,9 @@ record Everywhere(State state) {
         return List.of(
                 Offer.of(Action.BACK, this::back).offIf(backIsOff()),
                 Offer.of(Action.LEAVE, () -> Step.to(state.laid(new Quitting())))
-                        .offIf(state.top() instanceof Quitting, "Enter leaves, Esc stays."),
+                        .offIf(state.top() instanceof Quitting, "Enter leaves, Esc stays"),
+                Offer.of(Action.KEYS, () -> Step.to(state.laid(Help.OPEN)))
+                        .offIf(state.top() instanceof Help, "here they are"),
                 Offer.of(Action.REDRAW, () -> Step.to(state, new Effect.Redraw())),
                 Offer.of(Action.SUSPEND, () -> Step.to(state, new Effect.Suspend())));
     }
@@ -66,7 +69,7 @@ record Everywhere(State state) {
 
     private Optional<String> backIsOff() {
         boolean bare = state.layers().over().isEmpty() && state.picked().isEmpty();
-        return bare ? Optional.of("This is the page itself; Q leaves the book.") : Optional.empty();
+        return bare ? Optional.of("this is the page itself, Q leaves the book") : Optional.empty();
     }
 
     private Step back() {

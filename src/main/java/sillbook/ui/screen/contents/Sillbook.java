@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.contents;
+
+import java.util.List;
+import java.util.Map;
+import sillbook.ui.screen.Contents;
+import sillbook.ui.screen.Copy;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Layers;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.PageName;
+import sillbook.ui.screen.Snapshot;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Window;
+import sillbook.ui.screen.firstrun.FirstRun;
+
+/** The book as it is bound: its pages in their order, and what holds on all of them. */
+public record Sillbook() implements Contents {
+
+    /** The screens over an open journal. */
+    public static State open(Copy copy, Snapshot shown, Window window) {
+        Sillbook book = new Sillbook();
+        return State.open(book, copy, shown, window, book.pages());
+    }
+
+    /**
+     * The screens before there is a journal.
+     *
+     * @param shown an empty journal
+     * @param usualFile where a journal of one's own will lie, as the grower would write it
+     */
+    public static State firstRun(Snapshot shown, Window window, String usualFile) {
+        Layers page = Layers.of(Map.<PageName, Layer>of(PageName.TODAY, FirstRun.of(usualFile)));
+        return State.open(new Sillbook(), Copy.NONE, shown, window, page);
+    }
+
+    @Override
+    public Layers pages() {
+        return Layers.of(Map.of());
+    }
+
+    @Override
+    public List<Offer> everywhere(State state) {
+        return new Everywhere(state).offers();
+    }
+}
