@@ -160,7 +160,7 @@ public final class Handbook {
         return levels;
     }
 
-    private static String resource(String name) {
+    static String resource(String name) {
         try (InputStream in = Handbook.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("the program lacks its file " + name);
