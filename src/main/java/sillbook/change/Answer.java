@@ -36,8 +36,8 @@ public record Answer(List<Subject> subjects, JobKind job, Optional<LocalDate> un
 
     private Optional<Refusal> later(Hand hand) {
         return until.filter(day -> !day.isAfter(hand.today()))
-                .flatMap(day ->
-                        Rules.refuse(day + " is not after today. A job is put off to a later day, as +3 or fri."));
+                .flatMap(day -> Rules.refuse(
+                        Said.day(day) + " is not after today. A job is put off to a later day, as +3 or fri."));
     }
 
     private Step step(Journal journal, Hand hand) {
@@ -51,7 +51,7 @@ public record Answer(List<Subject> subjects, JobKind job, Optional<LocalDate> un
                 .map(subject -> Said.subject(journal, subject))
                 .reduce((one, next) -> one + " " + next)
                 .orElse("nothing");
-        String answer = until.map(day -> " put off to " + day).orElse(" left out");
+        String answer = until.map(day -> " put off to " + Said.day(day)).orElse(" left out");
         return new Step(whose + ": " + Said.words(job) + answer, edits);
     }
 }

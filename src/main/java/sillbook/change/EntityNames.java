@@ -70,7 +70,9 @@ final class EntityNames {
     }
 
     private static String wishedFor(Wish wish) {
-        String day = wish.from().equals(wish.to()) ? wish.from().toString() : wish.from() + " to " + wish.to();
+        String day = wish.from().equals(wish.to())
+                ? Said.day(wish.from())
+                : Said.day(wish.from()) + " to " + Said.day(wish.to());
         return wish.feast().isEmpty() ? day : wish.feast();
     }
 }

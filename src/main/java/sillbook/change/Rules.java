@@ -26,7 +26,8 @@ final class Rules {
         if (!day.earliest().isAfter(hand.today())) {
             return Optional.empty();
         }
-        return refuse(day.likely() + " is still to come, so it cannot be written as done. Write a day up to today.");
+        return refuse(Said.day(day.likely())
+                + " is still to come, so it cannot be written as done. Write a day up to today.");
     }
 
     static Optional<Refusal> somePots(Collection<Id<Pot>> pots) {
@@ -55,8 +56,8 @@ final class Rules {
             return refuse(label + " is not potted yet. Write first when it was potted.");
         }
         if (day.latest().isBefore(potted.get().earliest())) {
-            return refuse(label + " was potted on " + potted.get().likely() + ", after " + day.likely()
-                    + ". Write a later day, or correct the potting day.");
+            return refuse(label + " was potted on " + Said.day(potted.get().likely()) + ", after "
+                    + Said.day(day.likely()) + ". Write a later day, or correct the potting day.");
         }
         return Optional.empty();
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.change;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -67,6 +68,16 @@ final class Said {
         }
         Subject.OfSeason of = (Subject.OfSeason) subject;
         return "season " + of.season().name(journal.settings().seasonStart());
+    }
+
+    /** {@code Mon 21 Sep 2026}. */
+    static String day(LocalDate day) {
+        return shortly(day.getDayOfWeek()) + " " + day.getDayOfMonth() + " " + shortly(day.getMonth()) + " "
+                + day.getYear();
+    }
+
+    private static String shortly(Enum<?> one) {
+        return one.name().charAt(0) + one.name().substring(1, 3).toLowerCase(Locale.ROOT);
     }
 
     /** What an entity is called in the name of a step. */

@@ -18,6 +18,7 @@ import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Stage;
 import sillbook.words.DayReader;
+import sillbook.words.Kinds;
 import sillbook.words.Looking;
 
 /**
@@ -39,6 +40,10 @@ public record Bench(Journal journal, LocalDate today, Handbook handbook, Ids ids
     Hand hand() {
         Instant now = today.atStartOfDay(journal.settings().zone()).toInstant();
         return new Hand(now, today, ids);
+    }
+
+    Kinds kinds() {
+        return new Kinds(journal, handbook);
     }
 
     Room room(Place place) {

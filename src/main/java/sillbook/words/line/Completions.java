@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -21,7 +20,8 @@ final class Completions {
         }
         int first = Math.max(firstOfPhrase(line, end), end + 1 - MOST_WORDS);
         for (int from = first; from <= end; from++) {
-            List<Completion> found = offers(line.stretch(from, end + 1), line.text(from, end + 1), form, bench);
+            boolean within = line.isPhraseStart(from) && from > 0 && line.isMark(from - 1, "(");
+            List<Completion> found = new Word(from, end + 1, within, filled, bench).completions(form);
             if (!found.isEmpty()) {
                 return found;
             }
@@ -47,14 +47,36 @@ final class Completions {
         return first;
     }
 
-    private static List<Completion> offers(Stretch at, String beginning, Form form, Bench bench) {
-        List<Sense.Offer> offers = new ArrayList<>();
-        form.slots().forEach(slot -> offers.addAll(slot.sense().offers(beginning, bench)));
-        return offers.stream()
-                .sorted(Comparator.comparing(Sense.Offer::rank))
-                .distinct()
-                .limit(MOST)
-                .map(offer -> new Completion(at, offer.text(), offer.shown(), offer.aside()))
-                .toList();
+    /**
+     * Words being typed.
+     *
+     * @param within whether they stand in brackets
+     */
+    private record Word(int from, int end, boolean within, Filled filled, Bench bench) {
+        List<Completion> completions(Form form) {
+            Stretch at = filled.line().stretch(from, end);
+            return form.slots().stream()
+                    .flatMap(slot -> offers(slot).stream())
+                    .sorted(Comparator.comparing(Sense.Offer::rank))
+                    .distinct()
+                    .limit(MOST)
+                    .map(offer -> new Completion(at, offer.text(), offer.shown(), offer.aside()))
+                    .toList();
+        }
+
+        /** What a slot offers; where it is filled already, it says so and makes nothing new. */
+        private List<Sense.Offer> offers(Slot<?> slot) {
+            String beginning = filled.line().text(from, end);
+            List<Sense.Offer> offers = within
+                    ? slot.sense().offersWithin(beginning, bench)
+                    : slot.sense().offers(beginning, bench);
+            if (!filled.isFilledOutside(slot, from, end) || within) {
+                return offers;
+            }
+            return offers.stream()
+                    .filter(offer -> offer.rank() != Sense.Rank.NEW)
+                    .map(offer -> slot.many() ? offer : offer.saying("a second " + slot.noun()))
+                    .toList();
+        }
     }
 }

@@ -14,6 +14,7 @@ final class Filled {
     private final List<Stretch> unknown = new ArrayList<>();
     private final List<Complaint> complaints = new ArrayList<>();
     private final Written line;
+    private int notUnderstood;
 
     /** Empty, for a line. */
     Filled(Written line) {
@@ -60,12 +61,10 @@ final class Filled {
         return fillings.getOrDefault(slot, List.of()).stream().anyMatch(Filling::tentative);
     }
 
-    /** Which word the slot's first filling begins with; past all words when it is empty. */
-    int position(Slot<?> slot) {
+    /** Whether something outside these words fills it. */
+    boolean isFilledOutside(Slot<?> slot, int from, int endExclusive) {
         return fillings.getOrDefault(slot, List.of()).stream()
-                .mapToInt(Filling::from)
-                .findFirst()
-                .orElse(Integer.MAX_VALUE);
+                .anyMatch(filling -> filling.from() < from || filling.from() >= endExclusive);
     }
 
     /** A slot is only ever filled with what its own sense found. */
@@ -76,11 +75,20 @@ final class Filled {
 
     <T> void fill(Slot<T> slot, Filling<T> filling) {
         fillings.computeIfAbsent(slot, empty -> new ArrayList<>()).add(filling);
-        filling.found().meaning().complaint().ifPresent(complaints::add);
+        filling.found().meaning().complaint().ifPresent(wrong -> {
+            complaints.add(wrong);
+            notUnderstood++;
+        });
+    }
+
+    /** How many words make no sense, or not the sense they seem to. */
+    int notUnderstood() {
+        return notUnderstood;
     }
 
     /** A word that makes no sense; words next to each other are one stretch. */
     void leaveOver(int word) {
+        notUnderstood++;
         Stretch at = line.stretch(word, word + 1);
         int last = unknown.size() - 1;
         boolean joins = last >= 0

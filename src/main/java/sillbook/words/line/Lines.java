@@ -61,6 +61,9 @@ final class Lines {
 
     /** The day something happened: {@code potted Wed 14 Oct 2026, 90 days ago}. */
     static void happened(String what, Filled filled, Draft draft) {
+        if (filled.has(Slots.DAY) && filled.get(Slots.DAY).isEmpty()) {
+            return;
+        }
         Day day = Slots.day(filled, draft.bench());
         String away =
                 day.isExact() ? ", " + Days.away(day.likely(), draft.bench().today()) : "";
@@ -74,16 +77,16 @@ final class Lines {
     }
 
     /** Where pots come to stand, and whether there is room. */
-    static void into(Place place, Stage stage, List<Pot> pots, Filled filled, Draft draft) {
-        Room room = draft.bench().room(place);
-        int coming = room.coming(ids(pots));
-        draft.means(StageWords.into(stage) + ", " + place.name() + ifTaken(Slots.PLACE, filled), room.tooMany(coming));
-        tooMany(place, room, coming, draft);
+    static void into(Place place, Stage stage, List<Pot> pots, String ifTaken, Draft draft) {
+        int coming = draft.bench().room(place).coming(ids(pots));
+        in(place, StageWords.into(stage) + ", " + place.name() + ifTaken, coming, draft);
     }
 
-    /** The same, as a sentence. */
-    static void tooMany(Place place, Room room, int coming, Draft draft) {
-        if (!room.tooMany(coming).isEmpty()) {
+    /** A fact that brings so many more pots to a place, and whether there is room. */
+    static void in(Place place, String says, int coming, Draft draft) {
+        Room room = draft.bench().room(place);
+        draft.means(says, room.tooMany(coming));
+        if (room.left() < coming) {
             String left = room.left() == 0 ? "has no room left" : "has room for " + room.left() + " more";
             draft.remark("The " + place.name() + " " + left + ". Enter keeps it all the same.");
         }

@@ -50,7 +50,7 @@ final class MoveForm implements Form {
     }
 
     private static void move(List<Pot> pots, Place place, Stage stage, Filled filled, Draft draft) {
-        Lines.into(place, stage, pots, filled, draft);
+        Lines.into(place, stage, pots, Lines.ifTaken(Slots.PLACE, filled), draft);
         Lines.happened("moved", filled, draft);
         draft.change(new Move(Lines.ids(pots), place.id(), stage, Slots.day(filled, draft.bench())));
     }

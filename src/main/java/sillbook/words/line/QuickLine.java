@@ -45,7 +45,8 @@ public final class QuickLine {
         Reader reader = new Reader(written, bench);
         List<Attempt> led = attempts(written, reader, true).toList();
         return (led.isEmpty() ? attempts(written, reader, false) : led.stream())
-                .min(Comparator.comparingInt(Attempt::notUnderstood).thenComparingInt(Attempt::wanting))
+                .min(Comparator.comparingInt((Attempt attempt) -> attempt.filled.notUnderstood())
+                        .thenComparingInt(Attempt::wanting))
                 .orElseThrow();
     }
 
@@ -59,10 +60,6 @@ public final class QuickLine {
 
     /** A line read as one form. */
     private record Attempt(Form form, Filled filled) {
-        int notUnderstood() {
-            return filled.unknown().size();
-        }
-
         int wanting() {
             return form.wanting(filled);
         }

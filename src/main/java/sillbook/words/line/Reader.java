@@ -17,12 +17,14 @@ import sillbook.words.Complaint;
 final class Reader {
     private static final Comparator<Match<?>> BEST = Comparator.<Match<?>, Boolean>comparing(
                     match -> match.found.sure() == Sure.NEW)
+            .thenComparing(match -> match.found.meaning().value().isEmpty())
             .thenComparing(match -> -match.found.end())
             .thenComparing(match -> match.found.sure());
 
     /** Words that say nothing here; they may stand anywhere. */
     private static final Set<String> FILLERS = Set.of(
-            "a", "an", "and", "are", "at", "in", "into", "is", "it", "of", "on", "the", "to", "was", "were", "with");
+            "+", "&", "a", "an", "and", "are", "at", "in", "into", "is", "it", "of", "on", "the", "to", "was", "were",
+            "with");
 
     private final Written line;
     private final Bench bench;

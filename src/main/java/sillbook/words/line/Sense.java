@@ -19,6 +19,16 @@ interface Sense<T> {
         return List.of();
     }
 
+    /** How something new with this name would be written; empty where nothing new is made. */
+    default Optional<String> howToMake(String name) {
+        return Optional.empty();
+    }
+
+    /** What a beginning inside brackets could become, best first. */
+    default List<Offer> offersWithin(String beginning, Bench bench) {
+        return List.of();
+    }
+
     /** The same words, meaning something made of what they mean here. */
     default <R> Sense<R> map(Function<? super T, R> change) {
         Sense<T> self = this;
@@ -33,6 +43,11 @@ interface Sense<T> {
             public List<Offer> offers(String beginning, Bench bench) {
                 return self.offers(beginning, bench);
             }
+
+            @Override
+            public List<Offer> offersWithin(String beginning, Bench bench) {
+                return self.offersWithin(beginning, bench);
+            }
         };
     }
 
@@ -42,6 +57,10 @@ interface Sense<T> {
      * @param rank the lower the sooner it is offered
      */
     record Offer(String text, String shown, String aside, Rank rank) {
+        Offer saying(String otherAside) {
+            return new Offer(text, shown, otherAside, rank);
+        }
+
         static Offer of(String text, String aside, Rank rank) {
             return new Offer(text, text, aside, rank);
         }

@@ -15,19 +15,29 @@ import sillbook.words.Looking;
 final class Slots {
     static final Slot<List<Pot>> POTS = Slot.many("pot", PotsSense.SENSE);
 
-    static final Slot<Place> PLACE = Slot.one(
-            "place",
-            new NameSense<>(
-                    bench -> bench.journal().places().all(),
-                    Place::name,
-                    (place, bench) -> bench.room(place).says()));
+    private static final NameSense<Place> PLACES = new NameSense<>(
+            bench -> bench.journal().places().all(),
+            Place::name,
+            (place, bench) -> bench.room(place).says());
 
-    static final Slot<Variety> VARIETY = Slot.one(
-            "variety",
-            new NameSense<>(
-                    bench -> bench.journal().varieties().all(),
-                    Variety::name,
-                    (variety, bench) -> variety.kind().toString()));
+    private static final NameSense<Variety> VARIETIES = new NameSense<>(
+            bench -> bench.journal().varieties().all(),
+            Variety::name,
+            (variety, bench) -> variety.kind().toString());
+
+    static final Slot<Place> PLACE = Slot.one("place", PLACES);
+    static final Slot<Variety> VARIETY = Slot.one("variety", VARIETIES);
+
+    /** A place that may be new. */
+    static final Slot<Named<Place>> ANY_PLACE = Slot.one("place", new NamingSense<>(PLACES, new MakingPlace()));
+
+    /** A variety that may be new. */
+    static final Slot<Named<Variety>> ANY_VARIETY =
+            Slot.one("variety", new NamingSense<>(VARIETIES, new MakingVariety()));
+
+    /** Varieties that may be new. */
+    static final Slot<Named<Variety>> ANY_VARIETIES =
+            Slot.many("variety", new NamingSense<>(VARIETIES, new MakingVariety()));
 
     static final Slot<PottingMix> MIX = Slot.one(
             "potting mix",

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Purchase;
+import sillbook.model.Season;
+import sillbook.model.Variety;
+
+/**
+ * The bulbs of one variety that a season has in hand.
+ *
+ * @param purchases those that have come, the oldest first
+ */
+record Stock(Journal journal, List<Purchase> purchases) {
+    static Stock of(Id<Variety> variety, Season season, Journal journal) {
+        return new Stock(
+                journal,
+                journal.purchases().all().stream()
+                        .filter(purchase -> purchase.variety().equals(variety))
+                        .filter(purchase -> purchase.season().equals(season))
+                        .filter(purchase -> purchase.state() == Purchase.State.IN_HAND)
+                        .sorted(Comparator.comparing(Purchase::day))
+                        .toList());
+    }
+
+    /** Bulbs bought and not potted. */
+    int inHand() {
+        return purchases.stream().mapToInt(this::left).sum();
+    }
+
+    /** The purchase to take so many bulbs from: the oldest that has them all, else the one that has most. */
+    Optional<Purchase> source(int bulbs) {
+        return purchases.stream()
+                .filter(purchase -> left(purchase) >= bulbs)
+                .findFirst()
+                .or(() -> purchases.stream()
+                        .filter(purchase -> left(purchase) > 0)
+                        .max(Comparator.comparingInt(this::left)));
+    }
+
+    private int left(Purchase purchase) {
+        int potted = journal.pots().all().stream()
+                .flatMap(pot -> pot.plantings().stream())
+                .filter(planting -> planting.purchase().equals(Optional.of(purchase.id())))
+                .mapToInt(planting -> planting.count())
+                .sum();
+        return Math.max(0, purchase.count() - potted);
+    }
+}
