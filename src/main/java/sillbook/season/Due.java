@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
+
 /** How a job stands on a day. */
 public enum Due {
     /** A use-by day or a dated wish is in danger. */
@@ -11,5 +13,13 @@ public enum Due {
     TODAY,
     /** It comes within the next 14 days. */
     SOON,
-    LATER
+    LATER;
+
+    /** Of something that falls due on a day and has no more to it. */
+    static Due on(LocalDate day, LocalDate today) {
+        if (!day.isAfter(today)) {
+            return TODAY;
+        }
+        return day.isAfter(today.plusDays(Today.SOON_DAYS)) ? LATER : SOON;
+    }
 }

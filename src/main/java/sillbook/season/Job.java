@@ -67,6 +67,10 @@ public sealed interface Job {
             return cases.ofPots(this);
         }
 
+        OfPots of(List<Id<Pot>> agreeing, Optional<BatchShare> whole) {
+            return new OfPots(kind, agreeing, whole, window, on, due, deadline, route, readiness, putOff);
+        }
+
         /** Days since the deadline; 0 while it is not past. */
         public int daysLate(LocalDate today) {
             return deadline.map(by -> Math.max(0, (int) ChronoUnit.DAYS.between(by.day(), today)))
@@ -79,6 +83,7 @@ public sealed interface Job {
      *
      * @param everyDays the place's own interval
      * @param last the day since which not every pot there has been looked at; coming to the place counts as a look
+     * @param settles pots there that may come in as soon as somebody has seen roots or a shoot
      */
     record Round(
             Id<Place> place,
@@ -88,10 +93,12 @@ public sealed interface Job {
             Window window,
             LocalDate on,
             Due due,
-            Optional<Delay> putOff)
+            Optional<Delay> putOff,
+            List<Id<Pot>> settles)
             implements Job {
         public Round {
             pots = List.copyOf(pots);
+            settles = List.copyOf(settles);
         }
 
         @Override
@@ -102,6 +109,10 @@ public sealed interface Job {
         @Override
         public JobKind kind() {
             return JobKind.CHECK;
+        }
+
+        Round settling(List<Id<Pot>> waiting) {
+            return new Round(place, pots, everyDays, last, window, on, due, putOff, waiting);
         }
     }
 

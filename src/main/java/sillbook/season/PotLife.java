@@ -27,6 +27,7 @@ public record PotLife(
         Bloom bloom,
         List<Noted<Care>> cares,
         List<Noted<String>> notes,
+        Answers answers,
         Set<Stage> uncertain) {
 
     public PotLife {

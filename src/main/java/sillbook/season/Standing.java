@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.util.Optional;
 import sillbook.model.Day;
 import sillbook.model.Happening.End;
 import sillbook.model.Stage;
@@ -32,6 +33,9 @@ public sealed interface Standing {
     /** The stage, its dates left aside. */
     Stage stage();
 
+    /** The day it came to stand so; empty for one that waits. */
+    Optional<Day> begun();
+
     /** Its bulbs wait to be potted. */
     record Waiting() implements Standing {
         @Override
@@ -43,10 +47,15 @@ public sealed interface Standing {
         public Stage stage() {
             return Stage.WAITING;
         }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.empty();
+        }
     }
 
     /** Potted, but not put anywhere yet. */
-    record Potted(Day on) implements Standing {
+    record Potted(Day since) implements Standing {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.potted(this);
@@ -55,6 +64,11 @@ public sealed interface Standing {
         @Override
         public Stage stage() {
             return Stage.WAITING;
+        }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.of(since);
         }
     }
 
@@ -69,6 +83,11 @@ public sealed interface Standing {
         public Stage stage() {
             return Stage.COLD;
         }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.of(since);
+        }
     }
 
     record InCoolRoom(Day since) implements Standing {
@@ -80,6 +99,11 @@ public sealed interface Standing {
         @Override
         public Stage stage() {
             return Stage.COOL_ROOM;
+        }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.of(since);
         }
     }
 
@@ -93,10 +117,15 @@ public sealed interface Standing {
         public Stage stage() {
             return Stage.WARM_ROOM;
         }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.of(since);
+        }
     }
 
     /** From the first flower of the first variety in it. */
-    record InBloom(Day firstFlower) implements Standing {
+    record InBloom(Day since) implements Standing {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.inBloom(this);
@@ -106,10 +135,15 @@ public sealed interface Standing {
         public Stage stage() {
             return Stage.IN_BLOOM;
         }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.of(since);
+        }
     }
 
     /** From the day the last variety in it was past bloom. */
-    record AfterBloom(Day pastBloom) implements Standing {
+    record AfterBloom(Day since) implements Standing {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.afterBloom(this);
@@ -119,6 +153,11 @@ public sealed interface Standing {
         public Stage stage() {
             return Stage.AFTER_BLOOM;
         }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.of(since);
+        }
     }
 
     /**
@@ -126,7 +165,7 @@ public sealed interface Standing {
      *
      * @param note in the grower's words; may be empty
      */
-    record Done(End end, Day on, String note) implements Standing {
+    record Done(End end, Day since, String note) implements Standing {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.done(this);
@@ -135,6 +174,11 @@ public sealed interface Standing {
         @Override
         public Stage stage() {
             return Stage.DONE;
+        }
+
+        @Override
+        public Optional<Day> begun() {
+            return Optional.of(since);
         }
     }
 }

@@ -20,8 +20,9 @@ import sillbook.reckon.dates.Window;
  *
  * @param late the most days late first
  * @param ready the nearest use-by first
- * @param due for today
- * @param soon within 14 days, the nearest first
+ * @param due for today, but for looks at roots that a round of today settles
+ * @param soon within 14 days, the nearest first; what only waits for flowers is in {@code opening} and {@code inBloom}
+ * @param later all that is due after that, the nearest first
  * @param opening pots to come into bloom next, the likeliest first
  * @param afterThat what comes after the 14 days, by weeks that end on a Sunday
  * @param done what was written down today, the first first
@@ -35,6 +36,7 @@ public record Today(
         List<Job.Round> checks,
         Optional<Job.DailyCare> dailyCare,
         List<Job.OfPots> soon,
+        List<Job.OfPots> later,
         List<Blooming> inBloom,
         List<Opening> opening,
         List<Attention> places,
@@ -50,6 +52,7 @@ public record Today(
         due = List.copyOf(due);
         checks = List.copyOf(checks);
         soon = List.copyOf(soon);
+        later = List.copyOf(later);
         inBloom = List.copyOf(inBloom);
         opening = List.copyOf(opening);
         places = List.copyOf(places);
@@ -62,7 +65,7 @@ public record Today(
      *
      * @param dayOfBloom 1 on the day of the first flower
      * @param outOf how many days it is likely to flower in all
-     * @param job what its bloom asks for, now or later: to stand cooler, or to be past
+     * @param job what its bloom asks for besides what is due today: to stand cooler, or to be past one day
      */
     public record Blooming(List<Id<Pot>> pots, int dayOfBloom, Optional<Integer> outOf, Optional<Job.OfPots> job) {
         public Blooming {

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.util.List;
+import java.util.Optional;
+import sillbook.handbook.FigureInForce;
+import sillbook.model.Stage;
+import sillbook.reckon.dates.Window;
+
+/**
+ * A stage to come: when it begins, and what that rests on.
+ *
+ * @param window of the next stage the earliest day may lie behind; the likely one never does
+ * @param figure the figure that was added last; empty for a stage that can begin at once
+ */
+public record Ahead(Stage stage, Window window, List<Ground> restsOn, Optional<FigureInForce> figure) {
+    public Ahead {
+        restsOn = List.copyOf(restsOn);
+    }
+
+    /** What a coming day rests on, beside a figure. */
+    public enum Ground {
+        /** The cold it has had. */
+        COLD,
+        /** Roots that were seen. */
+        ROOTS,
+        /** A shoot that was seen. */
+        SHOOT,
+        /** A day of an earlier stage that has really begun. */
+        BEGUN,
+        /** A wish, inside what the figures allow. */
+        WISH,
+        /** The usual time of the year. */
+        CALENDAR
+    }
+}

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import sillbook.handbook.FigureInForce;
+import sillbook.handbook.FigureInForce.Bulb;
+import sillbook.handbook.FigureName;
+import sillbook.handbook.Handbook;
+import sillbook.handbook.Origin;
+import sillbook.handbook.OwnFigures;
+import sillbook.handbook.Unit;
+import sillbook.model.Journal;
+import sillbook.model.Kind;
+import sillbook.model.OwnFigure;
+import sillbook.model.OwnFigure.Range;
+import sillbook.model.OwnFigure.Scope;
+import sillbook.model.OwnKind;
+import sillbook.model.Pot;
+import sillbook.model.Variety;
+import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.MixedPot;
+import sillbook.reckon.dates.Need;
+
+/** The figures that hold in a journal: the grower's own over the handbook's, each with where it comes from. */
+public final class Figures {
+    /** No figure of the trade is longer; a longer one of the grower's own is read as this. */
+    static final double MOST_WEEKS = 520;
+
+    private static final int DAYS_IN_WEEK = 7;
+
+    /**
+     * Taken for granted where nobody published, or wrote, how long the flowers last: one to two weeks in a room (common
+     * practice).
+     */
+    private static final FigureInForce USUAL_BLOOM =
+            new FigureInForce(FigureName.IN_BLOOM, new Range(7, 10, 14), Origin.ASSUMED, Optional.empty());
+
+    /** What the dates of a pot rest on. */
+    private static final List<FigureName> OF_DATES = List.of(
+            FigureName.COLD,
+            FigureName.COLD_LIMIT,
+            FigureName.AFTER_COLD,
+            FigureName.COOL_ROOM,
+            FigureName.IN_BLOOM,
+            FigureName.READY_SHOOT,
+            FigureName.WARM_SHOOT);
+
+    private final Journal journal;
+    private final Handbook handbook;
+    private final OwnFigures own;
+    private final Map<String, Kind> likes = new HashMap<>();
+
+    private Figures(Journal journal, Handbook handbook) {
+        this.journal = journal;
+        this.handbook = handbook;
+        this.own = own(journal);
+        for (OwnKind kind : journal.ownKinds().all()) {
+            kind.like().ifPresent(like -> likes.put(kind.name().toLowerCase(Locale.ROOT), like));
+        }
+    }
+
+    public static Figures of(Journal journal, Handbook handbook) {
+        return new Figures(journal, handbook);
+    }
+
+    private static OwnFigures own(Journal journal) {
+        Map<Scope, Map<String, Range>> typed = new HashMap<>();
+        for (OwnFigure figure : journal.ownFigures().all()) {
+            typed.computeIfAbsent(figure.scope(), scope -> new HashMap<>()).put(figure.figure(), figure.range());
+        }
+        return (scope, name) ->
+                Optional.ofNullable(typed.getOrDefault(scope, Map.of()).get(name.key()));
+    }
+
+    /** The figure that holds for a variety; empty where nobody published or wrote one. */
+    public Optional<FigureInForce> find(Variety variety, FigureName name) {
+        return find(new Bulb(Optional.of(variety.id()), variety.kind(), like(variety.kind())), name);
+    }
+
+    /** The figure that holds for a kind, where its variety says nothing else. */
+    public Optional<FigureInForce> find(Kind kind, FigureName name) {
+        return find(new Bulb(Optional.empty(), kind, like(kind)), name);
+    }
+
+    private Optional<FigureInForce> find(Bulb bulb, FigureName name) {
+        Optional<FigureInForce> found = FigureInForce.find(handbook, own, bulb, name);
+        return name == FigureName.IN_BLOOM ? found.or(() -> Optional.of(USUAL_BLOOM)) : found;
+    }
+
+    private Kind like(Kind kind) {
+        return likes.getOrDefault(kind.name().toLowerCase(Locale.ROOT), kind);
+    }
+
+    /** Whether the handbook has figures for this kind, or for the one it is said to be like. */
+    public boolean isKnown(Kind kind) {
+        return handbook.entry(like(kind)).isPresent();
+    }
+
+    /** The figures of a pot, those of each variety beside the cold they share. */
+    public PotFigures of(Pot pot) {
+        List<Variety> varieties = pot.plantings().stream()
+                .map(planting -> journal.varieties().get(planting.variety()))
+                .toList();
+        List<Map<FigureName, FigureInForce>> figures =
+                varieties.stream().map(this::ofDates).toList();
+        MixedPot mixed = new MixedPot(figures.stream().map(Figures::need).toList());
+        List<Need> sharing = mixed.sharing();
+        List<PotFigures.OfVariety> each = new ArrayList<>();
+        for (int i = 0; i < varieties.size(); i++) {
+            Variety variety = varieties.get(i);
+            each.add(new PotFigures.OfVariety(variety.id(), variety.kind(), sharing.get(i), figures.get(i)));
+        }
+        return new PotFigures(each, mixed.warnings());
+    }
+
+    private Map<FigureName, FigureInForce> ofDates(Variety variety) {
+        Map<FigureName, FigureInForce> figures = new EnumMap<>(FigureName.class);
+        for (FigureName name : OF_DATES) {
+            find(variety, name).ifPresent(figure -> figures.put(name, figure));
+        }
+        return figures;
+    }
+
+    private static Need need(Map<FigureName, FigureInForce> figures) {
+        Optional<DayCount> cold = days(figures, FigureName.COLD);
+        return new Need(
+                cold,
+                cold.flatMap(needed -> days(figures, FigureName.COLD_LIMIT)).map(DayCount::typical),
+                days(figures, FigureName.AFTER_COLD).orElse(DayCount.ZERO),
+                days(figures, FigureName.COOL_ROOM),
+                days(figures, FigureName.IN_BLOOM));
+    }
+
+    private static Optional<DayCount> days(Map<FigureName, FigureInForce> figures, FigureName name) {
+        return Optional.ofNullable(figures.get(name)).map(figure -> {
+            int perUnit = name.unit() == Unit.WEEKS ? DAYS_IN_WEEK : 1;
+            Range range = figure.range();
+            return DayCount.ofDays(
+                    sane(range.low() * perUnit), sane(range.typical() * perUnit), sane(range.high() * perUnit));
+        });
+    }
+
+    private static double sane(double days) {
+        return Math.max(0, Math.min(days, MOST_WEEKS * DAYS_IN_WEEK));
+    }
+}

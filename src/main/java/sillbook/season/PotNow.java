@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that is true of one pot on a day.
+ *
+ * @param ahead the stages to come, in order
+ * @param readiness whether it may come in; of a pot in the cold that needs it
+ * @param useBy the last good day in the cold; of a pot that stands there
+ * @param wish the nearest wish it is meant to meet that is not past
+ * @param next the one thing to do next; empty when nothing is left
+ */
+public record PotNow(
+        PotLife life,
+        PotFigures figures,
+        List<Ahead> ahead,
+        Optional<Readiness> readiness,
+        Optional<LocalDate> useBy,
+        Optional<WishNow> wish,
+        List<Concern> concerns,
+        Optional<Job.OfPots> next) {
+    public PotNow {
+        ahead = List.copyOf(ahead);
+        concerns = List.copyOf(concerns);
+    }
+}

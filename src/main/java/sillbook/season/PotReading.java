@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sillbook.model.Day;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+import sillbook.model.Pot.Planting;
+import sillbook.model.Wish;
+import sillbook.reckon.dates.Facts;
+import sillbook.reckon.dates.Milestone;
+import sillbook.reckon.dates.Window;
+
+/** Works out for one pot what is to come. */
+record PotReading(Journal journal, Figures figures, LocalDate today) {
+
+    Foretold foretell(PotLife life) {
+        PotFigures needs = figures.of(life.pot());
+        ColdReading cold = new ColdReading(journal, today);
+        Pins pins = new Pins(life, needs, cold);
+        List<Prospect.Share> shares = shares(life.pot(), needs, cold);
+        Optional<Wish> wish = nearestWish(life.pot());
+        Optional<WishReading> wished = wish.map(given -> new WishReading(given, shareOf(given, needs, shares)));
+        Prospect prospect = prospect(pins, shares, wished);
+        Map<Milestone, Window> windows = prospect.windows();
+        return new Foretold(
+                life,
+                needs,
+                pins,
+                prospect,
+                windows,
+                new ReadinessReading(life, needs, today).judge(prospect.coldEnoughOn()),
+                wished.map(reading -> reading.stand(prospect, windows)));
+    }
+
+    private Prospect prospect(Pins pins, List<Prospect.Share> shares, Optional<WishReading> wish) {
+        Facts facts = pins.facts();
+        Optional<Milestone> next = pins.next();
+        return new Prospect(
+                shares,
+                facts,
+                next,
+                next.flatMap(milestone -> begins(pins, milestone, wish)),
+                next.flatMap(milestone -> wish.flatMap(reading -> reading.on(milestone))),
+                pins.slack(),
+                today);
+    }
+
+    /** When a stage begins that follows from no other: potting, and the cold of a pot that stands outside it. */
+    private Optional<Window> begins(Pins pins, Milestone next, Optional<WishReading> wish) {
+        PotLife life = pins.life();
+        if (life.standing() instanceof Standing.Waiting) {
+            return wish.flatMap(reading -> reading.window(next)).or(() -> Optional.of(usualPotting(pins)));
+        }
+        if (next == Milestone.COLD) {
+            LocalDate potted = life.potted().map(Day::likely).orElse(today);
+            return Optional.of(new Window(potted, today, today));
+        }
+        return Optional.empty();
+    }
+
+    private Window usualPotting(Pins pins) {
+        PottingTime time = pins.figures().needsCold() ? PottingTime.WITH_COLD : PottingTime.WITHOUT_COLD;
+        return time.in(pins.life().pot().season(), journal.settings().seasonStart());
+    }
+
+    private static List<Prospect.Share> shares(Pot pot, PotFigures figures, ColdReading cold) {
+        List<Prospect.Share> shares = new ArrayList<>();
+        for (int i = 0; i < pot.plantings().size(); i++) {
+            Planting planting = pot.plantings().get(i);
+            shares.add(new Prospect.Share(
+                    figures.varieties().get(i).need(), cold.dryDays(planting).orElse(0)));
+        }
+        return shares;
+    }
+
+    private Optional<Wish> nearestWish(Pot pot) {
+        return journal.wishes().all().stream()
+                .filter(wish -> wish.pots().contains(pot.id()) && !wish.to().isBefore(today))
+                .min(Comparator.comparing(Wish::from).thenComparing(Wish::id));
+    }
+
+    /** The bulbs that a wish is for: those of its kind, where it names one. */
+    private static Prospect.Share shareOf(Wish wish, PotFigures figures, List<Prospect.Share> shares) {
+        for (int i = 0; i < shares.size(); i++) {
+            String kind = figures.varieties().get(i).kind().name();
+            if (wish.kind().filter(wished -> wished.name().equals(kind)).isPresent()) {
+                return shares.get(i);
+            }
+        }
+        return shares.get(0);
+    }
+}

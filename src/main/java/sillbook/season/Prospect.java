@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sillbook.reckon.dates.Facts;
+import sillbook.reckon.dates.Milestone;
+import sillbook.reckon.dates.MixedPot;
+import sillbook.reckon.dates.Need;
+import sillbook.reckon.dates.Schedule;
+import sillbook.reckon.dates.Stages;
+import sillbook.reckon.dates.Window;
+
+/**
+ * What the coming days of a pot are reckoned from, and the reckoning.
+ *
+ * <p>What has begun is added up by {@link Schedule}. What should have begun by now and has not is taken to begin today
+ * at the earliest, and all that follows from there.
+ *
+ * @param shares the bulbs in the pot
+ * @param facts the days that are fixed; of a pot in the cold the day from which its cold, without a break, would be as
+ *     long as it is
+ * @param next the next stage to begin; empty when none is left
+ * @param begins when that begins, where this follows from something else than the stage before it
+ * @param wished the day on which a wish would have it begin
+ * @param slack how uncertain the last day is from which is reckoned
+ */
+public record Prospect(
+        List<Share> shares,
+        Facts facts,
+        Optional<Milestone> next,
+        Optional<Window> begins,
+        Optional<LocalDate> wished,
+        Slack slack,
+        LocalDate today) {
+
+    public Prospect {
+        shares = List.copyOf(shares);
+    }
+
+    /**
+     * Bulbs of one sort in the pot.
+     *
+     * @param dryDays days of cold they had before they were potted
+     */
+    public record Share(Need need, int dryDays) {
+
+        Optional<Schedule> schedule(Facts facts) {
+            return Schedule.reckon(need, new Facts(facts.potted(), facts.happened(), facts.wish(), dryDays));
+        }
+
+        /** When a stage should begin for a flower on that day; empty where this sort has no such stage. */
+        Optional<Window> neededFor(LocalDate flower, Milestone milestone) {
+            return schedule(Facts.NONE.withWish(flower))
+                    .flatMap(schedule -> schedule.stages().at(milestone));
+        }
+    }
+
+    /** Days by which a day that is only about known may lie earlier or later. */
+    public record Slack(int earlier, int later) {
+        static final Slack NONE = new Slack(0, 0);
+    }
+
+    /** When each stage to come begins. */
+    public Map<Milestone, Window> windows() {
+        Map<Milestone, Window> windows = new EnumMap<>(Milestone.class);
+        next.ifPresent(milestone -> {
+            Window first = first(milestone);
+            windows.put(milestone, first);
+            windows.putAll(following(milestone, first));
+        });
+        return windows;
+    }
+
+    /** The day its usual weeks of cold are had; empty when nothing in it needs cold, or it has not begun. */
+    public Optional<LocalDate> coldEnoughOn() {
+        return comingIn().map(Window::likely);
+    }
+
+    /** The last good day in the cold; after it the longest published cold is past. */
+    public Optional<LocalDate> useBy() {
+        return comingIn().map(Window::latest);
+    }
+
+    /** When it may leave the cold: the neediest have their weeks, and none has had too many. */
+    private Optional<Window> comingIn() {
+        if (facts.on(Milestone.COLD).isEmpty()) {
+            return Optional.empty();
+        }
+        Facts inCold = new Facts(facts.potted(), Map.of(), Optional.empty(), 0)
+                .with(Milestone.COLD, facts.happened().get(Milestone.COLD));
+        return shares.stream()
+                .filter(share -> share.need().cold().isPresent())
+                .flatMap(share -> share.schedule(inCold).stream())
+                .map(schedule -> schedule.stages().broughtOut())
+                .reduce(Prospect::both);
+    }
+
+    private static Window both(Window one, Window other) {
+        LocalDate earliest = later(one.earliest(), other.earliest());
+        LocalDate likely = later(one.likely(), other.likely());
+        return new Window(earliest, likely, later(likely, earlier(one.latest(), other.latest())));
+    }
+
+    private Window first(Milestone milestone) {
+        Optional<Window> fromCold = isInCold() ? comingIn() : Optional.empty();
+        Window window = loose(begins.or(() -> fromCold)
+                .or(() -> stages(facts).flatMap(stages -> stages.at(milestone)))
+                .orElseThrow());
+        LocalDate likely = later(today, adopted(window));
+        return new Window(window.earliest(), likely, later(likely, window.latest()));
+    }
+
+    private boolean isInCold() {
+        return facts.happened().keySet().equals(Set.of(Milestone.COLD));
+    }
+
+    private Window loose(Window window) {
+        return new Window(
+                window.earliest().minusDays(slack.earlier()),
+                window.likely(),
+                window.latest().plusDays(slack.later()));
+    }
+
+    /** The wished day, inside what is possible: not before the likely day in the cold, and not after the latest. */
+    private LocalDate adopted(Window window) {
+        LocalDate least = isInCold() ? window.likely() : window.earliest();
+        return wished.map(day -> earlier(window.latest(), later(least, day))).orElse(window.likely());
+    }
+
+    private Map<Milestone, Window> following(Milestone begun, Window first) {
+        Map<Milestone, Window> windows = new EnumMap<>(Milestone.class);
+        Optional<Stages> soonest = stages(beginning(begun, later(today, first.earliest())));
+        Optional<Stages> likely = stages(beginning(begun, first.likely()));
+        Optional<Stages> last = stages(beginning(begun, first.latest()));
+        for (Milestone milestone : Milestone.values()) {
+            if (milestone.compareTo(begun) > 0) {
+                window(milestone, soonest, likely, last).ifPresent(window -> windows.put(milestone, window));
+            }
+        }
+        return windows;
+    }
+
+    private static Optional<Window> window(
+            Milestone milestone, Optional<Stages> soonest, Optional<Stages> likely, Optional<Stages> last) {
+        return soonest.flatMap(stages -> stages.at(milestone))
+                .flatMap(from -> likely.flatMap(stages -> stages.at(milestone))
+                        .flatMap(about -> last.flatMap(stages -> stages.at(milestone))
+                                .map(to -> new Window(from.earliest(), about.likely(), to.latest()))));
+    }
+
+    /** What would be known if the stage began on that day. */
+    Facts beginning(Milestone milestone, LocalDate day) {
+        Facts started = facts.potted().isPresent() ? facts : facts.withPotted(day);
+        return started.with(milestone, day);
+    }
+
+    private Optional<Stages> stages(Facts known) {
+        List<Stages> each = shares.stream()
+                .flatMap(share -> share.schedule(known).stream())
+                .map(Schedule::stages)
+                .toList();
+        return each.isEmpty() ? Optional.empty() : Optional.of(MixedPot.together(each));
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return other.isBefore(one) ? other : one;
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return other.isAfter(one) ? other : one;
+    }
+}

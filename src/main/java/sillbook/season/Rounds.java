@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Day;
+import sillbook.model.Event;
+import sillbook.model.Happening;
+import sillbook.model.Id;
+import sillbook.model.JobKind;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Stage;
+import sillbook.model.Subject;
+import sillbook.reckon.dates.Window;
+
+/** Asks for looks at pots: place by place at the place's own interval, and once a day for all out of the cold. */
+final class Rounds {
+    private final Journal journal;
+    private final LocalDate today;
+    private final Standings standings;
+
+    Rounds(Journal journal, LocalDate today, Standings standings) {
+        this.journal = journal;
+        this.today = today;
+        this.standings = standings;
+    }
+
+    /** The next round of every place that is asked for, the longest due and then the fullest first. */
+    List<Job.Round> list() {
+        return journal.places().all().stream()
+                .flatMap(place -> of(place).stream())
+                .sorted(Comparator.comparing(Job.Round::on)
+                        .thenComparing(round -> -round.pots().size()))
+                .toList();
+    }
+
+    /** The next round of a place; empty where it is never asked for, belongs to the daily care, or nothing stands. */
+    Optional<Job.Round> of(Place place) {
+        List<PotLife> there = standings.at(place.id());
+        if (place.checkEveryDays() == 0 || isDaily(place) || there.isEmpty()) {
+            return Optional.empty();
+        }
+        Answers answers = answers(place);
+        LocalDate last = lastLook(there, answers);
+        LocalDate next = last.plusDays(place.checkEveryDays());
+        Window window = new Window(next, next, next.plusDays(place.checkEveryDays()));
+        Optional<Job.Delay> delay =
+                answers.delay(JobKind.CHECK).filter(put -> put.until().isAfter(next));
+        LocalDate on = delay.map(Job.Delay::until).orElse(next);
+        return Optional.of(new Job.Round(
+                place.id(), ids(there), place.checkEveryDays(), last, window, on, Due.on(on, today), delay, List.of()));
+    }
+
+    /** A place out of the cold that is looked at every day. */
+    private static boolean isDaily(Place place) {
+        return place.serves() != Stage.COLD && place.checkEveryDays() == 1;
+    }
+
+    private Answers answers(Place place) {
+        Answers answers = Answers.NONE;
+        for (Event event : journal.history(new Subject.OfPlace(place.id()))) {
+            if (event.day().likely().isAfter(today)) {
+                continue;
+            }
+            if (event.what() instanceof Happening.PutOff putOff) {
+                answers = answers.with(event.day(), putOff);
+            } else if (event.what() instanceof Happening.LeftOut leftOut) {
+                answers = answers.with(event.day(), leftOut);
+            }
+        }
+        return answers;
+    }
+
+    /** The day since which not every pot has been seen; a round that was left out counts as if it had been made. */
+    private static LocalDate lastLook(List<PotLife> there, Answers answers) {
+        LocalDate last = there.stream()
+                .map(Rounds::lastLook)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        return Optional.ofNullable(answers.leftOut().get(JobKind.CHECK))
+                .map(Day::likely)
+                .filter(last::isBefore)
+                .orElse(last);
+    }
+
+    private static LocalDate lastLook(PotLife life) {
+        LocalDate came = life.stands().orElseThrow().since().likely();
+        return life.seen().lastLook().map(Day::likely).filter(came::isBefore).orElse(came);
+    }
+
+    private static List<Id<Pot>> ids(List<PotLife> lives) {
+        return lives.stream().map(life -> life.pot().id()).toList();
+    }
+
+    /** The daily care that is left for today; empty when all is done, none is wanted, or nothing stands out. */
+    Optional<Job.DailyCare> dailyCare() {
+        if (!journal.settings().dailyCare()) {
+            return Optional.empty();
+        }
+        List<PotLife> all = new ArrayList<>();
+        for (Place place : journal.places().all()) {
+            if (isDaily(place) && !isExcused(answers(place))) {
+                all.addAll(standings.at(place.id()));
+            }
+        }
+        List<PotLife> left = all.stream().filter(life -> !wasTouchedToday(life)).toList();
+        List<Id<Place>> places = left.stream()
+                .map(life -> life.stands().orElseThrow().place())
+                .distinct()
+                .toList();
+        return left.isEmpty() ? Optional.empty() : Optional.of(new Job.DailyCare(ids(left), all.size(), places, today));
+    }
+
+    private boolean isExcused(Answers answers) {
+        boolean isPutOff = answers.delay(JobKind.DAILY_CARE)
+                .filter(put -> put.until().isAfter(today))
+                .isPresent();
+        boolean isLeftOut = Optional.ofNullable(answers.leftOut().get(JobKind.DAILY_CARE))
+                .filter(day -> day.likely().equals(today))
+                .isPresent();
+        return isPutOff || isLeftOut;
+    }
+
+    private boolean wasTouchedToday(PotLife life) {
+        return journal.history(life.pot().id()).stream()
+                .anyMatch(event -> event.day().likely().equals(today) && isTouch(event.what()));
+    }
+
+    private static boolean isTouch(Happening what) {
+        return what instanceof Happening.Checked
+                || what instanceof Happening.Cared
+                || what instanceof Happening.Moved
+                || what instanceof Happening.Flowered
+                || what instanceof Happening.Potted;
+    }
+}
