@@ -1,9 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
+import sillbook.model.Id;
+import sillbook.model.KeptWindow;
+import sillbook.model.Pot;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.Window;
 
@@ -16,6 +23,15 @@ import sillbook.reckon.dates.Window;
 public record Ahead(Stage stage, Window window, List<Ground> restsOn, Optional<FigureInForce> figure) {
     public Ahead {
         restsOn = List.copyOf(restsOn);
+    }
+
+    /** The same as it is kept for later. */
+    KeptWindow kept(Id<Pot> pot, LocalDate madeOn) {
+        Stream<String> grounds = restsOn.stream().map(ground -> ground.name().toLowerCase(Locale.ROOT));
+        Stream<String> origin = figure.stream()
+                .map(held -> held.name().key() + " (" + held.origin().word() + ")");
+        String basis = Stream.concat(grounds, origin).collect(Collectors.joining(", "));
+        return new KeptWindow(pot, stage, madeOn, window.earliest(), window.likely(), window.latest(), basis);
     }
 
     /** What a coming day rests on, beside a figure. */

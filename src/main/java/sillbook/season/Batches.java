@@ -48,9 +48,11 @@ final class Batches {
                 batch, members.stream().map(life -> life.pot().id()).toList(), counts);
     }
 
-    /** The batch a pot is part of, while more than one pot of it is not done. */
+    /** The batch a pot is part of, while it and others of it are not done. */
     Optional<BatchShare> of(Pot pot) {
-        return pot.batch().flatMap(batch -> Optional.ofNullable(shares.get(batch)));
+        return pot.batch()
+                .flatMap(batch -> Optional.ofNullable(shares.get(batch)))
+                .filter(share -> share.pots().contains(pot.id()));
     }
 
     /** The jobs with those of one batch that agree as one; the row of most of a batch stands for all of it. */

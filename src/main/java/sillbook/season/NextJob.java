@@ -225,9 +225,17 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
     }
 
     private Job.OfPots aftercare() {
-        boolean isHardy = pot.figures().needsCold();
-        return draft(JobKind.AFTERCARE, since(isHardy ? LEAVES_DIE : AT_ONCE), Stage.AFTER_BLOOM)
+        return draft(JobKind.AFTERCARE, since(aftercare(pot.figures())), Stage.AFTER_BLOOM)
                 .job();
+    }
+
+    /** The likely day of its aftercare. */
+    static LocalDate aftercareOn(LocalDate pastBloom, PotFigures figures) {
+        return pastBloom.plusDays(aftercare(figures).typical());
+    }
+
+    private static DayCount aftercare(PotFigures figures) {
+        return figures.needsCold() ? LEAVES_DIE : AT_ONCE;
     }
 
     private JobDraft draft(JobKind kind, Window window, Stage stage) {

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sillbook.handbook.Handbook;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Season;
+import sillbook.model.Stage;
+
+/**
+ * What is true of a journal on a day: where every pot stands, what is due and why, and what is to come.
+ *
+ * <p>It is worked out once, for the pots of this season, those of the one before that are not done, and any made for
+ * the next. Pots of other winters are read when they are asked for, and have no jobs.
+ */
+public final class Outlook {
+    private final Journal journal;
+    private final LocalDate today;
+    private final Season season;
+    private final Figures figures;
+    private final Destinations destinations;
+    private final Neighbours neighbours;
+    private final Batches batches;
+    private final Standings standings;
+    private final Rounds rounds;
+    private final Map<Id<Pot>, PotNow> current = new LinkedHashMap<>();
+    private final List<Job.OfPots> jobs;
+    private final Map<Id<Pot>, Job.OfPots> jobOf = new HashMap<>();
+
+    private Outlook(Journal journal, Handbook handbook, LocalDate today) {
+        this.journal = journal;
+        this.today = today;
+        this.season = journal.seasonOf(today);
+        this.figures = Figures.of(journal, handbook);
+        List<PotLife> lives = currentLives();
+        this.destinations = new Destinations(journal, lives, today);
+        this.neighbours = new Neighbours(journal, destinations);
+        this.batches = new Batches(lives);
+        this.standings = new Standings(lives);
+        this.rounds = new Rounds(journal, today, standings);
+        lives.forEach(life -> current.put(life.pot().id(), now(life)));
+        this.jobs = batches.together(
+                current.values().stream().flatMap(pot -> pot.next().stream()).toList());
+        jobs.forEach(job -> job.pots().forEach(pot -> jobOf.put(pot, job)));
+    }
+
+    public static Outlook of(Journal journal, Handbook handbook, LocalDate today) {
+        return new Outlook(journal, handbook, today);
+    }
+
+    private List<PotLife> currentLives() {
+        return journal.pots().all().stream()
+                .filter(pot -> pot.season().compareTo(season.previous()) >= 0)
+                .map(pot -> History.read(journal, pot, today))
+                .filter(life ->
+                        life.stage() != Stage.DONE || !life.pot().season().equals(season.previous()))
+                .sorted(ByLabel.OF_LIVES)
+                .toList();
+    }
+
+    private Foretold foretell(PotLife life) {
+        return new PotReading(journal, figures, today).foretell(life);
+    }
+
+    private PotNow now(PotLife life) {
+        Foretold pot = foretell(life);
+        return now(pot, new NextJob(pot, neighbours).find());
+    }
+
+    private PotNow now(Foretold pot, Optional<Job.OfPots> next) {
+        return new PotNow(
+                pot.life(),
+                pot.figures(),
+                new AheadReading(pot).list(),
+                pot.readiness(),
+                pot.useBy(),
+                pot.wish(),
+                new ConcernReading(pot, journal, figures, destinations).list(),
+                next);
+    }
+
+    public LocalDate day() {
+        return today;
+    }
+
+    public Figures figures() {
+        return figures;
+    }
+
+    /**
+     * One pot, of whatever season.
+     *
+     * @throws IllegalStateException when the journal has no such pot
+     */
+    public PotNow pot(Id<Pot> pot) {
+        PotNow known = current.get(pot);
+        return known != null ? known : ofOtherWinter(journal.pots().get(pot));
+    }
+
+    private PotNow ofOtherWinter(Pot pot) {
+        return now(foretell(History.read(journal, pot, today)), Optional.empty());
+    }
+
+    /** The next job of a pot, together with those of its batch that agree; empty when nothing is left to do. */
+    public Optional<Job.OfPots> job(Id<Pot> pot) {
+        return Optional.ofNullable(jobOf.get(pot));
+    }
+
+    /** The pots of a season, by label. */
+    public List<PotNow> pots(Season of) {
+        return journal.potsOf(of).stream()
+                .sorted(ByLabel.OF_POTS)
+                .map(pot -> pot(pot.id()))
+                .toList();
+    }
+
+    /** What the day asks for and shows. */
+    public Today today() {
+        TodaySheet sheet = new TodaySheet(today, jobs, rounds.list());
+        Flowers flowers = new Flowers(current.values(), batches, today);
+        return new Today(
+                today,
+                season,
+                sheet.late(),
+                sheet.ready(),
+                sheet.due(),
+                sheet.checks(),
+                rounds.dailyCare(),
+                sheet.soon(),
+                sheet.later(),
+                flowers.inBloom(),
+                flowers.opening(),
+                new PlacesReading(journal, standings, rounds, today).attention(),
+                new WeeksAhead(current.values(), today).list(),
+                new DoneReading(journal, today).list());
+    }
+
+    /** The places in the order of the journal, and what stands there. */
+    public List<PlaceNow> places() {
+        Map<Id<Place>, Integer> inTwoWeeks = standingOn(today.plusDays(Today.SOON_DAYS));
+        PlacesReading reading = new PlacesReading(journal, standings, rounds, today);
+        return journal.places().all().stream()
+                .map(place -> reading.now(place, inTwoWeeks.getOrDefault(place.id(), 0)))
+                .toList();
+    }
+
+    private Map<Id<Place>, Integer> standingOn(LocalDate day) {
+        Map<Id<Place>, Integer> counts = new LinkedHashMap<>();
+        Lines lines = lines(season, today);
+        for (PotNow pot : current.values()) {
+            lines.of(pot).stream()
+                    .filter(phase -> phase.days().contains(day))
+                    .flatMap(phase -> phase.place().stream())
+                    .forEach(place -> counts.merge(place, 1, Integer::sum));
+        }
+        return counts;
+    }
+
+    private Lines lines(Season of, LocalDate day) {
+        MonthDay start = journal.settings().seasonStart();
+        return new Lines(of.firstDay(start), of.endExclusive(start), destinations, day);
+    }
+
+    /** A line for every pot and every batch of a season, by label. */
+    public List<PotLine> lines(Season of) {
+        Lines lines = lines(of, today);
+        List<PotNow> pots = pots(of);
+        Batches together = new Batches(pots.stream().map(PotNow::life).toList());
+        List<PotLine> drawn = new ArrayList<>();
+        Set<Id<Pot>> done = new LinkedHashSet<>();
+        for (PotNow pot : pots) {
+            if (!done.contains(pot.life().pot().id())) {
+                PotLine line = new LineReading(lines, together, this::pot, this::job).of(pot);
+                done.addAll(line.pots());
+                drawn.add(line);
+            }
+        }
+        return drawn;
+    }
+
+    /** The days of a season on which something is in flower. */
+    public Sill sill(Season of) {
+        Lines lines = lines(of, today);
+        return SillReading.of(pots(of).stream().map(lines::of).toList());
+    }
+
+    /** The windows shown for some pots now, to be kept so that the book can later be held to its word. */
+    public List<KeptWindow> windowsToKeep(Collection<Id<Pot>> pots) {
+        return pots.stream()
+                .map(this::pot)
+                .flatMap(pot -> pot.ahead().stream()
+                        .map(ahead -> ahead.kept(pot.life().pot().id(), today)))
+                .toList();
+    }
+}

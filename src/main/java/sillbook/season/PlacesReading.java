@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.model.Place.Hazard;
+import sillbook.season.Today.Attention;
+
+/** What is to be said of the places that pots stand at. */
+record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalDate today) {
+
+    /** Places in the order of the journal; of each the gravest first. */
+    List<Attention> attention() {
+        List<Attention> found = new ArrayList<>();
+        for (Place place : journal.places().all()) {
+            if (standings.count(place.id()) > 0) {
+                overRoom(place, found);
+                notCold(place, found);
+                unchecked(place, found);
+                hazards(place, found);
+            }
+        }
+        return found;
+    }
+
+    private void overRoom(Place place, List<Attention> found) {
+        int pots = standings.count(place.id());
+        place.room()
+                .filter(room -> pots > room)
+                .ifPresent(room -> found.add(new Attention.OverRoom(place.id(), pots, room)));
+    }
+
+    /** Only once the cold has begun: a frame in early autumn is waiting, not failing. */
+    private void notCold(Place place, List<Attention> found) {
+        boolean isCold = place.coldDays().contains(today);
+        long waiting = standings.at(place.id()).stream()
+                .filter(life -> life.standing() instanceof Standing.InCold)
+                .filter(life -> life.cold().began().isPresent())
+                .count();
+        if (!isCold && waiting > 0) {
+            found.add(new Attention.NotCold(place.id(), (int) waiting));
+        }
+    }
+
+    private void unchecked(Place place, List<Attention> found) {
+        rounds.of(place)
+                .filter(round -> today.isAfter(round.window().latest()))
+                .ifPresent(round -> found.add(new Attention.Unchecked(place.id(), round.last(), round.everyDays())));
+    }
+
+    private void hazards(Place place, List<Attention> found) {
+        for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.FOOD)) {
+            if (place.hazards().contains(hazard)) {
+                found.add(new Attention.BesideHazard(place.id(), standings.count(place.id()), hazard));
+            }
+        }
+    }
+
+    PlaceNow now(Place place, int inTwoWeeks) {
+        List<PotLife> there = standings.at(place.id());
+        return new PlaceNow(
+                place,
+                there.stream().map(life -> life.pot().id()).toList(),
+                inTwoWeeks,
+                place.coldDays().contains(today),
+                rounds.of(place));
+    }
+}

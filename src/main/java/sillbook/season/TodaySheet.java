@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import sillbook.model.Id;
+import sillbook.model.JobKind;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+
+/** Sorts the jobs of a day into the sections they are read in; each job stands in one of them. */
+final class TodaySheet {
+    /** What waits for flowers is shown with the pots that bloom, or will, until it falls due. */
+    private static final Set<JobKind> WITH_FLOWERS =
+            EnumSet.of(JobKind.WATCH_FOR_FLOWER, JobKind.KEEP_COOL_IN_BLOOM, JobKind.PAST_BLOOM);
+
+    private static final Comparator<Job.OfPots> SOONEST = Comparator.comparing(Job.OfPots::on);
+
+    private final LocalDate today;
+    private final List<Job.OfPots> jobs;
+    private final List<Job.Round> rounds;
+    private final Set<Id<Pot>> settled = new HashSet<>();
+
+    /**
+     * A sheet of these jobs and rounds.
+     *
+     * @param jobs by label
+     */
+    TodaySheet(LocalDate today, List<Job.OfPots> jobs, List<Job.Round> rounds) {
+        this.today = today;
+        this.jobs = jobs;
+        this.rounds = rounds.stream()
+                .filter(round -> round.due() == Due.TODAY)
+                .map(this::settling)
+                .toList();
+        this.rounds.forEach(round -> settled.addAll(round.settles()));
+    }
+
+    /** A look for roots is not asked for twice: a round due today asks for it, too. */
+    private Job.Round settling(Job.Round round) {
+        return round.settling(jobs.stream()
+                .filter(job -> waitsForLook(job, round.place()))
+                .flatMap(job -> job.pots().stream())
+                .toList());
+    }
+
+    private static boolean waitsForLook(Job.OfPots job, Id<Place> place) {
+        return job.due() == Due.TODAY
+                && job.route().from().filter(place::equals).isPresent()
+                && job.readiness()
+                        .filter(ready -> ready.verdict() == Verdict.CHECK_FIRST)
+                        .isPresent();
+    }
+
+    List<Job.Round> checks() {
+        return rounds;
+    }
+
+    /** The most days late first. */
+    List<Job.OfPots> late() {
+        return sorted(Due.LATE, Comparator.comparing(job -> -job.daysLate(today)));
+    }
+
+    /** The nearest deadline first. */
+    List<Job.OfPots> ready() {
+        Comparator<Job.OfPots> nearest =
+                Comparator.comparing(job -> job.deadline().map(Deadline::day).orElse(LocalDate.MAX));
+        return sorted(Due.READY, nearest).stream()
+                .filter(job -> !WITH_FLOWERS.contains(job.kind()))
+                .toList();
+    }
+
+    /** By kind of job, but for what a round settles. */
+    List<Job.OfPots> due() {
+        return sorted(Due.TODAY, Comparator.comparing(Job.OfPots::kind)).stream()
+                .filter(job -> !settled.containsAll(job.pots()))
+                .toList();
+    }
+
+    List<Job.OfPots> soon() {
+        return sorted(Due.SOON, SOONEST).stream()
+                .filter(job -> !WITH_FLOWERS.contains(job.kind()))
+                .toList();
+    }
+
+    List<Job.OfPots> later() {
+        return sorted(Due.LATER, SOONEST).stream()
+                .filter(job -> !WITH_FLOWERS.contains(job.kind()))
+                .toList();
+    }
+
+    private List<Job.OfPots> sorted(Due due, Comparator<Job.OfPots> order) {
+        List<Job.OfPots> found = new ArrayList<>(jobs);
+        found.removeIf(job -> job.due() != due);
+        found.sort(order);
+        return found;
+    }
+}
