@@ -261,7 +261,7 @@ public final class Winter {
     private static List<String> expand(String labels) {
         int dash = labels.indexOf('-');
         if (dash < 0) {
-            return List.of(labels.split(" "));
+            return List.of(labels.split(" ", -1));
         }
         String first = labels.substring(0, dash);
         return Labels.from(first, Labels.number(labels.substring(dash + 1)) - Labels.number(first) + 1);
@@ -475,7 +475,7 @@ public final class Winter {
 
     /** A day of the season. */
     public LocalDate day(String told) {
-        String[] parts = told.replace("~", "").split(" ");
+        String[] parts = told.replace("~", "").split(" ", -1);
         int month = MONTHS.indexOf(parts[1].toLowerCase(Locale.ROOT)) + 1;
         LocalDate day = LocalDate.of(season.year(), month, Integer.parseInt(parts[0]));
         return day.isBefore(season.firstDay(settings.seasonStart())) ? day.plusYears(1) : day;
