@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.model;
 
+import java.util.stream.Stream;
+
 /**
  * Something the journal holds under an id of its own. Entities are values: a correction is a new value with the same id.
  *
@@ -21,4 +23,9 @@ public sealed interface Entity<T extends Entity<T>>
                 Outcome,
                 Wish {
     Id<T> id();
+
+    /** The entries of the same journal that this one names; they must be there as long as it is. */
+    default Stream<Id<?>> refersTo() {
+        return Stream.empty();
+    }
 }

@@ -4,6 +4,7 @@ package sillbook.model;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Something that happened on a day, and when it was written down.
@@ -27,4 +28,9 @@ public record Event(
             .thenComparingInt(Event::order)
             .thenComparing(Event::writtenAt)
             .thenComparing(Event::id);
+
+    @Override
+    public Stream<Id<?>> refersTo() {
+        return Stream.concat(subject.refersTo(), what.refersTo());
+    }
 }

@@ -3,6 +3,7 @@ package sillbook.model;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What happened. On an event it has a day and a subject. */
 public sealed interface Happening {
@@ -30,6 +31,11 @@ public sealed interface Happening {
 
     <R> R fold(Cases<R> cases);
 
+    /** The entries it names. */
+    default Stream<Id<?>> refersTo() {
+        return Stream.empty();
+    }
+
     /** The pot was potted and watered in. */
     record Potted() implements Happening {
         @Override
@@ -43,6 +49,11 @@ public sealed interface Happening {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.moved(this);
+        }
+
+        @Override
+        public Stream<Id<?>> refersTo() {
+            return Stream.of(place);
         }
     }
 
@@ -59,6 +70,11 @@ public sealed interface Happening {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.flowered(this);
+        }
+
+        @Override
+        public Stream<Id<?>> refersTo() {
+            return variety.stream().map(id -> id);
         }
     }
 

@@ -4,6 +4,7 @@ package sillbook.model;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * How a pot did, or one variety in a mixed one.
@@ -54,5 +55,10 @@ public record Outcome(
         YES,
         NO,
         DIFFERENTLY
+    }
+
+    @Override
+    public Stream<Id<?>> refersTo() {
+        return Stream.concat(Stream.of(pot), variety.stream());
     }
 }

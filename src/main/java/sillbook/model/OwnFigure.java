@@ -2,6 +2,7 @@
 package sillbook.model;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A figure of the grower's own, which stands over the handbook's until it is taken back.
@@ -51,5 +52,10 @@ public record OwnFigure(Id<OwnFigure> id, Scope scope, String figure, Range rang
         public static Range of(double only) {
             return new Range(only, only, only);
         }
+    }
+
+    @Override
+    public Stream<Id<?>> refersTo() {
+        return scope.variety().stream().map(id -> id);
     }
 }

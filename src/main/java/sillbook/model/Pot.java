@@ -3,6 +3,7 @@ package sillbook.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One planted pot of one season. Its history is the events that name it.
@@ -42,6 +43,10 @@ public record Pot(
                 throw new IllegalArgumentException("a planting has at least one bulb, not " + count);
             }
         }
+
+        private Stream<Id<?>> refersTo() {
+            return Stream.concat(Stream.of(variety), purchase.stream());
+        }
     }
 
     /** How it is grown. */
@@ -63,5 +68,15 @@ public record Pot(
 
     public int bulbs() {
         return plantings.stream().mapToInt(Planting::count).sum();
+    }
+
+    @Override
+    public Stream<Id<?>> refersTo() {
+        return Stream.of(
+                        plantings.stream().flatMap(Planting::refersTo),
+                        container.stream(),
+                        pottingMix.stream(),
+                        parent.stream())
+                .flatMap(ids -> ids);
     }
 }

@@ -2,6 +2,7 @@
 package sillbook.model;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Bulbs bought.
@@ -67,4 +68,9 @@ public record Purchase(
      * @param currency its three-letter code (ISO 4217), or empty for the grower's usual one
      */
     public record Money(long minor, String currency) {}
+
+    @Override
+    public Stream<Id<?>> refersTo() {
+        return Stream.concat(Stream.of(variety), waits.stream());
+    }
 }

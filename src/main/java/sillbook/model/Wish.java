@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What should flower when.
@@ -40,5 +41,10 @@ public record Wish(
         Set<Id<Pot>> left = new HashSet<>(pots);
         left.removeAll(gone);
         return new Wish(id, season, from, to, feast, kind, left, note);
+    }
+
+    @Override
+    public Stream<Id<?>> refersTo() {
+        return pots.stream().map(id -> id);
     }
 }

@@ -112,8 +112,18 @@ public abstract sealed class StoreException extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
         public ReadOnly(Path file, @Nullable Throwable cause) {
+            super(file + " may not be written. Nothing was changed. Make the file and its folder writable.", cause);
+        }
+    }
+
+    /** A journal of an earlier form could not be brought up to date. */
+    public static final class NotBroughtUpToDate extends StoreException {
+        private static final long serialVersionUID = 1L;
+
+        public NotBroughtUpToDate(Path file, Path backup, Throwable cause) {
             super(
-                    file + " can be read but not written. Nothing was changed. Make the file and its folder writable.",
+                    file + " is of an earlier form and could not be brought up to date. It is as it was, and " + backup
+                            + " is a copy of it. Open it with the Sillbook that wrote it.",
                     cause);
         }
     }

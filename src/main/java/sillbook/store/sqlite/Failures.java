@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store.sqlite;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteErrorCode;
+import sillbook.store.Backups;
+import sillbook.store.StoreException;
+
+/** What a failure of the database or the disk means to the grower. */
+final class Failures {
+    private Failures() {}
+
+    static StoreException of(Path file, SQLException failure) {
+        return switch (SQLiteErrorCode.getErrorCode(failure.getErrorCode())) {
+            case SQLITE_NOTADB -> new StoreException.NotADatabase(file, failure);
+            case SQLITE_CORRUPT -> damaged(file, "its pages do not fit together", failure);
+            case SQLITE_BUSY, SQLITE_LOCKED -> new StoreException.Locked(file, failure);
+            case SQLITE_FULL -> new StoreException.DiskFull(file, failure);
+            case SQLITE_READONLY, SQLITE_PERM -> new StoreException.ReadOnly(file, failure);
+            default -> new StoreException.Failed(file, "read or written", failure);
+        };
+    }
+
+    static StoreException of(Path file, IOException failure) {
+        String says = String.valueOf(failure.getMessage());
+        if (failure instanceof AccessDeniedException || says.contains("Read-only file system")) {
+            return new StoreException.ReadOnly(file, failure);
+        }
+        return says.contains("No space left")
+                ? new StoreException.DiskFull(file, failure)
+                : new StoreException.Failed(file, "written", failure);
+    }
+
+    static StoreException damaged(Path file, String finding, @Nullable Throwable cause) {
+        return new StoreException.Damaged(file, Backups.of(file).newest(), finding, cause);
+    }
+}

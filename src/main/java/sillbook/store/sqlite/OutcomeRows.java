@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store.sqlite;
+
+import java.sql.SQLException;
+import sillbook.model.Outcome;
+import sillbook.model.Outcome.Again;
+import sillbook.model.Outcome.Sign;
+
+/** How pots did. */
+final class OutcomeRows implements Mapping<Outcome> {
+    private static final Table TABLE = Table.of(
+            "outcome",
+            "id",
+            "pot",
+            "variety",
+            "day",
+            "day_earliest",
+            "day_latest",
+            "score",
+            "flowers",
+            "height",
+            "height_written",
+            "first_good",
+            "last_good",
+            "signs",
+            "again",
+            "note");
+
+    @Override
+    public Class<Outcome> type() {
+        return Outcome.class;
+    }
+
+    @Override
+    public Table table() {
+        return TABLE;
+    }
+
+    @Override
+    public void write(Outcome outcome, Values row) {
+        row.id(outcome.id())
+                .id(outcome.pot())
+                .optionalId(outcome.variety())
+                .day(outcome.day())
+                .optionalNumber(outcome.score())
+                .optionalNumber(outcome.flowers())
+                .optionalLength(outcome.height())
+                .optionalDate(outcome.firstGood())
+                .optionalDate(outcome.lastGood())
+                .words(outcome.signs())
+                .word(outcome.again())
+                .text(outcome.note());
+    }
+
+    @Override
+    public Outcome read(Row row) throws SQLException {
+        return new Outcome(
+                row.id(),
+                row.id(),
+                row.optionalId(),
+                row.day(),
+                row.optionalNumber(),
+                row.optionalNumber(),
+                row.optionalLength(),
+                row.optionalDate(),
+                row.optionalDate(),
+                row.words(Sign.class),
+                row.word(Again.class),
+                row.text());
+    }
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store.sqlite;
+
+import java.util.Map;
+
+/**
+ * Which entries are read: a condition for some tables, all rows of the others.
+ *
+ * @param conditions by the table's name, each beginning with a blank
+ */
+record Scope(Map<String, String> conditions) {
+    static final Scope ALL = new Scope(Map.of());
+
+    /** The pots listed in {@code current_pot}, and what depends on them. */
+    static final Scope CURRENT = new Scope(Map.of(
+            "pot", " WHERE id IN (SELECT pot FROM temp.current_pot)",
+            "event", " WHERE subject_pot IS NULL OR subject_pot IN (SELECT pot FROM temp.current_pot)",
+            "outcome", " WHERE pot IN (SELECT pot FROM temp.current_pot)",
+            "wish", " WHERE NOT EXISTS (SELECT 1 FROM wish_pot WHERE wish = wish.id AND pot NOT IN temp.current_pot)"));
+
+    String of(Table table) {
+        return conditions.getOrDefault(table.name(), "");
+    }
+}

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store.sqlite;
+
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import sillbook.model.Journal;
+import sillbook.store.Storage;
+import sillbook.store.Store;
+import sillbook.store.StoreException;
+
+/** Journals as SQLite files. */
+public final class SqliteStorage implements Storage {
+    private final Schema schema;
+
+    /** Keeps the database's native library in this folder, from one start to the next. */
+    public SqliteStorage(Path cache) {
+        this(Schema.CURRENT);
+        NativeLibrary.unpackInto(cache);
+    }
+
+    SqliteStorage(Schema schema) {
+        this.schema = schema;
+    }
+
+    @Override
+    public Found probe(Path file) {
+        if (!Files.exists(file)) {
+            return Found.NOTHING;
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new StoreException.NotADatabase(file, null);
+        }
+        try (Database database = Database.open(file, quietAccess(file))) {
+            return probe(database);
+        }
+    }
+
+    private Found probe(Database database) {
+        int version = schema.versionOf(database);
+        if (isInUse(database.file())) {
+            requireSound(database);
+        }
+        return version < schema.version() ? Found.EARLIER_JOURNAL : Found.JOURNAL;
+    }
+
+    /** A file in use may have been left by a crash, and is looked through before it is trusted. */
+    private static void requireSound(Database database) {
+        List<String> findings = Verification.ofFileQuickly(database);
+        if (!findings.isEmpty()) {
+            throw Failures.damaged(database.file(), findings.get(0), null);
+        }
+    }
+
+    private static Access quietAccess(Path file) {
+        return isInUse(file) ? Access.READ : Access.LOOK;
+    }
+
+    private static boolean isInUse(Path file) {
+        return Files.exists(file.resolveSibling(file.getFileName() + "-wal"));
+    }
+
+    @Override
+    public Store open(Path file) {
+        Found found = probe(file);
+        if (found == Found.NOTHING) {
+            throw new StoreException.Missing(file);
+        }
+        boolean readOnly = !Files.isWritable(file)
+                || !Files.isWritable(file.toAbsolutePath().resolveSibling(""));
+        return readOnly ? openReadOnly(file, found) : openForWriting(file, found);
+    }
+
+    private static Store openReadOnly(Path file, Found found) {
+        if (found == Found.EARLIER_JOURNAL) {
+            throw new StoreException.ReadOnly(file, null);
+        }
+        return new SqliteStore(Database.open(file, quietAccess(file)), true);
+    }
+
+    private Store openForWriting(Path file, Found found) {
+        Database database = Database.open(file, Access.WRITE);
+        try {
+            database.first("PRAGMA journal_mode = WAL", Row::text);
+            if (found == Found.EARLIER_JOURNAL) {
+                schema.bringUpToDate(database);
+            }
+            return new SqliteStore(database, false);
+        } catch (RuntimeException | Error failure) {
+            database.close();
+            throw failure;
+        }
+    }
+
+    @Override
+    public Store begin(Path file, Journal content) {
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new StoreException.AlreadyThere(file);
+        }
+        Draft.begin(file, draft -> write(draft, content));
+        return open(file);
+    }
+
+    private void write(Path draft, Journal content) {
+        try (Database database = Database.open(draft, Access.WRITE)) {
+            schema.create(database);
+            Content written = new Content(database);
+            database.transaction(() -> {
+                content.entities().forEach(written::put);
+                return draft;
+            });
+            database.first("PRAGMA journal_mode = WAL", Row::text);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store.sqlite;
+
+import java.sql.SQLException;
+import sillbook.model.Variety;
+import sillbook.model.Variety.PacketForcing;
+import sillbook.model.Variety.Scent;
+
+/** The varieties. */
+final class VarietyRows implements Mapping<Variety> {
+    private static final Table TABLE = Table.of(
+            "variety",
+            "id",
+            "name",
+            "packet_name",
+            "kind",
+            "kind_group",
+            "height",
+            "height_written",
+            "colour",
+            "scent",
+            "packet_forcing",
+            "note");
+
+    @Override
+    public Class<Variety> type() {
+        return Variety.class;
+    }
+
+    @Override
+    public Table table() {
+        return TABLE;
+    }
+
+    @Override
+    public void write(Variety variety, Values row) {
+        row.id(variety.id())
+                .text(variety.name())
+                .text(variety.packetName())
+                .kind(variety.kind())
+                .optionalLength(variety.height())
+                .text(variety.colour())
+                .word(variety.scent())
+                .word(variety.packetForcing())
+                .text(variety.note());
+    }
+
+    @Override
+    public Variety read(Row row) throws SQLException {
+        return new Variety(
+                row.id(),
+                row.text(),
+                row.text(),
+                row.kind(),
+                row.optionalLength(),
+                row.text(),
+                row.word(Scent.class),
+                row.word(PacketForcing.class),
+                row.text());
+    }
+}

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store.sqlite;
+
+import java.sql.SQLException;
+import java.util.Optional;
+import java.util.Set;
+import sillbook.model.Id;
+import sillbook.model.Pot;
+import sillbook.model.Wish;
+
+/** The wishes, with the pots meant to meet them. */
+final class WishRows implements Mapping<Wish> {
+    private static final Table TABLE =
+            Table.of("wish", "id", "season", "wished", "wished_to", "feast", "kind", "kind_group", "note");
+    private static final Parts<Wish, Id<Pot>> PARTS = new Parts<>(
+            Table.of("wish_pot", "wish", "position", "pot"),
+            wish -> wish.pots().stream().sorted().toList(),
+            (pot, row) -> row.id(pot),
+            Row::id);
+
+    @Override
+    public Class<Wish> type() {
+        return Wish.class;
+    }
+
+    @Override
+    public Table table() {
+        return TABLE;
+    }
+
+    @Override
+    public Optional<Parts<Wish, ?>> parts() {
+        return Optional.of(PARTS);
+    }
+
+    @Override
+    public void write(Wish wish, Values row) {
+        row.id(wish.id())
+                .season(wish.season())
+                .date(wish.from())
+                .date(wish.to())
+                .text(wish.feast())
+                .optionalKind(wish.kind())
+                .text(wish.note());
+    }
+
+    @Override
+    public Wish read(Row row) throws SQLException {
+        Id<Wish> id = row.id();
+        return new Wish(
+                id,
+                row.season(),
+                row.date(),
+                row.date(),
+                row.text(),
+                row.optionalKind(),
+                Set.copyOf(row.<Id<Pot>>parts(id)),
+                row.text());
+    }
+}

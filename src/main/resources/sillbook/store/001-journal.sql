@@ -1,0 +1,334 @@
+-- SPDX-License-Identifier: Apache-2.0
+-- The first form of a journal.
+--
+-- In every table, unless a column says otherwise:
+--   an id is 32 hexadecimal digits in small letters, and a column named as a table holds an id of it;
+--   a day is YYYY-MM-DD; a day only about known has an earliest and a latest beside it, else these are NULL;
+--   an instant is in milliseconds since 1970-01-01T00:00Z;
+--   a season is the calendar year its first day lies in;
+--   a length is in tenths of a millimetre, a temperature in thousandths of a degree Celsius; beside each, "_written" is
+--   what the grower wrote, empty where it was worked out;
+--   a kind is its word in small letters, and its group the class or division, empty where not said;
+--   a text is in the grower's words and may be empty; NULL is "not known" or "none".
+
+CREATE TABLE book (
+    one      INTEGER NOT NULL PRIMARY KEY CHECK (one = 1), -- there is one row
+    revision INTEGER NOT NULL CHECK (revision >= 0)        -- counts the writes of all windows
+) STRICT;
+
+-- What the journal says: one table for each type of entry.
+
+CREATE TABLE settings (
+    id           TEXT    NOT NULL PRIMARY KEY CHECK (id = '00000000000000000000000000000000'), -- there is one row
+    zone         TEXT    NOT NULL, -- whose midnight begins a day, as 'Europe/London'
+    season_start TEXT    NOT NULL CHECK (season_start GLOB '[01][0-9]-[0-3][0-9]'), -- MM-DD
+    temperatures TEXT    NOT NULL CHECK (temperatures IN ('CELSIUS', 'FAHRENHEIT')), -- unit they are shown in
+    lengths      TEXT    NOT NULL CHECK (lengths IN ('CENTIMETRES', 'INCHES')), -- unit they are shown in
+    colours      TEXT    NOT NULL CHECK (colours IN ('ASK', 'DARK', 'LIGHT', 'EITHER', 'NONE')), -- the screen's background
+    daily_care   INTEGER NOT NULL CHECK (daily_care IN (0, 1)) -- 1 when Today has a line for it
+) STRICT;
+
+CREATE TABLE own_kind (
+    id         TEXT NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    name       TEXT NOT NULL, -- the kind's word
+    letter     TEXT NOT NULL, -- the letter its labels begin with
+    like_kind  TEXT, -- kind whose handbook figures it borrows
+    like_group TEXT, -- its group
+    CHECK ((like_kind IS NULL) = (like_group IS NULL))
+) STRICT;
+
+CREATE TABLE variety (
+    id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    name           TEXT    NOT NULL CHECK (trim(name) <> ''), -- the cultivar's epithet without quotes
+    packet_name    TEXT    NOT NULL, -- as the packet prints it, where that differs
+    kind           TEXT    NOT NULL CHECK (trim(kind) <> ''), -- kind
+    kind_group     TEXT    NOT NULL, -- its group
+    height         INTEGER CHECK (height >= 0), -- full height in flower, 0.1 mm
+    height_written TEXT    CHECK ((height IS NULL) = (height_written IS NULL)), -- as written
+    colour         TEXT    NOT NULL, -- text
+    scent          TEXT    NOT NULL CHECK (scent IN ('NOT_SAID', 'NONE', 'LIGHT', 'STRONG')), -- how strong
+    packet_forcing TEXT    NOT NULL CHECK (packet_forcing IN ('NOT_STATED', 'YES', 'NO')), -- what the packet says of it
+    note           TEXT    NOT NULL  -- text
+) STRICT;
+
+CREATE TABLE own_figure (
+    id         TEXT NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    variety    TEXT REFERENCES variety (id), -- the variety it holds for, if for one
+    kind       TEXT, -- the kind it holds for, if for one; for all hardy kinds when this and variety are NULL
+    kind_group TEXT, -- its group
+    figure     TEXT NOT NULL, -- the figure's key in the handbook
+    low        REAL NOT NULL, -- in the unit the handbook gives that figure
+    typical    REAL NOT NULL CHECK (typical >= low), -- same unit
+    high       REAL NOT NULL CHECK (high >= typical), -- same unit
+    note       TEXT NOT NULL, -- text: why
+    CHECK (variety IS NULL OR kind IS NULL),
+    CHECK ((kind IS NULL) = (kind_group IS NULL))
+) STRICT;
+
+CREATE TABLE place (
+    id                 TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    name               TEXT    NOT NULL CHECK (trim(name) <> ''), -- text
+    sort               TEXT    NOT NULL CHECK (sort IN ('FRIDGE', 'CELLAR', 'CRAWL_SPACE', 'COLD_FRAME', 'TRENCH', 'GARAGE',
+                                                        'PORCH', 'COOL_ROOM', 'WARM_SILL', 'OTHER')), -- what it is
+    serves             TEXT    NOT NULL CHECK (serves IN ('COLD', 'COOL_ROOM', 'WARM_ROOM')), -- stage of a pot that stands there
+    usual_low          INTEGER, -- lowest usual temperature, 0.001 C
+    usual_low_written  TEXT, -- as written
+    usual_high         INTEGER CHECK (usual_high >= usual_low), -- highest usual temperature, 0.001 C
+    usual_high_written TEXT, -- as written
+    cold_from          TEXT    NOT NULL CHECK (cold_from GLOB '[01][0-9]-[0-3][0-9]'), -- first day it is cold, MM-DD
+    cold_until         TEXT    NOT NULL CHECK (cold_until GLOB '[01][0-9]-[0-3][0-9]'), -- first day it no longer is, MM-DD; all year when the same
+    light              TEXT    NOT NULL, -- text
+    room               INTEGER, -- pots
+    check_every        INTEGER NOT NULL CHECK (check_every >= 0), -- days from one round to the next; 0 is never
+    hazards            TEXT    NOT NULL, -- any of FOOD FRUIT FROST MICE PETS CHILDREN FUMES, parted by blanks
+    note               TEXT    NOT NULL, -- text
+    CHECK ((usual_low IS NULL) = (usual_high IS NULL)
+           AND (usual_low IS NULL) = (usual_low_written IS NULL)
+           AND (usual_high IS NULL) = (usual_high_written IS NULL))
+) STRICT;
+
+CREATE TABLE purchase (
+    id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    variety        TEXT    NOT NULL REFERENCES variety (id), -- what was bought
+    season         INTEGER NOT NULL, -- season
+    day            TEXT    NOT NULL CHECK (day IS date(day)), -- likely day it was ordered or came
+    day_earliest   TEXT    CHECK (day_earliest IS date(day_earliest) AND day_earliest <= day), -- earliest
+    day_latest     TEXT    CHECK (day_latest IS date(day_latest) AND day_latest >= day), -- latest
+    bulbs          INTEGER NOT NULL CHECK (bulbs >= 1), -- count, as received or as ordered
+    grade          TEXT    NOT NULL, -- size as the packet prints it; empty when not known
+    across         INTEGER CHECK (across >= 0), -- measured across a bulb, 0.1 mm
+    across_written TEXT    CHECK ((across IS NULL) = (across_written IS NULL)), -- as written
+    price          INTEGER, -- altogether, in the currency's smallest unit
+    currency       TEXT    CHECK ((price IS NULL) = (currency IS NULL)), -- ISO 4217; empty for the usual one
+    supplier       TEXT    NOT NULL, -- text
+    arrival        TEXT    NOT NULL, -- text: state on arrival
+    waits_in       TEXT    REFERENCES place (id), -- where they wait to be potted
+    cooled_weeks   REAL    CHECK (cooled_weeks >= 0), -- weeks of dry cold before they came
+    state          TEXT    NOT NULL CHECK (state IN ('ORDERED', 'IN_HAND', 'REJECTED')), -- where they are
+    note           TEXT    NOT NULL, -- text
+    CHECK ((day_earliest IS NULL) = (day_latest IS NULL))
+) STRICT;
+
+CREATE TABLE potting_mix (
+    id   TEXT NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    name TEXT NOT NULL, -- its name, or that on the bag
+    note TEXT NOT NULL  -- text
+) STRICT;
+
+CREATE TABLE potting_mix_part (
+    potting_mix TEXT    NOT NULL REFERENCES potting_mix (id) ON DELETE CASCADE, -- whose part it is
+    position    INTEGER NOT NULL, -- counted from 0
+    parts       REAL    NOT NULL CHECK (parts > 0), -- parts by volume
+    material    TEXT    NOT NULL, -- text
+    PRIMARY KEY (potting_mix, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE container (
+    id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    name           TEXT    NOT NULL, -- text
+    shape          TEXT    NOT NULL CHECK (shape IN ('STANDARD', 'AZALEA', 'PAN', 'BOWL', 'GLASS', 'OUTER', 'OTHER')), -- its shape
+    across         INTEGER CHECK (across >= 0), -- inside width at bulb depth, 0.1 mm
+    across_written TEXT    CHECK ((across IS NULL) = (across_written IS NULL)), -- as written
+    height         INTEGER CHECK (height >= 0), -- inside height, 0.1 mm
+    height_written TEXT    CHECK ((height IS NULL) = (height_written IS NULL)), -- as written
+    stock          INTEGER NOT NULL, -- how many there are
+    note           TEXT    NOT NULL  -- text
+) STRICT;
+
+CREATE TABLE pot (
+    id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    season         INTEGER NOT NULL, -- season
+    label          TEXT    NOT NULL, -- as pencilled on the stick; unique within the season when given
+    way            TEXT    NOT NULL CHECK (way IN ('DRAINED', 'BOWL', 'GLASS', 'PEBBLES')), -- how it is grown
+    container      TEXT    REFERENCES container (id), -- the object it stands in
+    across         INTEGER CHECK (across >= 0), -- its inside width, where the container does not say, 0.1 mm
+    across_written TEXT    CHECK ((across IS NULL) = (across_written IS NULL)), -- as written
+    potting_mix    TEXT    REFERENCES potting_mix (id), -- what it is filled with
+    batch          TEXT    CHECK (length(batch) = 32), -- an id shared by pots made together
+    parent         TEXT    REFERENCES pot (id), -- pot of an earlier season whose plant lives on in it
+    note           TEXT    NOT NULL  -- text
+) STRICT;
+
+CREATE TABLE planting (
+    pot      TEXT    NOT NULL REFERENCES pot (id) ON DELETE CASCADE, -- what it is planted in
+    position INTEGER NOT NULL, -- counted from 0; the first names the pot
+    variety  TEXT    NOT NULL REFERENCES variety (id), -- what is planted
+    bulbs    INTEGER NOT NULL CHECK (bulbs >= 1), -- count
+    purchase TEXT    REFERENCES purchase (id), -- where they are from
+    PRIMARY KEY (pot, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE event (
+    id               TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    -- What it is about: one of these five.
+    subject_pot      TEXT    REFERENCES pot (id), -- a pot
+    subject_place    TEXT    REFERENCES place (id), -- a place
+    subject_variety  TEXT    REFERENCES variety (id), -- a variety
+    subject_purchase TEXT    REFERENCES purchase (id), -- a purchase
+    subject_season   INTEGER, -- a whole season
+    day              TEXT    NOT NULL CHECK (day IS date(day)), -- likely day it happened
+    day_earliest     TEXT    CHECK (day_earliest IS date(day_earliest) AND day_earliest <= day), -- earliest
+    day_latest       TEXT    CHECK (day_latest IS date(day_latest) AND day_latest >= day), -- latest
+    order_in_day     INTEGER NOT NULL, -- its place among the events of its day
+    written_at       INTEGER NOT NULL, -- instant it was first written down
+    revised_at       INTEGER, -- instant it was last corrected
+    what             TEXT    NOT NULL CHECK (what IN ('POTTED', 'MOVED', 'CHECKED', 'FLOWERED', 'CARED', 'CLOSED', 'PUT_OFF',
+                                                      'LEFT_OUT', 'JOTTED')), -- what happened
+    -- What more there is to say of it.
+    text             TEXT, -- text: note of a check or an end, reason of an answer, or the jotting
+    place            TEXT    REFERENCES place (id), -- MOVED: where to
+    stage            TEXT    CHECK (stage IN ('WAITING', 'COLD', 'COOL_ROOM', 'WARM_ROOM', 'IN_BLOOM', 'AFTER_BLOOM', 'DONE')), -- MOVED: its stage from then on
+    moisture         TEXT    CHECK (moisture IN ('DRY', 'MOIST', 'WET')), -- CHECKED: of the potting mix, if looked at
+    watered          INTEGER CHECK (watered IN (0, 1)), -- CHECKED: 1 when watered then
+    roots            TEXT    CHECK (roots IN ('NONE', 'SHOWING')), -- CHECKED: at the holes, if looked at
+    shoot            INTEGER CHECK (shoot >= 0), -- CHECKED: height above the bulb if measured, 0.1 mm
+    shoot_written    TEXT    CHECK ((shoot IS NULL) = (shoot_written IS NULL)), -- CHECKED: as written
+    growth           TEXT, -- CHECKED: any of BUDS COLOUR, parted by blanks
+    troubles         TEXT, -- CHECKED: any of MOULD MICE FROST ROT YELLOWING BLASTED OTHER, parted by blanks
+    point            TEXT    CHECK (point IN ('FIRST_FLOWER', 'FULL_BLOOM', 'PAST_BLOOM')), -- FLOWERED: point of the bloom
+    variety          TEXT    REFERENCES variety (id), -- FLOWERED: which of a mixed pot
+    care             TEXT    CHECK (care IN ('WATERED', 'FED', 'TURNED', 'STAKED', 'HOODED', 'UNHOODED', 'REPOTTED', 'PLANTED_OUT',
+                                             'INTO_OUTER_POT', 'LEAVES_CUT', 'RESTED')), -- CARED: what was done
+    ending           TEXT    CHECK (ending IN ('FINISHED', 'FAILED', 'SOLD', 'GIVEN', 'BROKEN', 'USED_UP')), -- CLOSED: how it ended
+    job              TEXT    CHECK (job IN ('POT_UP', 'INTO_COLD', 'CHECK', 'BRING_IN', 'MOVE_TO_WARMTH', 'WATCH_FOR_FLOWER',
+                                            'KEEP_COOL_IN_BLOOM', 'PAST_BLOOM', 'AFTERCARE', 'WRITE_OUTCOME', 'DAILY_CARE')), -- PUT_OFF, LEFT_OUT: which job
+    until            TEXT    CHECK (until IS date(until)), -- PUT_OFF: day it is put off to
+    CHECK ((subject_pot IS NOT NULL) + (subject_place IS NOT NULL) + (subject_variety IS NOT NULL)
+           + (subject_purchase IS NOT NULL) + (subject_season IS NOT NULL) = 1),
+    CHECK ((day_earliest IS NULL) = (day_latest IS NULL)),
+    CHECK (what <> 'MOVED' OR (place IS NOT NULL AND stage IS NOT NULL)),
+    CHECK (what <> 'CHECKED' OR (watered IS NOT NULL AND growth IS NOT NULL AND troubles IS NOT NULL)),
+    CHECK (what <> 'FLOWERED' OR point IS NOT NULL),
+    CHECK (what <> 'CARED' OR care IS NOT NULL),
+    CHECK (what <> 'CLOSED' OR ending IS NOT NULL),
+    CHECK (what <> 'PUT_OFF' OR until IS NOT NULL),
+    CHECK (what NOT IN ('PUT_OFF', 'LEFT_OUT') OR job IS NOT NULL),
+    CHECK (what NOT IN ('CHECKED', 'CLOSED', 'PUT_OFF', 'LEFT_OUT', 'JOTTED') OR text IS NOT NULL)
+) STRICT;
+
+CREATE INDEX event_of_pot ON event (subject_pot);
+CREATE INDEX event_of_closed_pot ON event (subject_pot) WHERE what = 'CLOSED';
+
+CREATE TABLE span_reading (
+    id            TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    place         TEXT    NOT NULL REFERENCES place (id), -- where the thermometer hangs
+    reset         TEXT    NOT NULL CHECK (reset IS date(reset)), -- likely day it was last reset
+    reset_earliest TEXT   CHECK (reset_earliest IS date(reset_earliest) AND reset_earliest <= reset), -- earliest
+    reset_latest  TEXT    CHECK (reset_latest IS date(reset_latest) AND reset_latest >= reset), -- latest
+    read          TEXT    NOT NULL CHECK (read IS date(read)), -- likely day it was read
+    read_earliest TEXT    CHECK (read_earliest IS date(read_earliest) AND read_earliest <= read), -- earliest
+    read_latest   TEXT    CHECK (read_latest IS date(read_latest) AND read_latest >= read), -- latest
+    low           INTEGER NOT NULL CHECK (low >= -273150), -- lowest between the two, 0.001 C
+    low_written   TEXT    NOT NULL, -- as written
+    high          INTEGER NOT NULL CHECK (high >= low), -- highest between the two, 0.001 C
+    high_written  TEXT    NOT NULL, -- as written
+    CHECK ((reset_earliest IS NULL) = (reset_latest IS NULL)),
+    CHECK ((read_earliest IS NULL) = (read_latest IS NULL))
+) STRICT;
+
+CREATE TABLE outcome (
+    id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    pot            TEXT    NOT NULL REFERENCES pot (id), -- how this pot did
+    variety        TEXT    REFERENCES variety (id), -- which of a mixed pot; NULL for the whole
+    day            TEXT    NOT NULL CHECK (day IS date(day)), -- likely day it was judged
+    day_earliest   TEXT    CHECK (day_earliest IS date(day_earliest) AND day_earliest <= day), -- earliest
+    day_latest     TEXT    CHECK (day_latest IS date(day_latest) AND day_latest >= day), -- latest
+    score          INTEGER CHECK (score BETWEEN 1 AND 5), -- 5 is best
+    flowers        INTEGER, -- how many of the bulbs flowered
+    height         INTEGER CHECK (height >= 0), -- in flower, 0.1 mm
+    height_written TEXT    CHECK ((height IS NULL) = (height_written IS NULL)), -- as written
+    first_good     TEXT    CHECK (first_good IS date(first_good)), -- first day it was good to look at
+    last_good      TEXT    CHECK (last_good IS date(last_good)), -- last day it was
+    signs          TEXT    NOT NULL, -- any of LEAVES_ONLY BROWN_BUD SHORT_AND_STUCK FLOPPY ROT NOTHING_CAME FROSTED, parted by blanks
+    again          TEXT    NOT NULL CHECK (again IN ('NOT_SAID', 'YES', 'NO', 'DIFFERENTLY')), -- whether to do it again
+    note           TEXT    NOT NULL, -- text
+    CHECK ((day_earliest IS NULL) = (day_latest IS NULL))
+) STRICT;
+
+CREATE INDEX outcome_of_pot ON outcome (pot);
+
+CREATE TABLE wish (
+    id         TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    season     INTEGER NOT NULL, -- season
+    wished     TEXT    NOT NULL CHECK (wished IS date(wished)), -- first day it is wished for
+    wished_to  TEXT    NOT NULL CHECK (wished_to IS date(wished_to) AND wished_to >= wished), -- last day it is
+    feast      TEXT    NOT NULL, -- the feast it was written as; empty for a plain day
+    kind       TEXT, -- kind wished for, if one is
+    kind_group TEXT, -- its group
+    note       TEXT    NOT NULL, -- text
+    CHECK ((kind IS NULL) = (kind_group IS NULL))
+) STRICT;
+
+CREATE TABLE wish_pot (
+    wish     TEXT    NOT NULL REFERENCES wish (id) ON DELETE CASCADE, -- which wish
+    position INTEGER NOT NULL, -- counted from 0; without meaning
+    pot      TEXT    NOT NULL REFERENCES pot (id), -- a pot meant to meet it
+    PRIMARY KEY (wish, position)
+) STRICT, WITHOUT ROWID;
+
+-- Temperatures read by a logger. There can be millions: at most 25 bytes each.
+
+CREATE TABLE reading_place (
+    number INTEGER NOT NULL PRIMARY KEY, -- short name of the place in readings
+    place  TEXT    NOT NULL UNIQUE REFERENCES place (id) -- the place
+) STRICT;
+
+CREATE TABLE reading_source (
+    number   INTEGER NOT NULL PRIMARY KEY, -- short name of the source in readings
+    name     TEXT    NOT NULL, -- the file's name, or empty when typed
+    taken_at INTEGER NOT NULL, -- instant it was taken in
+    original BLOB -- the source's own bytes, compressed (zlib); NULL when typed
+) STRICT;
+
+CREATE TABLE reading (
+    place       INTEGER NOT NULL REFERENCES reading_place (number), -- short name of the place
+    at          INTEGER NOT NULL, -- seconds since 1970-01-01T00:00Z
+    temperature INTEGER NOT NULL CHECK (temperature >= -273150), -- 0.001 C
+    source      INTEGER NOT NULL REFERENCES reading_source (number), -- short name of the source
+    line        INTEGER NOT NULL, -- its line there, counted from 1; 0 when typed
+    flags       INTEGER NOT NULL, -- sum of 1: suspicious, left out of sums
+    PRIMARY KEY (place, at)
+) STRICT, WITHOUT ROWID;
+
+-- What stands beside the content: not part of a dump, and nothing that is taken back.
+
+CREATE TABLE step (
+    number     INTEGER NOT NULL PRIMARY KEY, -- counted from 1 in the order they were done
+    name       TEXT    NOT NULL, -- in plain words
+    written_at INTEGER NOT NULL, -- instant it was done
+    taken_back INTEGER NOT NULL CHECK (taken_back IN (0, 1)) -- 1 while it is; no step after it is in force then
+) STRICT;
+
+CREATE TABLE step_row (
+    step       INTEGER NOT NULL REFERENCES step (number) ON DELETE CASCADE, -- the step that touched it
+    position   INTEGER NOT NULL, -- counted from 0 in the order the step touched them
+    table_name TEXT    NOT NULL, -- table of the entry touched
+    id         TEXT    NOT NULL, -- its id there
+    other      TEXT, -- its row on the other side of the step, as a JSON array in the order of the columns; NULL when it was not there
+    parts      TEXT, -- the rows of its parts there, as a JSON array of such arrays; NULL when it cannot have any
+    PRIMARY KEY (step, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE kept_window (
+    step     INTEGER NOT NULL REFERENCES step (number) ON DELETE CASCADE, -- the step it was kept with
+    position INTEGER NOT NULL, -- counted from 0
+    pot      TEXT    NOT NULL, -- the pot it was foretold of; still said when the pot is gone
+    stage    TEXT    NOT NULL, -- which stage was to begin
+    made_on  TEXT    NOT NULL CHECK (made_on IS date(made_on)), -- day it was foretold
+    earliest TEXT    NOT NULL CHECK (earliest IS date(earliest)), -- day
+    likely   TEXT    NOT NULL CHECK (likely IS date(likely)), -- day
+    latest   TEXT    NOT NULL CHECK (latest IS date(latest)), -- day
+    basis    TEXT    NOT NULL, -- what it rested on, in a few words
+    PRIMARY KEY (step, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE INDEX kept_window_of_pot ON kept_window (pot);
+
+CREATE TABLE tombstone (
+    table_name TEXT    NOT NULL, -- table of an entry that is gone
+    id         TEXT    NOT NULL, -- its id there; when copies of a journal are merged it does not come back
+    removed_at INTEGER NOT NULL, -- instant
+    PRIMARY KEY (table_name, id)
+) STRICT, WITHOUT ROWID;
+
+INSERT INTO book (one, revision) VALUES (1, 0);

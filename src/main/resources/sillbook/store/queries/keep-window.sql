@@ -1,0 +1,3 @@
+-- SPDX-License-Identifier: Apache-2.0
+INSERT INTO kept_window (step, position, pot, stage, made_on, earliest, likely, latest, basis)
+VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)

@@ -1,0 +1,412 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sillbook.change.Step;
+import sillbook.model.Band;
+import sillbook.model.Container;
+import sillbook.model.Day;
+import sillbook.model.Edit;
+import sillbook.model.Entity;
+import sillbook.model.Event;
+import sillbook.model.Findings;
+import sillbook.model.Happening;
+import sillbook.model.Id;
+import sillbook.model.JobKind;
+import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
+import sillbook.model.Kind;
+import sillbook.model.Length;
+import sillbook.model.Outcome;
+import sillbook.model.OwnFigure;
+import sillbook.model.OwnKind;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.PottingMix;
+import sillbook.model.Purchase;
+import sillbook.model.Season;
+import sillbook.model.Settings;
+import sillbook.model.SpanReading;
+import sillbook.model.Stage;
+import sillbook.model.Subject;
+import sillbook.model.Temperature;
+import sillbook.model.Variety;
+import sillbook.model.Wish;
+
+/** Entries made up from a seed, of every type and with every optional part, now there and now not. */
+public final class RandomEntries {
+    private static final List<String> TEXTS = List.of(
+            "",
+            "Marrow Lane",
+            "'); DROP TABLE pot; --",
+            "\"quoted\" and \\ back, {\"a\": [1]}",
+            "5",
+            "null",
+            "a line\nand\ta tab",
+            "Øvre Gärten, e\u0301, 日本, \uD83C\uDF37",
+            "%s ? ?1 :name @x $y",
+            "x".repeat(200));
+
+    private final Random random;
+
+    public RandomEntries(long seed) {
+        this.random = new Random(seed);
+    }
+
+    /** A journal of so many entries. */
+    public Journal journal(int entries) {
+        Journal journal = Journal.empty(settings());
+        while (journal.entities().size() < entries) {
+            journal = journal.with(step(journal).edits());
+        }
+        return journal;
+    }
+
+    /** A step that some entries go, come or change in, so that all that is referred to is there in the end. */
+    public Step step(Journal journal) {
+        List<Edit> edits = new ArrayList<>();
+        Journal current = journal;
+        for (int edit = random.nextInt(6); edit >= 0; edit--) {
+            List<Edit> next = List.of(edit(current));
+            current = current.with(next);
+            edits.addAll(next);
+        }
+        return new Step(text(), edits);
+    }
+
+    private Edit edit(Journal journal) {
+        List<Entity<?>> loose = random.nextInt(4) == 0 ? loose(journal) : List.of();
+        return loose.isEmpty() ? new Edit.Put(entity(journal)) : new Edit.Remove(pick(loose));
+    }
+
+    /** What nothing refers to. */
+    private static List<Entity<?>> loose(Journal journal) {
+        Set<Id<?>> used = journal.entities().stream().flatMap(Entity::refersTo).collect(Collectors.toSet());
+        return journal.entities().stream()
+                .filter(entity -> !(entity instanceof Settings) && !used.contains(entity.id()))
+                .collect(Collectors.toList());
+    }
+
+    private Entity<?> entity(Journal journal) {
+        if (journal.varieties().isEmpty()) {
+            return variety(journal);
+        }
+        if (journal.places().isEmpty()) {
+            return place(journal);
+        }
+        if (journal.pots().isEmpty()) {
+            return pot(journal);
+        }
+        List<Supplier<Entity<?>>> types = List.of(
+                this::settings,
+                () -> ownKind(journal),
+                () -> variety(journal),
+                () -> ownFigure(journal),
+                () -> place(journal),
+                () -> purchase(journal),
+                () -> mix(journal),
+                () -> container(journal),
+                () -> pot(journal),
+                () -> event(journal),
+                () -> event(journal),
+                () -> spanReading(journal),
+                () -> outcome(journal),
+                () -> wish(journal));
+        return pick(types).get();
+    }
+
+    public Settings settings() {
+        return new Settings(
+                ZoneId.of(pick(List.of("Europe/London", "Pacific/Chatham", "UTC", "+03:30"))),
+                MonthDay.of(1 + random.nextInt(12), 1 + random.nextInt(28)),
+                pick(Settings.TemperatureUnit.values()),
+                pick(Settings.LengthUnit.values()),
+                pick(Settings.Colours.values()),
+                random.nextBoolean());
+    }
+
+    private OwnKind ownKind(Journal journal) {
+        return new OwnKind(oldOrNew(journal.ownKinds().all(), OwnKind::id), text(), text(), perhaps(this::kind));
+    }
+
+    private Variety variety(Journal journal) {
+        return new Variety(
+                oldOrNew(journal.varieties().all(), Variety::id),
+                name(),
+                text(),
+                kind(),
+                perhaps(this::length),
+                text(),
+                pick(Variety.Scent.values()),
+                pick(Variety.PacketForcing.values()),
+                text());
+    }
+
+    private OwnFigure ownFigure(Journal journal) {
+        OwnFigure.Scope scope = pick(List.of(
+                OwnFigure.Scope.ofAllHardy(),
+                OwnFigure.Scope.of(kind()),
+                OwnFigure.Scope.of(pick(journal.varieties().all()).id())));
+        double low = random.nextDouble() * 10;
+        double typical = low + random.nextDouble();
+        return new OwnFigure(
+                oldOrNew(journal.ownFigures().all(), OwnFigure::id),
+                scope,
+                text(),
+                new OwnFigure.Range(low, typical, typical + 1.0 / 3),
+                text());
+    }
+
+    private Place place(Journal journal) {
+        return new Place(
+                oldOrNew(journal.places().all(), Place::id),
+                name(),
+                pick(Place.Sort.values()),
+                pick(List.of(Stage.COLD, Stage.COOL_ROOM, Stage.WARM_ROOM)),
+                perhaps(this::band),
+                new Place.ColdDays(MonthDay.of(1 + random.nextInt(12), 1), MonthDay.of(2, 1 + random.nextInt(29))),
+                text(),
+                perhaps(() -> random.nextInt(50)),
+                random.nextInt(20),
+                some(Place.Hazard.values()),
+                text());
+    }
+
+    private Purchase purchase(Journal journal) {
+        return new Purchase(
+                oldOrNew(journal.purchases().all(), Purchase::id),
+                pick(journal.varieties().all()).id(),
+                season(),
+                day(),
+                1 + random.nextInt(100),
+                new Purchase.Grade(text(), perhaps(this::length)),
+                perhaps(() -> new Purchase.Money(random.nextLong() >> 8, pick(List.of("", "EUR", "GBP")))),
+                text(),
+                text(),
+                perhaps(() -> pick(journal.places().all()).id()),
+                new Purchase.Cooled(perhaps(() -> random.nextDouble() * 15)),
+                pick(Purchase.State.values()),
+                text());
+    }
+
+    private PottingMix mix(Journal journal) {
+        List<PottingMix.Part> parts = Stream.generate(() -> new PottingMix.Part(random.nextDouble() + 0.1, text()))
+                .limit(random.nextInt(4))
+                .toList();
+        return new PottingMix(oldOrNew(journal.pottingMixes().all(), PottingMix::id), text(), parts, text());
+    }
+
+    private Container container(Journal journal) {
+        return new Container(
+                oldOrNew(journal.containers().all(), Container::id),
+                text(),
+                pick(Container.Shape.values()),
+                perhaps(this::length),
+                perhaps(this::length),
+                random.nextInt(30),
+                text());
+    }
+
+    private Pot pot(Journal journal) {
+        List<Pot.Planting> plantings = Stream.generate(() -> planting(journal))
+                .limit(1 + random.nextInt(3))
+                .toList();
+        Id<Pot> id = oldOrNew(journal.pots().all(), Pot::id);
+        Season season = season();
+        return new Pot(
+                id,
+                season,
+                "P" + random.nextInt(1_000_000),
+                plantings,
+                pick(Pot.Way.values()),
+                anyOf(journal.containers().all(), Container::id),
+                perhaps(this::length),
+                anyOf(journal.pottingMixes().all(), PottingMix::id),
+                perhaps(this::id),
+                Optional.empty(),
+                text());
+    }
+
+    private Pot.Planting planting(Journal journal) {
+        return new Pot.Planting(
+                pick(journal.varieties().all()).id(),
+                1 + random.nextInt(20),
+                anyOf(journal.purchases().all(), Purchase::id));
+    }
+
+    private Event event(Journal journal) {
+        return new Event(
+                oldOrNew(journal.events().all(), Event::id),
+                subject(journal),
+                day(),
+                random.nextInt(5),
+                instant(),
+                perhaps(this::instant),
+                happening(journal));
+    }
+
+    private Subject subject(Journal journal) {
+        return pick(Stream.of(
+                        Stream.of(new Subject.OfSeason(season())),
+                        journal.pots().all().stream().map(Pot::id).map(Subject.OfPot::new),
+                        journal.places().all().stream().map(Place::id).map(Subject.OfPlace::new),
+                        journal.varieties().all().stream().map(Variety::id).map(Subject.OfVariety::new),
+                        journal.purchases().all().stream().map(Purchase::id).map(Subject.OfPurchase::new))
+                .flatMap(subjects -> subjects)
+                .<Subject>map(subject -> subject)
+                .toList());
+    }
+
+    private Happening happening(Journal journal) {
+        Optional<Id<Variety>> variety = anyOf(journal.varieties().all(), Variety::id);
+        return pick(List.of(
+                new Happening.Potted(),
+                new Happening.Moved(pick(journal.places().all()).id(), pick(Stage.values())),
+                new Happening.Checked(findings()),
+                new Happening.Flowered(pick(Happening.BloomPoint.values()), variety),
+                new Happening.Cared(pick(Happening.Care.values())),
+                new Happening.Closed(pick(Happening.End.values()), text()),
+                new Happening.PutOff(pick(JobKind.values()), date(), text()),
+                new Happening.LeftOut(pick(JobKind.values()), text()),
+                new Happening.Jotted(text())));
+    }
+
+    private Findings findings() {
+        return new Findings(
+                perhaps(() -> pick(Findings.Moisture.values())),
+                random.nextBoolean(),
+                perhaps(() -> pick(Findings.Roots.values())),
+                perhaps(this::length),
+                some(Findings.Growth.values()),
+                some(Findings.Trouble.values()),
+                text());
+    }
+
+    private SpanReading spanReading(Journal journal) {
+        return new SpanReading(
+                oldOrNew(journal.spanReadings().all(), SpanReading::id),
+                pick(journal.places().all()).id(),
+                day(),
+                day(),
+                band());
+    }
+
+    private Outcome outcome(Journal journal) {
+        return new Outcome(
+                oldOrNew(journal.outcomes().all(), Outcome::id),
+                pick(journal.pots().all()).id(),
+                anyOf(journal.varieties().all(), Variety::id),
+                day(),
+                perhaps(() -> 1 + random.nextInt(5)),
+                perhaps(() -> random.nextInt(9)),
+                perhaps(this::length),
+                perhaps(this::date),
+                perhaps(this::date),
+                some(Outcome.Sign.values()),
+                pick(Outcome.Again.values()),
+                text());
+    }
+
+    private Wish wish(Journal journal) {
+        LocalDate from = date();
+        List<Id<Pot>> pots = new ArrayList<>();
+        journal.pots().all().stream()
+                .map(Pot::id)
+                .filter(pot -> random.nextInt(3) == 0)
+                .forEach(pots::add);
+        return new Wish(
+                oldOrNew(journal.wishes().all(), Wish::id),
+                season(),
+                from,
+                from.plusDays(random.nextInt(9)),
+                text(),
+                perhaps(this::kind),
+                Set.copyOf(pots),
+                text());
+    }
+
+    /** A window of a pot. */
+    public KeptWindow window(Id<Pot> pot) {
+        LocalDate likely = date();
+        return new KeptWindow(
+                pot, pick(Stage.values()), date(), likely.minusDays(3), likely, likely.plusDays(3), text());
+    }
+
+    private <T extends Entity<T>> Id<T> oldOrNew(Collection<T> known, Function<T, Id<T>> id) {
+        return random.nextInt(3) == 0 && !known.isEmpty() ? id.apply(pick(known)) : id();
+    }
+
+    private <T extends Entity<T>> Optional<Id<T>> anyOf(Collection<T> known, Function<T, Id<T>> id) {
+        return known.isEmpty() ? Optional.empty() : perhaps(() -> id.apply(pick(known)));
+    }
+
+    public <T> Id<T> id() {
+        return new Id<>(random.nextLong(), random.nextLong());
+    }
+
+    private String text() {
+        return pick(TEXTS);
+    }
+
+    private String name() {
+        return "n" + text();
+    }
+
+    private Kind kind() {
+        return new Kind(pick(List.of("tulip", "daffodil", "amaryllis")), text());
+    }
+
+    private Length length() {
+        return new Length(random.nextInt(10_000), text());
+    }
+
+    private Band band() {
+        int low = random.nextInt(10_000) - 5_000;
+        return new Band(new Temperature(low, text()), new Temperature(low + random.nextInt(9_000), text()));
+    }
+
+    private Season season() {
+        return new Season(2020 + random.nextInt(8));
+    }
+
+    private LocalDate date() {
+        return LocalDate.of(2020, 1, 1).plusDays(random.nextInt(3000));
+    }
+
+    private Day day() {
+        return random.nextBoolean() ? Day.on(date()) : Day.about(date(), 1 + random.nextInt(9));
+    }
+
+    private Instant instant() {
+        return Instant.ofEpochMilli(1_600_000_000_000L + random.nextInt());
+    }
+
+    private <T> Optional<T> perhaps(Supplier<T> given) {
+        return random.nextBoolean() ? Optional.of(given.get()) : Optional.empty();
+    }
+
+    private <T> Set<T> some(T[] all) {
+        return Stream.of(all).filter(one -> random.nextInt(3) == 0).collect(Collectors.toSet());
+    }
+
+    private <T> T pick(T[] all) {
+        return all[random.nextInt(all.length)];
+    }
+
+    private <T> T pick(Collection<T> all) {
+        return all.stream().skip(random.nextInt(all.size())).findFirst().orElseThrow();
+    }
+}
