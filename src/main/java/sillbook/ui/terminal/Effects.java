@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.terminal;
+
+import java.util.function.Consumer;
+
+/** Carries effects out, one after another, off the thread of the loop. What it throws ends the program as a fault. */
+@FunctionalInterface
+public interface Effects<M, E> {
+    /**
+     * Does it.
+     *
+     * @param answer takes messages for the program, at any time and from any thread
+     */
+    void carryOut(E effect, Consumer<M> answer);
+}

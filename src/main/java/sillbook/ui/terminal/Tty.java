@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.terminal;
+
+/** Whether there is a terminal to draw on. */
+public final class Tty {
+    private Tty() {}
+
+    /** Whether input and output both are terminals; where they are not, nothing of the full screen may be started. */
+    public static boolean isInteractive() {
+        return Stty.isTerminal();
+    }
+}
