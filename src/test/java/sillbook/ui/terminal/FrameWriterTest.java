@@ -88,8 +88,8 @@ class FrameWriterTest {
     void aTerminalShowsWhatWasDrawn(RepetitionInfo repetition) {
         Random random = new Random(repetition.getCurrentRepetition());
         Size size = new Size(1 + random.nextInt(30), 1 + random.nextInt(6));
-        ColourDepth depth = ColourDepth.values()[random.nextInt(4)];
-        Palette palette = Palette.of(Ground.values()[random.nextInt(4)], depth);
+        ColourDepth depth = any(random, ColourDepth.values());
+        Palette palette = Palette.of(any(random, Ground.values()), depth);
         Screen screen = new Screen(size);
         Cells cells = Cells.blank(size, Alphabet.UNICODE);
         for (int frames = 0; frames < 12; frames++) {
@@ -100,6 +100,11 @@ class FrameWriterTest {
             assertShows(screen, cells, palette);
             assertThat(screen.cursor()).isEqualTo(cursor.column() + "," + cursor.row());
         }
+    }
+
+    @SafeVarargs
+    private static <T> T any(Random random, T... choices) {
+        return choices[random.nextInt(choices.length)];
     }
 
     private static Cells copy(Cells cells) {
@@ -118,10 +123,7 @@ class FrameWriterTest {
         String[] words = {"cold", "球根", "🌷", "é", "⎽⎽⎽", "     ", "a b", "✿", "⚡!"};
         for (int i = random.nextInt(6); i >= 0; i--) {
             Style style = new Style(
-                    Role.values()[random.nextInt(7)],
-                    random.nextBoolean(),
-                    random.nextInt(4) == 0,
-                    random.nextBoolean());
+                    any(random, Role.values()), random.nextBoolean(), random.nextInt(4) == 0, random.nextBoolean());
             int column = random.nextInt(cells.size().columns() + 4) - 2;
             cells.put(column, random.nextInt(cells.size().rows()), words[random.nextInt(words.length)], style);
         }

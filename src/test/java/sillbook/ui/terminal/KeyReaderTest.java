@@ -44,25 +44,18 @@ class KeyReaderTest {
         assertThat(read(new Hesitant("\u001B[A"))).containsExactly(new Input.Pressed(Keys.UP));
     }
 
-    /** Says twice that nothing is there before each byte. */
-    private static final class Hesitant extends InputStream {
-        private final byte[] bytes;
-        private int next;
+    /** Says twice that nothing is there before it says that something is. */
+    private static final class Hesitant extends ByteArrayInputStream {
         private int asked;
 
         Hesitant(String text) {
-            bytes = text.getBytes(StandardCharsets.UTF_8);
+            super(text.getBytes(StandardCharsets.UTF_8));
         }
 
         @Override
-        public int available() {
+        public synchronized int available() {
             asked++;
-            return asked % 3 == 0 ? bytes.length - next : 0;
-        }
-
-        @Override
-        public int read() {
-            return next < bytes.length ? bytes[next++] : -1;
+            return asked % 3 == 0 ? super.available() : 0;
         }
     }
 }

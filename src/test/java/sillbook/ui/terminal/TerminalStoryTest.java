@@ -115,7 +115,7 @@ class TerminalStoryTest {
             try (Stream<Path> files = Files.list(folder)) {
                 report = files.toList().get(0);
             }
-            assertThat(tmux.screen()).contains(report.toString());
+            tmux.waitFor(report.toString());
             assertThat(Files.readString(report))
                     .contains("IllegalStateException", "Sampler.effect")
                     .doesNotContain("Marrow");
