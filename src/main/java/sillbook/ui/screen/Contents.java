@@ -7,7 +7,7 @@ import java.util.List;
 public interface Contents {
 
     /** The pages as they stand when a journal is opened, the first one open. */
-    Layers pages();
+    Layers pages(Snapshot shown);
 
     /** What every layer offers after its own, as far as the one on top lets it. */
     List<Offer> everywhere(State state);

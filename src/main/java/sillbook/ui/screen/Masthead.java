@@ -2,6 +2,7 @@
 package sillbook.ui.screen;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.chart.RulerLayout;
 import sillbook.chart.Sill;
 import sillbook.text.Columns;
@@ -23,7 +24,17 @@ record Masthead(State state) implements Widget {
         drawPages(area.line(0), cells);
         RulerLayout ruler = state.timescale().ruler(state, area.columns());
         String date = Days.full(state.shown().today());
-        new RulerHead(date, season(), ruler, Sill.of(ruler, List.of())).render(area.withoutTop(1), cells);
+        new RulerHead(date, season(), ruler, sill(ruler)).render(area.withoutTop(1), cells);
+    }
+
+    private Sill sill(RulerLayout ruler) {
+        var flowering = state.almanac().sill(state.timescale().season());
+        return Sill.of(
+                ruler,
+                Stream.of(flowering.happened(), flowering.foretold())
+                        .flatMap(List::stream)
+                        .map(Charted::days)
+                        .toList());
     }
 
     private void drawPages(Rect line, Cells cells) {

@@ -17,14 +17,16 @@ import sillbook.ui.draw.Size;
  * Everything a picture of the screen rests on.
  *
  * @param shown the journal as last told
+ * @param almanac what is true of it
  * @param picked pots picked to be acted on together, in the order they were picked
  * @param said the sentence in the foot
  * @param layersAfterAnswer while something is being kept: how many layers stay over the page once it is
  */
 public record State(
-        Contents contents,
+        Kit kit,
         Copy copy,
         Snapshot shown,
+        Almanac almanac,
         Window window,
         Layers layers,
         Set<Id<Pot>> picked,
@@ -37,14 +39,31 @@ public record State(
     }
 
     /** A book just opened, nothing done in it yet. */
-    public static State open(Contents contents, Copy copy, Snapshot shown, Window window, Layers layers) {
-        Timescale timescale = Timescale.of(shown.season());
+    public static State open(Kit kit, Copy copy, Snapshot shown, Window window, Layers layers) {
         return new State(
-                contents, copy, shown, window, layers, Set.of(), timescale, Optional.empty(), OptionalInt.empty());
+                kit,
+                copy,
+                shown,
+                almanac(kit, shown),
+                window,
+                layers,
+                Set.of(),
+                Timescale.of(shown.season()),
+                Optional.empty(),
+                OptionalInt.empty());
+    }
+
+    private static Almanac almanac(Kit kit, Snapshot shown) {
+        return new Almanac(shown.journal(), kit.handbook(), shown.today());
     }
 
     public Journal journal() {
         return shown.journal();
+    }
+
+    /** How large the page's body is, between title and foot. */
+    public Size body() {
+        return View.body(window.size()).size();
     }
 
     /** The layer that keys go to. */
@@ -55,7 +74,7 @@ public record State(
     /** All that can be done now: what the top layer offers, then what holds everywhere. */
     public List<Offer> offers() {
         List<Offer> all = new ArrayList<>(top().offers(this));
-        all.addAll(contents.everywhere(this));
+        all.addAll(kit.contents().everywhere(this));
         return all;
     }
 
@@ -109,19 +128,19 @@ public record State(
     }
 
     public State with(Timescale other) {
-        return new State(contents, copy, shown, window, layers, picked, other, said, layersAfterAnswer);
+        return new State(kit, copy, shown, almanac, window, layers, picked, other, said, layersAfterAnswer);
     }
 
     public State withPicked(Set<Id<Pot>> pots) {
-        return new State(contents, copy, shown, window, layers, pots, timescale, said, layersAfterAnswer);
+        return new State(kit, copy, shown, almanac, window, layers, pots, timescale, said, layersAfterAnswer);
     }
 
     State with(Layers other) {
-        return new State(contents, copy, shown, window, other, picked, timescale, said, layersAfterAnswer);
+        return new State(kit, copy, shown, almanac, window, other, picked, timescale, said, layersAfterAnswer);
     }
 
     State with(Window other) {
-        return new State(contents, copy, shown, other, layers, picked, timescale, said, layersAfterAnswer);
+        return new State(kit, copy, shown, almanac, other, layers, picked, timescale, said, layersAfterAnswer);
     }
 
     State with(Size size) {
@@ -129,18 +148,19 @@ public record State(
     }
 
     public State with(Snapshot now) {
-        return new State(contents, copy, now, window, layers, picked, timescale, said, layersAfterAnswer);
+        return new State(kit, copy, now, almanac(kit, now), window, layers, picked, timescale, said, layersAfterAnswer);
     }
 
     State awaitingAnswer(int layersThen) {
-        return new State(contents, copy, shown, window, layers, picked, timescale, said, OptionalInt.of(layersThen));
+        return new State(
+                kit, copy, shown, almanac, window, layers, picked, timescale, said, OptionalInt.of(layersThen));
     }
 
     State answered() {
-        return new State(contents, copy, shown, window, layers, picked, timescale, said, OptionalInt.empty());
+        return new State(kit, copy, shown, almanac, window, layers, picked, timescale, said, OptionalInt.empty());
     }
 
     private State saying(Optional<Said> sentence) {
-        return new State(contents, copy, shown, window, layers, picked, timescale, sentence, layersAfterAnswer);
+        return new State(kit, copy, shown, almanac, window, layers, picked, timescale, sentence, layersAfterAnswer);
     }
 }

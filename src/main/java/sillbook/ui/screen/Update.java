@@ -91,8 +91,9 @@ record Update(State state) implements Message.Cases<Step> {
 
     @Override
     public Step opened(Message.Opened message) {
-        Contents contents = state.contents();
-        return Step.to(State.open(contents, message.copy(), message.now(), state.window(), contents.pages()));
+        Kit kit = state.kit();
+        Layers pages = kit.contents().pages(message.now());
+        return Step.to(State.open(kit, message.copy(), message.now(), state.window(), pages));
     }
 
     private State settled(State after, Cause cause) {

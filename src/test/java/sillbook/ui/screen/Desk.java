@@ -5,16 +5,21 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import sillbook.handbook.Handbook;
+import sillbook.model.Ids;
 import sillbook.model.Journal;
 import sillbook.model.Settings;
 import sillbook.ui.draw.Alphabet;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Keys;
 import sillbook.ui.draw.Size;
+import sillbook.ui.screen.contents.Sillbook;
 
 /** A screen to press keys on in tests; it remembers the last effects asked for. */
 public final class Desk {
     public static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
+
+    private static final Window WINDOW = new Window(Window.SMALLEST, Alphabet.UNICODE);
 
     private State state;
     private List<Effect> effects = List.of();
@@ -29,18 +34,35 @@ public final class Desk {
     }
 
     public static Desk of(Journal journal, Layer page) {
-        return new Desk(State.open(
-                new OnlyLayers(Map.of(PageName.TODAY, page)),
-                Copy.NONE,
-                new Snapshot(journal, TODAY, 0, 0),
-                new Window(Window.SMALLEST, Alphabet.UNICODE),
-                Layers.of(Map.of(PageName.TODAY, page))));
+        Contents contents = new OnlyLayers(Map.of(PageName.TODAY, page));
+        Snapshot shown = new Snapshot(journal, TODAY, 0, 0);
+        return new Desk(State.open(kit(contents), Copy.NONE, shown, WINDOW, contents.pages(shown)));
+    }
+
+    /** The whole book over that journal, on 12 January 2027. */
+    public static Desk over(Journal journal) {
+        return over(new Snapshot(journal, TODAY, 412, 0));
+    }
+
+    public static Desk over(Snapshot shown) {
+        Copy copy = new Copy("winter.sillbook", false, false);
+        return new Desk(Sillbook.open(Handbook.standard(), counting(), copy, shown, WINDOW));
+    }
+
+    private static Kit kit(Contents contents) {
+        return new Kit(contents, Handbook.standard(), counting());
+    }
+
+    /** Ids that tests can foretell. */
+    public static Ids counting() {
+        long[] last = {1_000_000};
+        return () -> ++last[0];
     }
 
     /** Contents in which nothing holds everywhere but Esc. */
     private record OnlyLayers(Map<PageName, Layer> all) implements Contents {
         @Override
-        public Layers pages() {
+        public Layers pages(Snapshot shown) {
             return Layers.of(all);
         }
 

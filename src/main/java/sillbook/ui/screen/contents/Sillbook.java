@@ -3,9 +3,11 @@ package sillbook.ui.screen.contents;
 
 import java.util.List;
 import java.util.Map;
+import sillbook.handbook.Handbook;
+import sillbook.model.Ids;
 import sillbook.ui.screen.Contents;
 import sillbook.ui.screen.Copy;
-import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Kit;
 import sillbook.ui.screen.Layers;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.PageName;
@@ -13,14 +15,15 @@ import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
 import sillbook.ui.screen.firstrun.FirstRun;
+import sillbook.ui.screen.today.TodayPage;
 
 /** The book as it is bound: its pages in their order, and what holds on all of them. */
 public record Sillbook() implements Contents {
 
     /** The screens over an open journal. */
-    public static State open(Copy copy, Snapshot shown, Window window) {
+    public static State open(Handbook handbook, Ids ids, Copy copy, Snapshot shown, Window window) {
         Sillbook book = new Sillbook();
-        return State.open(book, copy, shown, window, book.pages());
+        return State.open(new Kit(book, handbook, ids), copy, shown, window, book.pages(shown));
     }
 
     /**
@@ -29,14 +32,14 @@ public record Sillbook() implements Contents {
      * @param shown an empty journal
      * @param usualFile where a journal of one's own will lie, as the grower would write it
      */
-    public static State firstRun(Snapshot shown, Window window, String usualFile) {
-        Layers page = Layers.of(Map.<PageName, Layer>of(PageName.TODAY, FirstRun.of(usualFile)));
-        return State.open(new Sillbook(), Copy.NONE, shown, window, page);
+    public static State firstRun(Handbook handbook, Ids ids, Snapshot shown, Window window, String usualFile) {
+        Layers page = Layers.of(Map.of(PageName.TODAY, FirstRun.of(usualFile)));
+        return State.open(new Kit(new Sillbook(), handbook, ids), Copy.NONE, shown, window, page);
     }
 
     @Override
-    public Layers pages() {
-        return Layers.of(Map.of());
+    public Layers pages(Snapshot shown) {
+        return Layers.of(Map.of(PageName.TODAY, TodayPage.OPEN));
     }
 
     @Override

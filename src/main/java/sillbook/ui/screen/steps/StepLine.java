@@ -9,6 +9,7 @@ import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Listing;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
+import sillbook.ui.screen.Clock24;
 import sillbook.ui.screen.TakenStep;
 import sillbook.words.Days;
 
@@ -28,10 +29,6 @@ record StepLine(List<TakenStep> steps, int last, LocalDate today) implements Lis
 
     private String when(LocalDateTime at) {
         String day = at.toLocalDate().equals(today) ? "today" : Days.column(at.toLocalDate());
-        return day + " " + twoDigits(at.getHour()) + ":" + twoDigits(at.getMinute());
-    }
-
-    private static String twoDigits(int number) {
-        return number < 10 ? "0" + number : Integer.toString(number);
+        return day + " " + Clock24.say(at.toLocalTime());
     }
 }

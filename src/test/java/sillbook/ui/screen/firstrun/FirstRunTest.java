@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
+import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Settings;
 import sillbook.model.Settings.Colours;
@@ -21,7 +22,8 @@ class FirstRunTest {
     private static Desk desk() {
         Snapshot nothing = new Snapshot(Journal.empty(Settings.initial(ZoneOffset.UTC)), Desk.TODAY, 0, 0);
         Window window = new Window(Window.SMALLEST, Alphabet.UNICODE);
-        return new Desk(Sillbook.firstRun(nothing, window, "~/.local/share/sillbook/journal.sillbook"));
+        return new Desk(Sillbook.firstRun(
+                Handbook.standard(), Desk.counting(), nothing, window, "~/.local/share/sillbook/journal.sillbook"));
     }
 
     @Test

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import sillbook.handbook.Handbook;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+import sillbook.model.Season;
+import sillbook.season.Outlook;
+import sillbook.season.PlaceNow;
+import sillbook.season.PotLine;
+import sillbook.season.PotNow;
+import sillbook.season.Sill;
+import sillbook.season.Today;
+
+/**
+ * What is true of a journal on a day, each thing worked out when it is first asked for and then kept: a screen is drawn
+ * after every key, the journal changes far less often.
+ */
+public final class Almanac {
+    private final Lazy<Outlook> outlook;
+    private final Lazy<Today> today;
+    private final Lazy<List<PlaceNow>> places;
+    private final Map<Season, List<PotLine>> lines = new HashMap<>();
+    private final Map<Season, Sill> sills = new HashMap<>();
+
+    Almanac(Journal journal, Handbook handbook, LocalDate day) {
+        outlook = new Lazy<>(() -> Outlook.of(journal, handbook, day));
+        today = new Lazy<>(() -> outlook().today());
+        places = new Lazy<>(() -> outlook().places());
+    }
+
+    /** What is kept once it was worked out. */
+    private static final class Lazy<T> {
+        private final Supplier<T> working;
+        private @Nullable T value;
+
+        Lazy(Supplier<T> working) {
+            this.working = working;
+        }
+
+        T get() {
+            T known = value;
+            if (known == null) {
+                known = working.get();
+                value = known;
+            }
+            return known;
+        }
+    }
+
+    public Outlook outlook() {
+        return outlook.get();
+    }
+
+    public Today today() {
+        return today.get();
+    }
+
+    public List<PlaceNow> places() {
+        return places.get();
+    }
+
+    public PotNow pot(Id<Pot> pot) {
+        return outlook().pot(pot);
+    }
+
+    /** A line for every pot and every batch of a season, by label. */
+    public List<PotLine> lines(Season season) {
+        return lines.computeIfAbsent(season, outlook()::lines);
+    }
+
+    public Sill sill(Season season) {
+        return sills.computeIfAbsent(season, outlook()::sill);
+    }
+}

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.model.Stage;
+import sillbook.season.BatchShare;
+import sillbook.season.Due;
+import sillbook.season.Job;
+import sillbook.season.Verdict;
+
+/**
+ * Jobs as a day's list says them, in the parts it stands them in: what, where, by when.
+ *
+ * @param today the day they are read on
+ */
+public record JobWords(Journal journal, LocalDate today) {
+
+    /** {@code bring into cool room}, {@code ready, if rooted}, {@code 15 in cold, 3 in cool}. */
+    public String what(Job.OfPots job) {
+        Optional<BatchShare> parted = job.batch().filter(BatchShare::isParted);
+        if (job.due() == Due.READY && parted.isPresent()) {
+            return counts(parted.get(), "in ");
+        }
+        return switch (job.kind()) {
+            case POT_UP -> "pot up" + (job.route().stage() == Stage.WARM_ROOM ? ", warm room" : "");
+            case BRING_IN -> bringIn(job);
+            case PAST_BLOOM -> "past bloom: done?";
+            default -> Terms.JOBS.say(job.kind());
+        };
+    }
+
+    private String bringIn(Job.OfPots job) {
+        boolean unseen = job.readiness()
+                .filter(ready -> ready.verdict() != Verdict.MAY_COME_IN)
+                .isPresent();
+        if (isBuried(job)) {
+            return unseen ? "lift; check first" : "lift; bring in";
+        }
+        if (job.due() == Due.SOON || job.due() == Due.LATER) {
+            return unseen ? "ready, if rooted" : "ready";
+        }
+        if (unseen) {
+            return "bring in; check first";
+        }
+        return job.due() == Due.READY ? "may come in" : "bring into cool room";
+    }
+
+    private boolean isBuried(Job.OfPots job) {
+        return job.route()
+                .from()
+                .map(journal.places()::get)
+                .filter(place -> place.sort() == Place.Sort.TRENCH)
+                .isPresent();
+    }
+
+    /** How the pots of a parted batch stand: {@code 15 in cold, 3 in cool}. */
+    public static String counts(BatchShare batch, String in) {
+        return batch.counts().entrySet().stream().map(entry -> count(entry, in)).collect(Collectors.joining(", "));
+    }
+
+    private static String count(Map.Entry<Stage, Integer> entry, String in) {
+        String where = switch (entry.getKey()) {
+            case COLD -> in + "cold";
+            case COOL_ROOM -> in + "cool";
+            case WARM_ROOM -> in + "warm";
+            case WAITING, IN_BLOOM, AFTER_BLOOM, DONE -> Terms.STAGES.say(entry.getKey());
+        };
+        return entry.getValue() + " " + where;
+    }
+
+    /** {@code to stair window} when it is to be carried, else where it stands. */
+    public String where(Job.OfPots job) {
+        if (job.due() == Due.READY) {
+            return place(job.route().from());
+        }
+        return job.route()
+                .to()
+                .map(to -> "to " + place(Optional.of(to.place())))
+                .orElseGet(() -> place(job.route().from()));
+    }
+
+    private String place(Optional<Id<Place>> place) {
+        return place.map(id -> journal.places().get(id).name()).orElse("");
+    }
+
+    /** {@code 1 day late}, {@code use by  2 Feb}, {@code Thu 14 Jan}; empty for a job of today. */
+    public String when(Job.OfPots job) {
+        return switch (job.due()) {
+            case LATE -> Counts.of(job.daysLate(today), "day") + " late";
+            case READY -> job.deadline().map(by -> "use by " + padded(by.day())).orElse("");
+            case TODAY -> "";
+            case SOON, LATER -> Days.column(job.on());
+        };
+    }
+
+    /** {@code moist? roots? shoot?} */
+    public static String asks(Job.Round round) {
+        return "moist? roots? shoot?";
+    }
+
+    /** {@code last  2 Jan}. */
+    public static String last(Job.Round round) {
+        return "last " + padded(round.last());
+    }
+
+    /** The names of places, the first letters small as they are: {@code porch, stair window}. */
+    public String places(List<Id<Place>> places) {
+        return places.stream().map(id -> journal.places().get(id).name()).collect(Collectors.joining(", "));
+    }
+
+    /** A date in six columns. */
+    private static String padded(LocalDate day) {
+        return (day.getDayOfMonth() < 10 ? " " : "") + Days.date(day);
+    }
+}
