@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.change.Bench.day;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import sillbook.model.Day;
+import sillbook.model.Event;
+import sillbook.model.Findings;
+import sillbook.model.Happening;
+import sillbook.model.Happening.BloomPoint;
+import sillbook.model.Happening.Care;
+import sillbook.model.Happening.End;
+import sillbook.model.Id;
+import sillbook.model.JobKind;
+import sillbook.model.Pot;
+import sillbook.model.Stage;
+import sillbook.model.Subject;
+
+class ChangesOfPotsTest {
+    private final Bench bench = new Bench();
+
+    @BeforeEach
+    void pots() {
+        bench.done(Bench.tulips(4, "T"));
+    }
+
+    private List<Id<Pot>> pots(String... labels) {
+        return List.of(labels).stream().map(bench::pot).toList();
+    }
+
+    private Happening last(String label) {
+        List<Event> history = bench.journal.history(bench.pot(label));
+        return history.get(history.size() - 1).what();
+    }
+
+    @Test
+    void aMoveRecordsPlaceAndStage() {
+        Step step = bench.done(new Move(pots("T1", "T2", "T4"), Bench.SILL.id(), Stage.WARM_ROOM, day(1, 10)));
+
+        assertThat(step.name()).isEqualTo("T1-T2 T4 into the warm room, kitchen sill");
+        assertThat(last("T4")).isEqualTo(new Happening.Moved(Bench.SILL.id(), Stage.WARM_ROOM));
+        assertThat(last("T3")).isEqualTo(new Happening.Moved(Bench.CELLAR.id(), Stage.COLD));
+    }
+
+    @Test
+    void eachStageHasItsWords() {
+        Map<Stage, String> words = Map.of(
+                Stage.WAITING, "back to waiting",
+                Stage.COLD, "into the cold",
+                Stage.COOL_ROOM, "into the cool room",
+                Stage.WARM_ROOM, "into the warm room",
+                Stage.IN_BLOOM, "in bloom",
+                Stage.AFTER_BLOOM, "after bloom",
+                Stage.DONE, "done");
+        words.forEach((stage, said) -> assertThat(bench.done(new Move(pots("T1"), Bench.SILL.id(), stage, day(1, 10)))
+                        .name())
+                .isEqualTo("T1 " + said + ", kitchen sill"));
+    }
+
+    @Test
+    void aRoundAnswersEveryPotInOneStep() {
+        Map<Id<Pot>, Findings> found = new LinkedHashMap<>();
+        pots("T1", "T2", "T3").forEach(pot -> found.put(pot, Findings.ALL_WELL));
+
+        assertThat(bench.done(new Check(found, Optional.of(Bench.CELLAR.id()), day(1, 12)))
+                        .name())
+                .isEqualTo("round of cellar, 3 pots");
+        assertThat(last("T3")).isEqualTo(new Happening.Checked(Findings.ALL_WELL));
+    }
+
+    @Test
+    void aCheckOfOnePotSaysWhose() {
+        assertThat(bench.done(new Check(Map.of(bench.pot("T2"), Findings.ALL_WELL), Optional.empty(), day(1, 12)))
+                        .name())
+                .isEqualTo("T2 checked");
+    }
+
+    @Test
+    void bloomCareAndEndHaveTheirNames() {
+        assertThat(bench.done(new Flower(pots("T1"), BloomPoint.FIRST_FLOWER, Optional.empty(), day(1, 11)))
+                        .name())
+                .isEqualTo("T1 first flower");
+        assertThat(bench.done(new Flower(
+                                pots("T1"), BloomPoint.PAST_BLOOM, Optional.of(Bench.MARROW_LANE.id()), day(1, 12)))
+                        .name())
+                .isEqualTo("T1 past bloom of 'Marrow Lane'");
+        assertThat(bench.done(new CareFor(pots("T1"), Care.STAKED, day(1, 12))).name())
+                .isEqualTo("T1 staked");
+        assertThat(bench.done(new Close(pots("T1", "T2"), End.USED_UP, "for the fair", day(1, 12)))
+                        .name())
+                .isEqualTo("T1-T2 used up");
+        assertThat(last("T2")).isEqualTo(new Happening.Closed(End.USED_UP, "for the fair"));
+    }
+
+    @Test
+    void whatHappenedCannotLieAhead() {
+        Day tomorrow = day(1, 13);
+        List<Change> changes = List.of(
+                new Move(pots("T1"), Bench.SILL.id(), Stage.WARM_ROOM, tomorrow),
+                new Check(Map.of(bench.pot("T1"), Findings.ALL_WELL), Optional.empty(), tomorrow),
+                new Flower(pots("T1"), BloomPoint.FULL_BLOOM, Optional.empty(), tomorrow),
+                new CareFor(pots("T1"), Care.FED, tomorrow),
+                new Close(pots("T1"), End.SOLD, "", tomorrow));
+        changes.forEach(change -> assertThat(bench.refused(change)).contains("Wed 13 Jan 2027 is still to come"));
+    }
+
+    @Test
+    void aDayAboutTodayMayReachAhead() {
+        Day about = Day.about(LocalDate.of(2027, 1, 14), 3);
+
+        bench.done(new CareFor(pots("T1"), Care.FED, about));
+    }
+
+    @Test
+    void nothingHappensToAPotBeforeItIsPotted() {
+        assertThat(bench.refused(new Move(pots("T1"), Bench.SILL.id(), Stage.WARM_ROOM, day(10, 1))))
+                .isEqualTo("T1 was potted on Wed 14 Oct 2026, after Thu 1 Oct 2026."
+                        + " Write a later day, or correct the potting day.");
+        bench.done(Bench.pots(1, "W", Optional.empty(), Optional.empty()));
+        assertThat(bench.refused(new CareFor(pots("W1"), Care.FED, day(1, 12))))
+                .isEqualTo("W1 is not potted yet. Write first when it was potted.");
+    }
+
+    @Test
+    void somePotMustBeNamedAndThere() {
+        assertThat(bench.refused(new CareFor(List.of(), Care.FED, day(1, 12)))).startsWith("No pot was named.");
+        assertThat(bench.refused(new Close(List.of(new Id<>(9, 9)), End.SOLD, "", day(1, 12))))
+                .startsWith("A pot named here is no longer in the journal.");
+    }
+
+    @Test
+    void eventsOfADayKeepTheOrderTheyWereWrittenIn() {
+        bench.done(new CareFor(pots("T1"), Care.FED, day(1, 12)));
+        bench.done(new CareFor(pots("T1"), Care.TURNED, day(1, 12)));
+        bench.done(new CareFor(pots("T1"), Care.STAKED, day(1, 11)));
+
+        assertThat(bench.journal.history(bench.pot("T1")))
+                .extracting(Event::what)
+                .endsWith(
+                        new Happening.Cared(Care.STAKED),
+                        new Happening.Cared(Care.FED),
+                        new Happening.Cared(Care.TURNED));
+    }
+
+    @Test
+    void aJobIsPutOffOrLeftOut() {
+        List<Subject> both = List.of(new Subject.OfPot(bench.pot("T1")), new Subject.OfPlace(Bench.CELLAR.id()));
+
+        assertThat(bench.done(new Answer(both, JobKind.CHECK, Optional.of(LocalDate.of(2027, 1, 15)), "away"))
+                        .name())
+                .isEqualTo("T1 cellar: check put off to Fri 15 Jan 2027");
+        assertThat(bench.done(new Answer(both.subList(0, 1), JobKind.BRING_IN, Optional.empty(), "no room"))
+                        .name())
+                .isEqualTo("T1: bring in left out");
+        assertThat(last("T1")).isEqualTo(new Happening.LeftOut(JobKind.BRING_IN, "no room"));
+        assertThat(bench.refused(new Answer(both, JobKind.CHECK, Optional.of(Bench.TODAY), "")))
+                .startsWith("Tue 12 Jan 2027 is not after today.");
+    }
+
+    @Test
+    void aNoteIsJottedOnWhateverItIsAbout() {
+        List<Subject> subjects = List.of(
+                new Subject.OfPot(bench.pot("T1")),
+                new Subject.OfVariety(Bench.MARROW_LANE.id()),
+                new Subject.OfSeason(Bench.WINTER));
+
+        assertThat(bench.done(new Jot(subjects, "flat sides to the rim", day(1, 12)))
+                        .name())
+                .isEqualTo("jotted: flat sides to the rim");
+        assertThat(bench.journal.history(new Subject.OfSeason(Bench.WINTER))).hasSize(1);
+        assertThat(bench.refused(new Jot(subjects, "  ", day(1, 12)))).startsWith("The note is empty.");
+    }
+
+    @Test
+    void aCorrectionKeepsWhenItWasFirstWritten() {
+        Event potted = bench.journal.history(bench.pot("T1")).get(0);
+        Event earlier = new Event(
+                potted.id(),
+                potted.subject(),
+                day(10, 12),
+                0,
+                bench.hand.now().plusSeconds(9),
+                Optional.empty(),
+                potted.what());
+
+        assertThat(bench.done(new CorrectEvent(earlier)).name()).isEqualTo("entry of T1 corrected");
+        Event now = bench.journal.events().get(potted.id());
+        assertThat(now.day()).isEqualTo(day(10, 12));
+        assertThat(now.writtenAt()).isEqualTo(potted.writtenAt());
+        assertThat(now.revisedAt()).contains(bench.hand.now());
+    }
+
+    @Test
+    void acorrectionOfWhatIsGoneOrAheadIsRefused() {
+        Event potted = bench.journal.history(bench.pot("T1")).get(0);
+        Event ahead = new Event(
+                potted.id(), potted.subject(), day(2, 1), 0, potted.writtenAt(), Optional.empty(), potted.what());
+        assertThat(bench.refused(new CorrectEvent(ahead))).contains("still to come");
+
+        bench.done(new RemovePots(pots("T1")));
+        assertThat(bench.refused(new CorrectEvent(potted))).startsWith("That entry is no longer in the journal.");
+    }
+}

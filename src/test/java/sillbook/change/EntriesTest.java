@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static sillbook.change.Bench.day;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import sillbook.model.Band;
+import sillbook.model.Container;
+import sillbook.model.Entity;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Kind;
+import sillbook.model.Outcome;
+import sillbook.model.OwnFigure;
+import sillbook.model.OwnKind;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.PottingMix;
+import sillbook.model.Purchase;
+import sillbook.model.Settings;
+import sillbook.model.SpanReading;
+import sillbook.model.Subject;
+import sillbook.model.Variety;
+import sillbook.model.Wish;
+
+class EntriesTest {
+    private final Bench bench = new Bench();
+
+    private static Purchase purchase(Id<Variety> variety) {
+        return new Purchase(
+                new Id<>(3, 1),
+                variety,
+                Bench.WINTER,
+                day(9, 1),
+                30,
+                Purchase.Grade.UNKNOWN,
+                Optional.empty(),
+                "",
+                "",
+                Optional.of(Bench.CELLAR.id()),
+                Purchase.Cooled.UNKNOWN,
+                Purchase.State.IN_HAND,
+                "");
+    }
+
+    private static OwnFigure figure(OwnFigure.Scope scope) {
+        return new OwnFigure(new Id<>(5, 1), scope, "cold", new OwnFigure.Range(12, 15, 17), "");
+    }
+
+    private static Wish wish(String feast, int to, Set<Id<Pot>> pots) {
+        return new Wish(
+                new Id<>(6, 1),
+                Bench.WINTER,
+                LocalDate.of(2027, 1, 30),
+                LocalDate.of(2027, 1, to),
+                feast,
+                Optional.of(Kind.of("tulip")),
+                pots,
+                "");
+    }
+
+    private Outcome outcome(Optional<Integer> score) {
+        return new Outcome(
+                new Id<>(7, 1),
+                bench.pot("T1"),
+                Optional.empty(),
+                day(1, 12),
+                score,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of(),
+                Outcome.Again.NOT_SAID,
+                "");
+    }
+
+    @Test
+    void everyEntryHasANameInItsStep() {
+        bench.done(Bench.tulips(1, "T"));
+        PottingMix mix = new PottingMix(new Id<>(8, 1), "sill mix", List.of(), "");
+        Container pan =
+                new Container(new Id<>(8, 2), "pan", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, "");
+        SpanReading reading =
+                new SpanReading(new Id<>(8, 3), Bench.CELLAR.id(), day(1, 1), day(1, 8), Band.ofCelsius(3, 8));
+
+        assertThat(named(Settings.initial(java.time.ZoneOffset.UTC))).isEqualTo("settings corrected");
+        assertThat(named(new OwnKind(new Id<>(4, 1), "fritillary", "F", Optional.empty())))
+                .isEqualTo("kind fritillary written down");
+        assertThat(named(figure(OwnFigure.Scope.of(Kind.of("tulip")))))
+                .isEqualTo("own figure, cold of tulip written down");
+        assertThat(named(figure(OwnFigure.Scope.of(Bench.MARROW_LANE.id()))))
+                .isEqualTo("own figure, cold of 'Marrow Lane' corrected");
+        assertThat(named(figure(OwnFigure.Scope.ofAllHardy())))
+                .isEqualTo("own figure, cold of all hardy kinds corrected");
+        assertThat(named(Bench.MARROW_LANE)).isEqualTo("variety 'Marrow Lane' corrected");
+        assertThat(named(purchase(Bench.MARROW_LANE.id()))).isEqualTo("purchase, 30 'Marrow Lane' written down");
+        assertThat(named(mix)).isEqualTo("potting mix sill mix written down");
+        assertThat(named(pan)).isEqualTo("container pan written down");
+        assertThat(named(Bench.SILL)).isEqualTo("place kitchen sill corrected");
+        assertThat(named(bench.journal.pots().get(bench.pot("T1")))).isEqualTo("pot T1 corrected");
+        assertThat(named(reading)).isEqualTo("reading of cellar written down");
+        assertThat(named(outcome(Optional.of(4)))).isEqualTo("outcome 4 of 5 of T1 written down");
+        assertThat(named(outcome(Optional.empty()))).isEqualTo("outcome of T1 corrected");
+        assertThat(named(wish("", 30, Set.of()))).isEqualTo("wish for Sat 30 Jan 2027 written down");
+        assertThat(named(wish("", 31, Set.of()))).isEqualTo("wish for Sat 30 Jan 2027 to Sun 31 Jan 2027 corrected");
+        assertThat(named(wish("Easter", 30, Set.of()))).isEqualTo("wish for Easter corrected");
+    }
+
+    private String named(Entity<?> entity) {
+        return bench.done(new WriteDown(entity)).name();
+    }
+
+    @Test
+    void aNameIsGivenOnce() {
+        Variety again = Variety.of(new Id<>(1, 2), "MARROW lane", Kind.of("tulip"));
+        assertThat(bench.refused(new WriteDown(again))).startsWith("There is a tulip 'Marrow Lane' already.");
+        bench.done(new WriteDown(Variety.of(new Id<>(1, 2), "Marrow Lane", Kind.of("crocus"))));
+
+        Place cellar = Place.of(new Id<>(2, 9), "Cellar", Place.Sort.GARAGE);
+        assertThat(bench.refused(new WriteDown(cellar))).startsWith("There is a place cellar already.");
+    }
+
+    @Test
+    void aPotKeepsItsLabelToItself() {
+        bench.done(Bench.tulips(2, "T"));
+        Pot two = bench.journal.pots().get(bench.pot("T2"));
+        Pot asOne = new Pot(
+                two.id(),
+                two.season(),
+                "t1",
+                two.plantings(),
+                two.way(),
+                two.container(),
+                two.across(),
+                two.pottingMix(),
+                two.batch(),
+                two.parent(),
+                two.note());
+
+        assertThat(bench.refused(new WriteDown(asOne))).startsWith("The label T1 is taken in season 2026-27.");
+    }
+
+    @Test
+    void aPurchaseNeedsItsVariety() {
+        assertThat(bench.refused(new WriteDown(purchase(new Id<>(9, 9)))))
+                .startsWith("The variety of this purchase is no longer in the journal.");
+    }
+
+    @Test
+    void anEventIsNotWrittenDownAsAnEntry() {
+        bench.done(Bench.tulips(1, "T"));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() ->
+                        new WriteDown(bench.journal.history(bench.pot("T1")).get(0)));
+    }
+
+    @Test
+    void whatIsStillUsedStays() {
+        bench.done(Bench.tulips(1, "T"));
+
+        assertThat(bench.refused(new Remove(Bench.MARROW_LANE)))
+                .isEqualTo("The variety 'Marrow Lane' is still used by pot T1. Nothing was removed.");
+        assertThat(bench.refused(new Remove(Bench.CELLAR))).contains("still used by entry of T1");
+    }
+
+    @Test
+    void aNoteIsNoReasonToKeepAPlaceUnsaid() {
+        bench.done(new Jot(List.of(new Subject.OfPlace(Bench.SILL.id())), "draughty", day(1, 12)));
+
+        assertThat(bench.refused(new Remove(Bench.SILL))).contains("still used by entry of kitchen sill");
+    }
+
+    @Test
+    void partsOfAPotStayWhileItIsThere() {
+        PottingMix mix = new PottingMix(new Id<>(8, 1), "sill mix", List.of(), "");
+        Container pan =
+                new Container(new Id<>(8, 2), "pan", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, "");
+        Purchase bought = purchase(Bench.MARROW_LANE.id());
+        List.of(mix, pan, bought).forEach(entity -> bench.done(new WriteDown(entity)));
+        assertThat(bench.refused(new Remove(Bench.MARROW_LANE))).contains("purchase, 30");
+        bench.done(new PotUp(
+                Bench.WINTER,
+                List.of(new Pot.Planting(Bench.MARROW_LANE.id(), 5, Optional.of(bought.id()))),
+                1,
+                "T",
+                Pot.Way.DRAINED,
+                Optional.of(pan.id()),
+                Optional.empty(),
+                Optional.of(mix.id()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                ""));
+
+        for (Entity<?> entity : List.<Entity<?>>of(mix, pan, bought)) {
+            assertThat(bench.refused(new Remove(entity))).contains("still used by pot T1");
+        }
+        bench.done(new RemovePots(List.of(bench.pot("T1"))));
+        for (Entity<?> entity : List.<Entity<?>>of(mix, pan, bought)) {
+            assertThat(bench.done(new Remove(entity)).name()).endsWith(" removed");
+        }
+    }
+
+    @Test
+    void ownFiguresOfAVarietyKeepIt() {
+        bench.done(new WriteDown(figure(OwnFigure.Scope.of(Bench.MARROW_LANE.id()))));
+
+        assertThat(bench.refused(new Remove(Bench.MARROW_LANE))).contains("own figure, cold of 'Marrow Lane'");
+    }
+
+    @Test
+    void removingAPotTakesItsEntriesAndOutcomesButKeepsTheWish() {
+        Journal before = bench.journal;
+        bench.done(Bench.tulips(2, "T"));
+        bench.done(new WriteDown(outcome(Optional.of(4))));
+        bench.done(new WriteDown(wish("", 30, Set.of(bench.pot("T1"), bench.pot("T2")))));
+
+        assertThat(bench.done(new RemovePots(List.of(bench.pot("T1")))).name()).isEqualTo("T1 removed");
+        assertThat(bench.journal.outcomes().isEmpty()).isTrue();
+        assertThat(bench.journal.wishes().all())
+                .singleElement()
+                .satisfies(wish -> assertThat(wish.pots()).containsExactly(bench.pot("T2")));
+        bench.done(new RemovePots(List.of(bench.pot("T2"))));
+        bench.done(new Remove(new ArrayList<>(bench.journal.wishes().all()).get(0)));
+        assertThat(bench.journal).isEqualTo(before);
+    }
+
+    @Test
+    void aPotWhosePlantLivesOnStays() {
+        bench.done(Bench.tulips(1, "A"));
+        Pot parent = bench.journal.pots().get(bench.pot("A1"));
+        PotUp heir = new PotUp(
+                Bench.WINTER.next(),
+                parent.plantings(),
+                1,
+                "A",
+                Pot.Way.DRAINED,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(parent.id()),
+                "");
+        bench.done(heir);
+
+        assertThat(bench.refused(new RemovePots(List.of(parent.id()))))
+                .isEqualTo("Its plant lives on as A1 of season 2027-28. Remove that pot first.");
+    }
+
+    @Test
+    void potsAndSettingsAreNotRemovedAsEntries() {
+        assertThatIllegalArgumentException().isThrownBy(() -> bench.done(new Remove(bench.journal.settings())));
+    }
+
+    @Test
+    void severalChangesAreOneStepEachSeeingTheLast() {
+        Variety fresh = Variety.of(new Id<>(1, 5), "Night Marbles", Kind.of("grape hyacinth"));
+        Together both = new Together("", List.of(new WriteDown(fresh), Bench.tulips(1, "T"), Bench.tulips(1, "T")));
+
+        Step step = bench.done(both);
+
+        assertThat(step.name()).isEqualTo("T2 'Marrow Lane' potted, cellar");
+        assertThat(bench.journal.varieties().contains(fresh.id())).isTrue();
+        assertThat(bench.done(new Together("a day's work", List.of(Bench.tulips(1, "T"))))
+                        .name())
+                .isEqualTo("a day's work");
+    }
+
+    @Test
+    void ifOneOfSeveralIsRefusedNoneIsDone() {
+        Journal before = bench.journal;
+
+        assertThat(bench.refused(new Together("", List.of(Bench.tulips(1, "T1"), Bench.tulips(1, "T1")))))
+                .contains("T1 is taken");
+        assertThat(bench.journal).isEqualTo(before);
+        assertThatIllegalArgumentException().isThrownBy(() -> new Together("", List.of()));
+    }
+}

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.change.Bench.day;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import sillbook.model.Event;
+import sillbook.model.Happening;
+import sillbook.model.Pot;
+import sillbook.model.Stage;
+
+class PotUpTest {
+    private final Bench bench = new Bench();
+
+    @Test
+    void severalPotsMakeABatchWithLabelsInARow() {
+        Step step = bench.done(Bench.tulips(6, "T"));
+
+        assertThat(step.name()).isEqualTo("T1-T6 'Marrow Lane' potted, cellar");
+        assertThat(bench.journal.potsOf(Bench.WINTER))
+                .extracting(Pot::label)
+                .containsExactly("T1", "T2", "T3", "T4", "T5", "T6");
+        assertThat(bench.journal.potsOf(Bench.WINTER))
+                .extracting(Pot::batch)
+                .doesNotContain(Optional.empty())
+                .containsOnly(bench.journal.pots().get(bench.pot("T1")).batch());
+    }
+
+    @Test
+    void onePotIsNoBatch() {
+        bench.done(Bench.tulips(1, "T"));
+
+        assertThat(bench.journal.pots().get(bench.pot("T1")).batch()).isEmpty();
+    }
+
+    @Test
+    void itBeginsWithPottingAndThenThePlace() {
+        bench.done(Bench.tulips(1, "T"));
+
+        assertThat(bench.journal.history(bench.pot("T1")))
+                .extracting(Event::what)
+                .containsExactly(new Happening.Potted(), new Happening.Moved(Bench.CELLAR.id(), Stage.COLD));
+    }
+
+    @Test
+    void withoutADayItWaits() {
+        Step step = bench.done(Bench.pots(1, "T", Optional.empty(), Optional.empty()));
+
+        assertThat(step.name()).isEqualTo("T1 'Marrow Lane' to be potted");
+        assertThat(bench.journal.history(bench.pot("T1"))).isEmpty();
+    }
+
+    @Test
+    void theNextFreeLabelFollowsTheHighest() {
+        bench.done(Bench.tulips(1, "T7"));
+        bench.done(Bench.tulips(2, "t"));
+
+        assertThat(bench.journal.pot(Bench.WINTER, "t9")).isPresent();
+    }
+
+    @Test
+    void aTakenLabelIsRefused() {
+        bench.done(Bench.tulips(3, "T"));
+
+        assertThat(bench.refused(Bench.tulips(2, "T3")))
+                .isEqualTo("The label T3 is taken in season 2026-27. Write another.");
+    }
+
+    @Test
+    void theNumberOfPotsIsSensible() {
+        assertThat(bench.refused(Bench.tulips(0, "T"))).contains("0 pots cannot be made at once");
+        assertThat(bench.refused(Bench.tulips(501, "T"))).contains("write 1 to 500");
+        bench.done(Bench.tulips(500, "T"));
+    }
+
+    @Test
+    void aDayAheadIsRefused() {
+        assertThat(bench.refused(Bench.pots(1, "T", Optional.of(day(1, 13)), Optional.empty())))
+                .isEqualTo(
+                        "Wed 13 Jan 2027 is still to come, so it cannot be written as done. Write a day up to today.");
+    }
+
+    @Test
+    void waitingPotsArePottedLater() {
+        bench.done(Bench.pots(2, "T", Optional.empty(), Optional.empty()));
+
+        Plant plant = new Plant(List.of(bench.pot("T1"), bench.pot("T2")), Optional.of(Bench.CELLAR.id()), day(11, 2));
+        assertThat(bench.done(plant).name()).isEqualTo("T1-T2 potted, cellar");
+        assertThat(bench.journal.history(bench.pot("T2"))).hasSize(2);
+        assertThat(bench.refused(plant)).startsWith("T1 is potted already.");
+    }
+
+    @Test
+    void aPotCanBePottedBeforeItHasAPlace() {
+        bench.done(Bench.pots(1, "T", Optional.empty(), Optional.empty()));
+
+        assertThat(bench.done(new Plant(List.of(bench.pot("T1")), Optional.empty(), day(11, 2)))
+                        .name())
+                .isEqualTo("T1 potted");
+        assertThat(bench.refused(new Plant(List.of(), Optional.empty(), day(11, 2))))
+                .startsWith("No pot was named.");
+        assertThat(bench.refused(new Plant(List.of(bench.pot("T1")), Optional.empty(), day(2, 2))))
+                .contains("still to come");
+    }
+}

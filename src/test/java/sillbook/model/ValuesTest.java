@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sillbook.model.Place.ColdDays;
+
+class ValuesTest {
+    private static final MonthDay JULY = MonthDay.of(7, 1);
+    private static final MonthDay NEW_YEAR = MonthDay.of(1, 1);
+
+    @ParameterizedTest
+    @CsvSource({"0,0", "1,-1", "-1,0", "4660,9223372036854775807"})
+    void anIdIsReadBackFromItsDigits(long high, long low) {
+        Id<Pot> id = new Id<>(high, low);
+
+        assertThat(id.toString()).hasSize(32);
+        assertThat(Id.<Pot>parse(id.toString())).isEqualTo(id);
+    }
+
+    @Test
+    void idsAreOrderedAsTheirDigitsAre() {
+        assertThat(new Id<Pot>(1, 0)).isLessThan(new Id<Pot>(-1, 0));
+        assertThat(new Id<Pot>(1, 1)).isLessThan(new Id<Pot>(1, -1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Id.<Pot>parse("12"));
+    }
+
+    @Test
+    void aSourceOfIdsDrawsBothHalves() {
+        long[] last = {0};
+        Ids ids = () -> ++last[0];
+
+        assertThat(ids.<Pot>next()).isEqualTo(new Id<>(1, 2));
+        assertThat(ids.<Pot>next()).isEqualTo(new Id<>(3, 4));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2026-07-01,2026", "2026-06-30,2025", "2027-01-12,2026", "2028-02-29,2027"})
+    void aNorthernSeasonBeginsInJuly(LocalDate day, int year) {
+        Season season = Season.of(day, JULY);
+
+        assertThat(season).isEqualTo(new Season(year));
+        assertThat(season.contains(day, JULY)).isTrue();
+        assertThat(season.next().contains(day, JULY)).isFalse();
+        assertThat(season.previous().next()).isEqualTo(season);
+    }
+
+    @Test
+    void aSeasonIsNamedByItsYears() {
+        assertThat(new Season(2026).name(JULY)).isEqualTo("2026-27");
+        assertThat(new Season(2099).name(JULY)).isEqualTo("2099-00");
+        assertThat(new Season(2026).name(NEW_YEAR)).isEqualTo("2026");
+        assertThat(new Season(2026).firstDay(JULY)).isEqualTo("2026-07-01");
+        assertThat(new Season(2026).endExclusive(JULY)).isEqualTo("2027-07-01");
+        assertThat(new Season(2026)).isLessThan(new Season(2027));
+    }
+
+    @Test
+    void aSouthernSeasonIsACalendarYear() {
+        assertThat(Season.of(LocalDate.of(2026, 12, 31), NEW_YEAR)).isEqualTo(new Season(2026));
+        assertThat(Season.of(LocalDate.of(2026, 1, 1), NEW_YEAR)).isEqualTo(new Season(2026));
+    }
+
+    @Test
+    void daysThatAreColdMayRunOverTheNewYear() {
+        ColdDays winter = new ColdDays(MonthDay.of(10, 15), MonthDay.of(4, 1));
+        ColdDays southern = new ColdDays(MonthDay.of(5, 1), MonthDay.of(9, 1));
+
+        assertThat(winter.contains(LocalDate.of(2026, 10, 15))).isTrue();
+        assertThat(winter.contains(LocalDate.of(2027, 3, 31))).isTrue();
+        assertThat(winter.contains(LocalDate.of(2027, 4, 1))).isFalse();
+        assertThat(winter.contains(LocalDate.of(2026, 10, 14))).isFalse();
+        assertThat(southern.contains(LocalDate.of(2026, 5, 1))).isTrue();
+        assertThat(southern.contains(LocalDate.of(2026, 9, 1))).isFalse();
+        assertThat(southern.contains(LocalDate.of(2026, 4, 30))).isFalse();
+        assertThat(ColdDays.ALL_YEAR.contains(LocalDate.of(2028, 2, 29))).isTrue();
+        assertThat(new ColdDays(MonthDay.of(3, 3), MonthDay.of(3, 3)).isAllYear())
+                .isTrue();
+    }
+
+    @Test
+    void measuresAreRoundedToTheirUnit() {
+        assertThat(Length.ofCentimetres(19.05).tenths()).isEqualTo(1905);
+        assertThat(Length.ofCentimetres(19.05).centimetres()).isEqualTo(19.05);
+        assertThat(Temperature.ofCelsius(-1.4).milli()).isEqualTo(-1400);
+        assertThat(Temperature.ofCelsius(9.6).celsius()).isEqualTo(9.6);
+    }
+
+    @Test
+    void whatCannotBeIsRefused() {
+        List<Runnable> impossible = List.of(
+                () -> new Length(-1, ""),
+                () -> new Temperature(-273_151, ""),
+                () -> Band.ofCelsius(9, 2),
+                () -> new Kind(" ", ""),
+                () -> Variety.of(new Id<>(0, 1), "", Kind.of("tulip")),
+                () -> Place.of(new Id<>(0, 1), " ", Place.Sort.CELLAR),
+                () -> new Pot.Planting(new Id<>(0, 1), 0, Optional.empty()),
+                () -> new Purchase.Cooled(Optional.of(Double.NaN)),
+                () -> new PottingMix.Part(0, "sand"),
+                () -> new OwnFigure.Range(3, 2, 4),
+                () -> new OwnFigure.Range(Double.NaN, 2, 4),
+                () -> new OwnFigure.Scope(Optional.of(new Id<>(0, 1)), Optional.of(Kind.of("tulip"))),
+                () -> new Day(LocalDate.EPOCH.plusDays(1), LocalDate.EPOCH, LocalDate.EPOCH.plusDays(1)),
+                () -> new Day(LocalDate.EPOCH, LocalDate.EPOCH.plusDays(1), LocalDate.EPOCH));
+        impossible.forEach(one -> assertThatIllegalArgumentException().isThrownBy(one::run));
+    }
+
+    @Test
+    void aPlaceServesOneOfThreeStages() {
+        Place cellar = Place.of(new Id<>(0, 1), "cellar", Place.Sort.CELLAR);
+        for (Stage stage : Stage.values()) {
+            boolean possible =
+                    Set.of(Stage.COLD, Stage.COOL_ROOM, Stage.WARM_ROOM).contains(stage);
+            assertThat(isPossible(() -> serving(cellar, stage, 10)))
+                    .as("%s", stage)
+                    .isEqualTo(possible);
+        }
+        assertThat(isPossible(() -> serving(cellar, Stage.COLD, -1))).isFalse();
+    }
+
+    private static void serving(Place place, Stage stage, int checkEveryDays) {
+        new Place(
+                place.id(),
+                place.name(),
+                place.sort(),
+                stage,
+                place.usual(),
+                place.coldDays(),
+                "",
+                place.room(),
+                checkEveryDays,
+                Set.of(),
+                "");
+    }
+
+    private static boolean isPossible(Runnable attempt) {
+        try {
+            attempt.run();
+            return true;
+        } catch (IllegalArgumentException refused) {
+            return false;
+        }
+    }
+
+    @Test
+    void aDayMayBeUncertain() {
+        Day about = Day.about(LocalDate.of(2027, 2, 5), 3);
+
+        assertThat(about.isExact()).isFalse();
+        assertThat(about.earliest()).isEqualTo("2027-02-02");
+        assertThat(about.latest()).isEqualTo("2027-02-08");
+        assertThat(Day.on(about.likely()).isExact()).isTrue();
+        assertThat(about).isLessThan(Day.on(about.likely()));
+        assertThat(about).isLessThan(Day.on(about.likely().plusDays(1)));
+    }
+
+    @Test
+    void anEntryThatIsReferredToMustBeThere() {
+        Journal journal = Journal.empty(Settings.initial(ZoneOffset.UTC));
+
+        assertThat(journal.pots().find(new Id<>(1, 1))).isEmpty();
+        assertThatIllegalStateException().isThrownBy(() -> journal.pots().get(new Id<>(1, 1)));
+    }
+
+    @Test
+    void kindsAreSaidWithTheirGroup() {
+        Kind triumph = new Kind("tulip", "Triumph");
+
+        assertThat(triumph).hasToString("tulip Triumph");
+        assertThat(triumph.withoutGroup()).isEqualTo(Kind.of("tulip")).hasToString("tulip");
+        assertThat(Kind.of("tulip").withoutGroup()).isEqualTo(Kind.of("tulip"));
+    }
+}
