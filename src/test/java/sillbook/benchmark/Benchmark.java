@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.benchmark;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import sillbook.app.Bookshelf;
+import sillbook.store.sqlite.SqliteStorage;
+
+/**
+ * Measures the packaged program in a terminal. How to run it, and what the figures mean, stands in
+ * docs/explanation/benchmark.md.
+ */
+public final class Benchmark {
+    private Benchmark() {}
+
+    /** Takes the path of the packaged program. */
+    public static void main(String[] arguments) throws IOException {
+        String program = arguments[0];
+        Path folder = Files.createTempDirectory("sillbook-benchmark");
+        Path journal = folder.resolve("ten-seasons.sillbook");
+        tenSeasons(journal);
+        System.out.println(new FirstFrame(program, folder).measure(journal));
+        System.out.println(new KeyLatency(program, folder).measure(journal));
+        System.out.println("bytes a frame   held to 1.3 times the ideal by the tests of sillbook.ui.terminal");
+    }
+
+    private static void tenSeasons(Path journal) {
+        Clock clock = Clock.systemUTC();
+        Bookshelf shelf =
+                new Bookshelf(new SqliteStorage(journal.resolveSibling("cache")), clock, Bookshelf.randomIds(), (content, pot, day) -> List.of());
+        shelf.begin(journal, TenSeasons.until(LocalDate.now(clock), clock.getZone()))
+                .close();
+    }
+}

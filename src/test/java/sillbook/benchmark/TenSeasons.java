@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.benchmark;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import sillbook.change.Change;
+import sillbook.change.Check;
+import sillbook.change.Flower;
+import sillbook.change.Hand;
+import sillbook.change.Move;
+import sillbook.change.PotUp;
+import sillbook.change.Step;
+import sillbook.model.Day;
+import sillbook.model.Edit;
+import sillbook.model.Entity;
+import sillbook.model.Findings;
+import sillbook.model.Happening.BloomPoint;
+import sillbook.model.Id;
+import sillbook.model.Ids;
+import sillbook.model.Journal;
+import sillbook.model.Kind;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Season;
+import sillbook.model.Settings;
+import sillbook.model.Stage;
+import sillbook.model.Variety;
+
+/** An invented grower's ten winters, the last one under way on a given day: sixty pots each, looked at every ten days. */
+final class TenSeasons {
+    private static final int SEASONS = 10;
+    private static final int POTS = 60;
+    private static final int DAYS_OF_COLD = 105;
+    private static final Place CELLAR = Place.of(new Id<>(2, 1), "cellar", Place.Sort.CELLAR);
+    private static final Place STAIRS = Place.of(new Id<>(2, 2), "stair window", Place.Sort.COOL_ROOM);
+
+    private final LocalDate today;
+    private final Ids ids;
+    private final List<Variety> varieties;
+    private final List<Entity<?>> entities = new ArrayList<>();
+
+    private TenSeasons(LocalDate today) {
+        this.today = today;
+        long[] last = {1000};
+        this.ids = () -> last[0]++;
+        this.varieties = IntStream.range(0, 30)
+                .mapToObj(number -> Variety.of(new Id<>(1, number), "Invention " + number, Kind.of("tulip")))
+                .toList();
+    }
+
+    static Journal until(LocalDate today, ZoneId zone) {
+        TenSeasons seasons = new TenSeasons(today);
+        seasons.entities.add(Settings.initial(zone));
+        seasons.entities.addAll(seasons.varieties);
+        seasons.entities.addAll(List.of(CELLAR, STAIRS));
+        int current = Season.of(today, Settings.initial(zone).seasonStart()).year();
+        IntStream.range(0, SEASONS).forEach(back -> seasons.winter(new Season(current - back)));
+        return Journal.of(seasons.entities);
+    }
+
+    private void winter(Season season) {
+        for (int number = 0; number < POTS; number++) {
+            LocalDate potted = LocalDate.of(season.year(), 9, 15).plusDays(number);
+            if (!potted.isAfter(today)) {
+                entities.addAll(pot(season, number, potted));
+            }
+        }
+    }
+
+    /** A pot's whole life on its own, so that making ten winters takes no longer than their number of pots. */
+    private List<Entity<?>> pot(Season season, int number, LocalDate potted) {
+        Variety variety = varieties.get(number % varieties.size());
+        Journal alone = Journal.of(List.of(Settings.initial(ZoneId.of("UTC")), variety, CELLAR, STAIRS));
+        alone = after(alone, potUp(season, number, variety, potted), potted);
+        Id<Pot> pot = alone.potsOf(season).get(0).id();
+        for (int days = 10; days < DAYS_OF_COLD; days += 10) {
+            alone = after(alone, look(pot, potted.plusDays(days)), potted.plusDays(days));
+        }
+        LocalDate out = potted.plusDays(DAYS_OF_COLD);
+        alone = after(alone, new Move(List.of(pot), STAIRS.id(), Stage.COOL_ROOM, Day.on(out)), out);
+        alone = after(alone, flower(pot, BloomPoint.FIRST_FLOWER, out.plusDays(21)), out.plusDays(21));
+        alone = after(alone, flower(pot, BloomPoint.PAST_BLOOM, out.plusDays(31)), out.plusDays(31));
+        List<Entity<?>> life = new ArrayList<>(alone.pots().all());
+        life.addAll(alone.events().all());
+        return life;
+    }
+
+    private Journal after(Journal journal, Change change, LocalDate day) {
+        if (day.isAfter(today)) {
+            return journal;
+        }
+        Instant now = day.atTime(9, 0).toInstant(ZoneOffset.UTC);
+        List<Edit> edits = change.on(journal, new Hand(now, day, ids)).fold(Step::edits, refusal -> {
+            throw new IllegalStateException(refusal.sentence());
+        });
+        return journal.with(edits);
+    }
+
+    private static PotUp potUp(Season season, int number, Variety variety, LocalDate potted) {
+        return new PotUp(
+                season,
+                List.of(new Pot.Planting(variety.id(), 5, Optional.empty())),
+                1,
+                "T" + (number + 1),
+                Pot.Way.DRAINED,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Day.on(potted)),
+                Optional.of(CELLAR.id()),
+                Optional.empty(),
+                "");
+    }
+
+    private static Check look(Id<Pot> pot, LocalDate day) {
+        return new Check(Map.of(pot, Findings.ALL_WELL), Optional.of(CELLAR.id()), Day.on(day));
+    }
+
+    private static Flower flower(Id<Pot> pot, BloomPoint point, LocalDate day) {
+        return new Flower(List.of(pot), point, Optional.empty(), Day.on(day));
+    }
+}
