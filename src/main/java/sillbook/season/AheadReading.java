@@ -22,10 +22,10 @@ record AheadReading(Foretold pot) {
 
     private Ahead ahead(Milestone milestone, Window window) {
         boolean isNext = pot.prospect().next().filter(milestone::equals).isPresent();
-        return new Ahead(stage(milestone), window, isNext ? grounds(milestone, window) : List.of(), figure(milestone));
+        return new Ahead(stage(milestone), window, isNext ? grounds(window) : List.of(), figure(milestone));
     }
 
-    private List<Ground> grounds(Milestone next, Window window) {
+    private List<Ground> grounds(Window window) {
         List<Ground> grounds = new ArrayList<>();
         if (pot.readiness().isPresent()) {
             grounds.add(Ground.COLD);

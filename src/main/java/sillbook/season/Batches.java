@@ -62,26 +62,28 @@ final class Batches {
                 .sorted((one, other) -> ByLabel.OF_POTS.compare(potOf(one), potOf(other)))
                 .forEach(job -> groups.computeIfAbsent(likeness(job), like -> new ArrayList<>())
                         .add(job));
-        Map<Id<Batch>, Likeness> largest = largest(groups);
+        Map<Id<Batch>, List<Job.OfPots>> largest = largest(groups.values());
         List<Job.OfPots> together = new ArrayList<>();
-        groups.forEach((like, jobs) -> {
-            List<Id<Pot>> agreeing = jobs.stream().map(job -> job.pots().get(0)).toList();
+        for (List<Job.OfPots> group : groups.values()) {
             Optional<BatchShare> whole =
-                    of(potOf(jobs.get(0))).filter(share -> like.equals(largest.get(share.batch())));
-            together.add(jobs.get(0).of(agreeing, whole));
-        });
+                    of(potOf(group.get(0))).filter(share -> group.equals(largest.get(share.batch())));
+            together.add(group.get(0).of(ids(group), whole));
+        }
         return together;
     }
 
-    private Map<Id<Batch>, Likeness> largest(Map<Likeness, List<Job.OfPots>> groups) {
-        Map<Id<Batch>, Likeness> largest = new HashMap<>();
-        groups.forEach((like, jobs) -> of(potOf(jobs.get(0)))
-                .map(BatchShare::batch)
-                .ifPresent(batch -> largest.merge(
-                        batch,
-                        like,
-                        (known, other) ->
-                                groups.get(other).size() > groups.get(known).size() ? other : known)));
+    private static List<Id<Pot>> ids(List<Job.OfPots> jobs) {
+        return jobs.stream().map(job -> job.pots().get(0)).toList();
+    }
+
+    /** Of each batch the jobs that most of its pots share; of two that as many share, the one of the first label. */
+    private Map<Id<Batch>, List<Job.OfPots>> largest(Collection<List<Job.OfPots>> groups) {
+        Map<Id<Batch>, List<Job.OfPots>> largest = new HashMap<>();
+        for (List<Job.OfPots> group : groups) {
+            of(potOf(group.get(0)))
+                    .ifPresent(share -> largest.merge(
+                            share.batch(), group, (known, other) -> other.size() > known.size() ? other : known));
+        }
         return largest;
     }
 

@@ -21,10 +21,11 @@ record ColdReading(Journal journal, LocalDate today) {
 
     ColdTime of(Pot pot, List<Phase> phases, Optional<Day> potted) {
         List<ColdStretch> stretches = stretches(phases, potted);
+        ColdCount count = ColdCount.of(stretches);
         return new ColdTime(
                 stretches.stream().flatMap(stretch -> stretch.began().stream()).findFirst(),
-                stretches.stream().mapToInt(ColdStretch::daysIn).sum(),
-                stretches.stream().mapToInt(ColdStretch::daysColdEnough).sum(),
+                count.daysIn(),
+                count.daysColdEnough(),
                 dryDays(pot));
     }
 

@@ -27,6 +27,12 @@ record Foretold(
         return readiness.flatMap(ready -> prospect.useBy());
     }
 
+    /** The cold it needs; empty when nothing in it needs any. */
+    Optional<ColdNeed> coldNeed() {
+        return figures.cold()
+                .flatMap(whole -> Prospect.pottedCold(prospect.shares()).map(potted -> new ColdNeed(whole, potted)));
+    }
+
     LocalDate today() {
         return prospect.today();
     }

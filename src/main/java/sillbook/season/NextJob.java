@@ -168,7 +168,7 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
 
     private LocalDate lookAgain(Readiness ready) {
         return ready.roots()
-                .map(seen -> seen.day().likely().plusDays(ReadinessReading.NO_ROOTS_SPEAKS_DAYS))
+                .map(seen -> seen.day().likely().plusDays(Signs.NO_ROOTS_SPEAKS_DAYS))
                 .orElse(today);
     }
 

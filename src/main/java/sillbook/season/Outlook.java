@@ -85,6 +85,7 @@ public final class Outlook {
         return new PotNow(
                 pot.life(),
                 pot.figures(),
+                pot.coldNeed(),
                 new AheadReading(pot).list(),
                 pot.readiness(),
                 pot.useBy(),
@@ -126,6 +127,17 @@ public final class Outlook {
                 .sorted(ByLabel.OF_POTS)
                 .map(pot -> pot(pot.id()))
                 .toList();
+    }
+
+    /** Why the figures shown for a pot are what they are. */
+    public List<Why<?>> whys(Id<Pot> pot) {
+        PotNow now = pot(pot);
+        return new WhyReading(foretell(now.life()), now.next()).list();
+    }
+
+    /** Why the round of a place falls on its day; empty where there is none. */
+    public Optional<Why.RoundDue> why(Place place) {
+        return rounds.why(place);
     }
 
     /** What the day asks for and shows. */

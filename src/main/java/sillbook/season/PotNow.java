@@ -8,6 +8,7 @@ import java.util.Optional;
 /**
  * All that is true of one pot on a day.
  *
+ * @param coldNeed the cold it needs; empty when nothing in it needs any
  * @param ahead the stages to come, in order
  * @param readiness whether it may come in; of a pot in the cold that needs it
  * @param useBy the last good day in the cold; of a pot that stands there
@@ -17,6 +18,7 @@ import java.util.Optional;
 public record PotNow(
         PotLife life,
         PotFigures figures,
+        Optional<ColdNeed> coldNeed,
         List<Ahead> ahead,
         Optional<Readiness> readiness,
         Optional<LocalDate> useBy,

@@ -7,10 +7,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sillbook.handbook.FigureInForce;
+import sillbook.handbook.FigureName;
 import sillbook.model.Day;
 import sillbook.model.Journal;
+import sillbook.model.OwnFigure.Range;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Planting;
+import sillbook.model.Stage;
 import sillbook.model.Wish;
 import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
@@ -34,8 +38,17 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
                 pins,
                 prospect,
                 windows,
-                new ReadinessReading(life, needs, today).judge(prospect.coldEnoughOn()),
+                prospect.coldEnoughOn()
+                        .filter(day -> life.stage() == Stage.COLD)
+                        .map(day -> signs(life, needs).judge(day, today)),
                 wished.map(reading -> reading.stand(prospect, windows)));
+    }
+
+    static Signs signs(PotLife life, PotFigures figures) {
+        Range goodShoot =
+                figures.find(FigureName.READY_SHOOT).map(FigureInForce::range).orElseThrow();
+        Optional<LocalDate> cameHere = life.stands().map(stay -> stay.since().likely());
+        return new Signs(life.seen().roots(), life.seen().shoot(), cameHere, goodShoot);
     }
 
     private Prospect prospect(Pins pins, List<Prospect.Share> shares, Optional<WishReading> wish) {

@@ -2,11 +2,13 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
 import sillbook.reckon.dates.MixedPot;
@@ -53,6 +55,20 @@ public record Prospect(
             return Schedule.reckon(need, new Facts(facts.potted(), facts.happened(), facts.wish(), dryDays));
         }
 
+        /** What of its cold has to follow potting. */
+        private Optional<DayCount> pottedCold() {
+            LocalDate any = LocalDate.EPOCH;
+            return schedule(Facts.NONE.with(Milestone.COLD, any))
+                    .filter(schedule -> need.cold().isPresent())
+                    .map(schedule -> schedule.stages().broughtOut())
+                    .map(out ->
+                            DayCount.of(days(any, out.earliest()), days(any, out.likely()), days(any, out.latest())));
+        }
+
+        private static int days(LocalDate from, LocalDate to) {
+            return (int) ChronoUnit.DAYS.between(from, to);
+        }
+
         /** When a stage should begin for a flower on that day; empty where this sort has no such stage. */
         Optional<Window> neededFor(LocalDate flower, Milestone milestone) {
             return schedule(Facts.NONE.withWish(flower))
@@ -86,24 +102,23 @@ public record Prospect(
         return comingIn().map(Window::latest);
     }
 
-    /** When it may leave the cold: the neediest have their weeks, and none has had too many. */
+    /** When it may leave the cold. */
     private Optional<Window> comingIn() {
-        if (facts.on(Milestone.COLD).isEmpty()) {
-            return Optional.empty();
-        }
-        Facts inCold = new Facts(facts.potted(), Map.of(), Optional.empty(), 0)
-                .with(Milestone.COLD, facts.happened().get(Milestone.COLD));
-        return shares.stream()
-                .filter(share -> share.need().cold().isPresent())
-                .flatMap(share -> share.schedule(inCold).stream())
-                .map(schedule -> schedule.stages().broughtOut())
-                .reduce(Prospect::both);
+        return facts.on(Milestone.COLD).flatMap(from -> pottedCold(shares).map(Window.on(from)::plus));
     }
 
-    private static Window both(Window one, Window other) {
-        LocalDate earliest = later(one.earliest(), other.earliest());
-        LocalDate likely = later(one.likely(), other.likely());
-        return new Window(earliest, likely, later(likely, earlier(one.latest(), other.latest())));
+    /**
+     * The cold that has to follow potting, dry cold taken off: the neediest have enough, and none has too much where
+     * that can be. Empty when nothing needs any.
+     */
+    static Optional<DayCount> pottedCold(List<Share> shares) {
+        return shares.stream().flatMap(share -> share.pottedCold().stream()).reduce(Prospect::both);
+    }
+
+    private static DayCount both(DayCount one, DayCount other) {
+        int typical = Math.max(one.typical(), other.typical());
+        int high = Math.max(typical, Math.min(one.high(), other.high()));
+        return DayCount.of(Math.max(one.low(), other.low()), typical, high);
     }
 
     private Window first(Milestone milestone) {

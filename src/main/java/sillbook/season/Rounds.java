@@ -4,7 +4,9 @@ package sillbook.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Day;
 import sillbook.model.Event;
@@ -46,14 +48,22 @@ final class Rounds {
             return Optional.empty();
         }
         Answers answers = answers(place);
-        LocalDate last = lastLook(there, answers);
-        LocalDate next = last.plusDays(place.checkEveryDays());
+        Why.RoundDue due = why(place, there, answers);
+        LocalDate next = due.result();
         Window window = new Window(next, next, next.plusDays(place.checkEveryDays()));
         Optional<Job.Delay> delay =
                 answers.delay(JobKind.CHECK).filter(put -> put.until().isAfter(next));
         LocalDate on = delay.map(Job.Delay::until).orElse(next);
         return Optional.of(new Job.Round(
-                place.id(), ids(there), place.checkEveryDays(), last, window, on, Due.on(on, today), delay, List.of()));
+                place.id(),
+                ids(there),
+                place.checkEveryDays(),
+                due.last(),
+                window,
+                on,
+                Due.on(on, today),
+                delay,
+                List.of()));
     }
 
     /** A place out of the cold that is looked at every day. */
@@ -76,16 +86,18 @@ final class Rounds {
         return answers;
     }
 
-    /** The day since which not every pot has been seen; a round that was left out counts as if it had been made. */
-    private static LocalDate lastLook(List<PotLife> there, Answers answers) {
-        LocalDate last = there.stream()
-                .map(Rounds::lastLook)
-                .min(Comparator.naturalOrder())
-                .orElseThrow();
-        return Optional.ofNullable(answers.leftOut().get(JobKind.CHECK))
-                .map(Day::likely)
-                .filter(last::isBefore)
-                .orElse(last);
+    /** Why the round of a place falls on its day; empty where there is none. */
+    Optional<Why.RoundDue> why(Place place) {
+        return of(place).map(round -> why(place, standings.at(place.id()), answers(place)));
+    }
+
+    /** A round that was left out counts as if it had been made. */
+    private static Why.RoundDue why(Place place, List<PotLife> there, Answers answers) {
+        Map<Id<Pot>, LocalDate> looks = new LinkedHashMap<>();
+        there.forEach(life -> looks.put(life.pot().id(), lastLook(life)));
+        Optional<LocalDate> leftOut =
+                Optional.ofNullable(answers.leftOut().get(JobKind.CHECK)).map(Day::likely);
+        return Why.RoundDue.of(looks, leftOut, place.checkEveryDays());
     }
 
     private static LocalDate lastLook(PotLife life) {

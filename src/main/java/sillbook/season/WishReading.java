@@ -34,14 +34,14 @@ record WishReading(Wish wish, Prospect.Share share) {
 
     WishNow stand(Prospect prospect, Map<Milestone, Window> windows) {
         Optional<Milestone> next = prospect.next();
-        return new WishNow(wish, next.flatMap(this::on), next.flatMap(this::by), judgement(prospect, windows));
+        return new WishNow(wish, share, next.flatMap(this::on), next.flatMap(this::by), judgement(prospect, windows));
     }
 
     private Optional<Judgement> judgement(Prospect prospect, Map<Milestone, Window> windows) {
         Optional<Judgement> likely = prospect.next()
                 .filter(STEPS::contains)
-                .flatMap(
-                        next -> judge(prospect.beginning(next, windows.get(next).likely())));
+                .flatMap(next -> Optional.ofNullable(windows.get(next))
+                        .flatMap(window -> judge(prospect.beginning(next, window.likely()))));
         boolean isOverBefore = likely.flatMap(Judgement::reason)
                 .filter(Reason.FLOWERS_BEFORE::equals)
                 .isPresent();

@@ -1,0 +1,318 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sillbook.handbook.FigureInForce;
+import sillbook.model.Id;
+import sillbook.model.Pot;
+import sillbook.model.Stage;
+import sillbook.model.Wish;
+import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.Milestone;
+import sillbook.reckon.dates.Window;
+
+/**
+ * Why a figure is what it is: the rule, what went into it, and what came out. What came out can be worked out again
+ * from what went in.
+ *
+ * @param <R> what comes out
+ */
+public sealed interface Why<R> {
+
+    /** One answer for each rule. */
+    interface Cases<T> {
+        T coldSoFar(ColdSoFar why);
+
+        T coldNeeded(ColdNeeded why);
+
+        T mayComeIn(MayComeIn why);
+
+        T useBy(UseBy why);
+
+        T neededForWish(NeededForWish why);
+
+        T stageBegins(StageBegins why);
+
+        T late(Late why);
+
+        T roundDue(RoundDue why);
+    }
+
+    <T> T fold(Cases<T> cases);
+
+    /** What is shown. */
+    R result();
+
+    /** The same, worked out again from what went in. */
+    R recomputed();
+
+    /** The figures that went in, each with its origin. */
+    default List<FigureInForce> figures() {
+        return List.of();
+    }
+
+    /** Keys of the handbook's sources for the rule itself. */
+    default List<String> ruleSources() {
+        return List.of("common-practice");
+    }
+
+    /** What would change the result. */
+    Set<Lever> levers();
+
+    /** Keys of all sources: of the rule, then of the figures. */
+    default List<String> sources() {
+        Set<String> keys = new LinkedHashSet<>(ruleSources());
+        figures().forEach(figure -> keys.addAll(figure.sources()));
+        return List.copyOf(keys);
+    }
+
+    /**
+     * The cold had so far. A day counts when the pot was potted and stood in the cold, at a place that is cold on that
+     * day.
+     */
+    record ColdSoFar(List<ColdStretch> stretches, ColdCount result) implements Why<ColdCount> {
+        public ColdSoFar {
+            stretches = List.copyOf(stretches);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.coldSoFar(this);
+        }
+
+        @Override
+        public ColdCount recomputed() {
+            return ColdCount.of(stretches);
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.A_DAY, Lever.COLD_DAYS_OF_PLACE);
+        }
+    }
+
+    /** The cold that has to follow potting: the neediest variety's, less the dry cold that counts. */
+    record ColdNeeded(List<Prospect.Share> shares, List<FigureInForce> figures, DayCount result)
+            implements Why<DayCount> {
+        public ColdNeeded {
+            shares = List.copyOf(shares);
+            figures = List.copyOf(figures);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.coldNeeded(this);
+        }
+
+        @Override
+        public DayCount recomputed() {
+            return Prospect.pottedCold(shares).orElse(DayCount.ZERO);
+        }
+
+        @Override
+        public List<String> ruleSources() {
+            return List.of("oklahoma-1994");
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.OWN_FIGURE, Lever.DRY_COLD);
+        }
+    }
+
+    /**
+     * Whether the pot may come in.
+     *
+     * @param coldEnoughOn the day its weeks are had
+     */
+    record MayComeIn(LocalDate coldEnoughOn, Signs signs, LocalDate today, List<FigureInForce> figures, Verdict result)
+            implements Why<Verdict> {
+        public MayComeIn {
+            figures = List.copyOf(figures);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.mayComeIn(this);
+        }
+
+        @Override
+        public Verdict recomputed() {
+            return signs.judge(coldEnoughOn, today).verdict();
+        }
+
+        @Override
+        public List<String> ruleSources() {
+            return List.of("missouri-garden", "consumer-christmas", "common-practice");
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.A_CHECK, Lever.OWN_FIGURE, Lever.A_DAY);
+        }
+    }
+
+    /**
+     * The last good day in the cold.
+     *
+     * @param coldSince the day from which its cold, without a break, would be as long as it is
+     */
+    record UseBy(LocalDate coldSince, DayCount potted, List<FigureInForce> figures, LocalDate result)
+            implements Why<LocalDate> {
+        public UseBy {
+            figures = List.copyOf(figures);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.useBy(this);
+        }
+
+        @Override
+        public LocalDate recomputed() {
+            return coldSince.plusDays(potted.high());
+        }
+
+        @Override
+        public List<String> ruleSources() {
+            return List.of("cornell-review", "cornell-tulip-trials");
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.OWN_FIGURE, Lever.A_DAY, Lever.DRY_COLD);
+        }
+    }
+
+    /**
+     * The last day on which a stage can begin for a wish, by the usual lengths.
+     *
+     * @param share the bulbs the wish is for
+     */
+    record NeededForWish(
+            Wish wish, Milestone milestone, Prospect.Share share, List<FigureInForce> figures, LocalDate result)
+            implements Why<LocalDate> {
+        public NeededForWish {
+            figures = List.copyOf(figures);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.neededForWish(this);
+        }
+
+        @Override
+        public LocalDate recomputed() {
+            return share.neededFor(wish.to(), milestone).map(Window::likely).orElse(wish.to());
+        }
+
+        @Override
+        public List<String> ruleSources() {
+            return List.of("isu-2024");
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.WISH, Lever.OWN_FIGURE);
+        }
+    }
+
+    /** When a stage begins: lengths added up from what has begun, and not before today. */
+    record StageBegins(Stage stage, Milestone milestone, Prospect prospect, List<FigureInForce> figures, Window result)
+            implements Why<Window> {
+        public StageBegins {
+            figures = List.copyOf(figures);
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.stageBegins(this);
+        }
+
+        @Override
+        public Window recomputed() {
+            return Optional.ofNullable(prospect.windows().get(milestone)).orElseThrow();
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.A_DAY, Lever.OWN_FIGURE, Lever.A_MOVE, Lever.WISH);
+        }
+    }
+
+    /** How many days late a job is. */
+    record Late(Deadline deadline, LocalDate today, Integer result) implements Why<Integer> {
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.late(this);
+        }
+
+        @Override
+        public Integer recomputed() {
+            return Math.max(0, (int) ChronoUnit.DAYS.between(deadline.day(), today));
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.A_MOVE, Lever.WISH, Lever.OWN_FIGURE);
+        }
+    }
+
+    /**
+     * When a place's next round is due: its interval after the day since which not every pot there was looked at.
+     *
+     * @param looks the last look at each pot; coming to the place counts as one
+     * @param leftOut the last round that was left out, which counts as made
+     */
+    record RoundDue(Map<Id<Pot>, LocalDate> looks, Optional<LocalDate> leftOut, int everyDays, LocalDate result)
+            implements Why<LocalDate> {
+        public RoundDue {
+            looks = Collections.unmodifiableMap(new LinkedHashMap<>(looks));
+        }
+
+        @Override
+        public <T> T fold(Cases<T> cases) {
+            return cases.roundDue(this);
+        }
+
+        static RoundDue of(Map<Id<Pot>, LocalDate> looks, Optional<LocalDate> leftOut, int everyDays) {
+            return new RoundDue(looks, leftOut, everyDays, last(looks, leftOut).plusDays(everyDays));
+        }
+
+        @Override
+        public LocalDate recomputed() {
+            return last().plusDays(everyDays);
+        }
+
+        /** The day since which not every pot was looked at. */
+        public LocalDate last() {
+            return last(looks, leftOut);
+        }
+
+        private static LocalDate last(Map<Id<Pot>, LocalDate> looks, Optional<LocalDate> leftOut) {
+            LocalDate last =
+                    looks.values().stream().min(Comparator.naturalOrder()).orElseThrow();
+            return leftOut.filter(last::isBefore).orElse(last);
+        }
+
+        @Override
+        public List<String> ruleSources() {
+            return List.of("advice-columns");
+        }
+
+        @Override
+        public Set<Lever> levers() {
+            return EnumSet.of(Lever.A_CHECK, Lever.INTERVAL);
+        }
+    }
+}

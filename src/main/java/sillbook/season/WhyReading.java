@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.handbook.FigureInForce;
+import sillbook.handbook.FigureName;
+import sillbook.reckon.dates.Milestone;
+
+/** Gives each figure shown for a pot its reasons, in the order they are shown. */
+record WhyReading(Foretold pot, Optional<Job.OfPots> next) {
+
+    List<Why<?>> list() {
+        List<Why<?>> whys = new ArrayList<>();
+        cold(whys);
+        pot.readiness().ifPresent(ready -> whys.add(mayComeIn(ready)));
+        useBy().ifPresent(whys::add);
+        wish().ifPresent(whys::add);
+        pot.windows()
+                .forEach((milestone, window) -> whys.add(new Why.StageBegins(
+                        AheadReading.stage(milestone),
+                        milestone,
+                        pot.prospect(),
+                        figures(FigureName.COLD, FigureName.COOL_ROOM, FigureName.AFTER_COLD, FigureName.IN_BLOOM),
+                        window)));
+        late().ifPresent(whys::add);
+        return whys;
+    }
+
+    private void cold(List<Why<?>> whys) {
+        pot.coldNeed().ifPresent(need -> {
+            List<ColdStretch> stretches = pot.pins()
+                    .reading()
+                    .stretches(pot.life().phases(), pot.life().potted());
+            ColdTime cold = pot.life().cold();
+            whys.add(new Why.ColdSoFar(stretches, new ColdCount(cold.daysIn(), cold.daysColdEnough())));
+            whys.add(new Why.ColdNeeded(pot.prospect().shares(), figures(FigureName.COLD), need.potted()));
+        });
+    }
+
+    private Why<Verdict> mayComeIn(Readiness ready) {
+        return new Why.MayComeIn(
+                ready.coldEnoughOn(),
+                PotReading.signs(pot.life(), pot.figures()),
+                pot.today(),
+                figures(FigureName.READY_SHOOT),
+                ready.verdict());
+    }
+
+    private Optional<Why<?>> useBy() {
+        Optional<LocalDate> coldSince = pot.prospect().facts().on(Milestone.COLD);
+        return pot.useBy()
+                .flatMap(day -> coldSince.flatMap(since -> pot.coldNeed()
+                        .map(need -> new Why.UseBy(since, need.potted(), figures(FigureName.COLD), day))));
+    }
+
+    private Optional<Why<?>> wish() {
+        return pot.wish()
+                .flatMap(now -> now.by()
+                        .flatMap(day -> pot.prospect()
+                                .next()
+                                .map(next -> new Why.NeededForWish(
+                                        now.wish(),
+                                        next,
+                                        now.share(),
+                                        figures(FigureName.COOL_ROOM, FigureName.AFTER_COLD),
+                                        day))));
+    }
+
+    private Optional<Why<?>> late() {
+        return next.filter(job -> job.due() == Due.LATE)
+                .flatMap(job -> job.deadline().map(by -> new Why.Late(by, pot.today(), job.daysLate(pot.today()))));
+    }
+
+    private List<FigureInForce> figures(FigureName... names) {
+        return Stream.of(names)
+                .flatMap(name -> pot.figures().varieties().stream().flatMap(one -> one.find(name).stream()))
+                .distinct()
+                .toList();
+    }
+}
