@@ -27,7 +27,6 @@ public final class Tmux implements AutoCloseable {
     private static final List<String> CONFIGURATION = List.of(
             "set -g status off",
             "set -g default-terminal tmux-256color",
-            "set -g remain-on-exit on",
             "set -s escape-time 0",
             "set -g history-limit 0",
             "set -g default-shell /bin/sh");
@@ -87,7 +86,7 @@ public final class Tmux implements AutoCloseable {
             environment.forEach((name, value) ->
                     line.append(' ').append(value.isEmpty() ? "-u " + quoted(name) : quoted(name + "=" + value)));
             Arrays.stream(command).forEach(word -> line.append(' ').append(quoted(word)));
-            return line.append("; echo $? >").append(quoted(exit.toString())).toString();
+            return line + "; echo $? >" + quoted(exit.toString()) + "; exec cat";
         }
 
         private static String quoted(String word) {
@@ -157,7 +156,7 @@ public final class Tmux implements AutoCloseable {
         return this;
     }
 
-    /** Waits until the program has ended and gives its exit code; what it wrote last stays on the screen. */
+    /** Waits until the program has ended and gives its exit code; the terminal stays open, with what was written last. */
     public int exitCode() {
         Path exit = folder.resolve("exit");
         long deadline = System.nanoTime() + PATIENCE.toNanos();

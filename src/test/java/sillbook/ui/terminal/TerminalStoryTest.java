@@ -111,6 +111,7 @@ class TerminalStoryTest {
             tmux.waitFor("0 inputs").press("x").waitFor("stopped by a fault of its own");
             assertThat(tmux.exitCode()).isEqualTo(1);
             assertThat(tmux.isOnAlternateScreen()).isFalse();
+            assertThat(tmux.cursor()).isNotEqualTo("hidden");
             Path report;
             try (Stream<Path> files = Files.list(folder)) {
                 report = files.toList().get(0);
