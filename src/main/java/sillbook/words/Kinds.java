@@ -29,11 +29,12 @@ public record Kinds(Journal journal, Handbook handbook) {
 
     /** {@code tulip triumph}, {@code Daffodils 6}, {@code muscari}, or a beginning that no other kind shares. */
     public Heard<Kind> parse(String text) {
-        return own(text)
-                .or(() -> handbook.find(text))
-                .or(() -> onlyOne(beginning(text)))
-                .map(Heard::as)
-                .orElseGet(() -> unknown(text));
+        return find(text).or(() -> onlyOne(beginning(text))).map(Heard::as).orElseGet(() -> unknown(text));
+    }
+
+    /** By its whole name. */
+    public Optional<Kind> find(String text) {
+        return own(text).or(() -> handbook.find(text));
     }
 
     private Optional<Kind> own(String text) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import sillbook.handbook.FigureName;
 import sillbook.model.Container.Shape;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
@@ -22,6 +23,7 @@ import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.Stage;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
+import sillbook.reckon.dates.Feast;
 
 /** The words of every fixed set of things. They are said nowhere else. */
 public final class Terms {
@@ -66,9 +68,9 @@ public final class Terms {
 
     public static final Vocabulary<Scent> SCENTS = Vocabulary.<Scent>of("scent")
             .with(Scent.NOT_SAID, "scent not said")
-            .with(Scent.NONE, "no scent", "none", "unscented", "not scented")
-            .with(Scent.LIGHT, "lightly scented", "light", "scented", "light scent")
-            .with(Scent.STRONG, "strongly scented", "strong", "strong scent");
+            .with(Scent.NONE, "no scent", "unscented", "not scented")
+            .with(Scent.LIGHT, "lightly scented", "scented", "light scent")
+            .with(Scent.STRONG, "strongly scented", "strong scent");
 
     public static final Vocabulary<PacketForcing> PACKETS = Vocabulary.<PacketForcing>of("word of the packet")
             .with(PacketForcing.NOT_STATED, "not stated", "nothing")
@@ -178,6 +180,48 @@ public final class Terms {
             .with(Colours.LIGHT, "light")
             .with(Colours.EITHER, "either")
             .with(Colours.NONE, "none");
+
+    public static final Vocabulary<FigureName> FIGURES = Vocabulary.<FigureName>of("figure")
+            .with(FigureName.COLD, "weeks of cold", "cold weeks", "cold")
+            .with(FigureName.COLD_LIMIT, "most weeks of cold", "cold-limit", "cold limit")
+            .with(FigureName.COLD_BAND, "band of the cold", "cold-band", "cold band")
+            .with(FigureName.DRY_COLD, "dry weeks", "dry-cold", "dry cold")
+            .with(FigureName.POTTED_COLD, "potted weeks", "potted-cold", "potted cold")
+            .with(FigureName.POT_FROST, "frost limit", "pot-frost", "pot frost")
+            .with(FigureName.AFTER_COLD, "weeks to bloom", "after-cold", "after cold", "weeks after cold")
+            .with(FigureName.COOL_ROOM, "days in the cool room", "cool-room", "cool room", "cool room days")
+            .with(FigureName.COOL_ROOM_BAND, "band of the cool room", "cool-room-band", "cool room band")
+            .with(FigureName.WARM_ROOM_BAND, "band of the warm room", "warm-room-band", "warm room band")
+            .with(FigureName.BLOOM_WARMTH, "warmest in bloom", "bloom-warmth", "bloom warmth")
+            .with(FigureName.IN_BLOOM, "days in bloom", "in-bloom", "in bloom", "bloom days")
+            .with(FigureName.READY_SHOOT, "shoot when ready", "ready-shoot", "ready shoot")
+            .with(FigureName.WARM_SHOOT, "shoot for the warm room", "warm-shoot", "warm shoot")
+            .with(FigureName.PER_POT, "bulbs in a pot", "per-pot", "per pot")
+            .with(FigureName.POT_WIDER, "pot wider than the bulb", "pot-wider", "pot wider")
+            .with(FigureName.EXPOSED, "part of the bulb in the open", "exposed")
+            .with(FigureName.HEIGHT, "height")
+            .with(FigureName.SUCCESSION, "days between pots", "succession")
+            .with(FigureName.CHECK, "days between checks", "check")
+            .with(FigureName.REST, "weeks of rest", "rest", "rest weeks")
+            .with(FigureName.REST_BAND, "band of the rest", "rest-band", "rest band");
+
+    public static final Vocabulary<Feast> FEASTS = Vocabulary.<Feast>of("feast")
+            .with(Feast.EPIPHANY, "Epiphany", "twelfth day", "three kings")
+            .with(Feast.ORTHODOX_CHRISTMAS, "Orthodox Christmas")
+            .with(Feast.CANDLEMAS, "Candlemas")
+            .with(Feast.VALENTINES_DAY, "Valentine's Day", "valentine", "valentines", "valentines day")
+            .with(Feast.WOMENS_DAY, "Women's Day", "womens day")
+            .with(Feast.ASH_WEDNESDAY, "Ash Wednesday")
+            .with(Feast.MOTHERING_SUNDAY, "Mothering Sunday")
+            .with(Feast.PALM_SUNDAY, "Palm Sunday")
+            .with(Feast.GOOD_FRIDAY, "Good Friday")
+            .with(Feast.EASTER, "Easter", "easter sunday")
+            .with(Feast.ORTHODOX_EASTER, "Orthodox Easter")
+            .with(Feast.MOTHERS_DAY, "Mother's Day", "mothers day")
+            .with(Feast.WHIT_SUNDAY, "Whit Sunday", "whitsun", "pentecost")
+            .with(Feast.ADVENT_SUNDAY, "Advent Sunday", "advent", "first advent")
+            .with(Feast.CHRISTMAS, "Christmas", "xmas", "christmas day")
+            .with(Feast.NEW_YEARS_EVE, "New Year's Eve", "new years eve");
 
     private Terms() {}
 }

@@ -39,12 +39,12 @@ public record Vocabulary<T>(String noun, List<Term<T>> terms) {
     }
 
     /** One without a term yet. */
-    static <T> Vocabulary<T> of(String noun) {
+    public static <T> Vocabulary<T> of(String noun) {
         return new Vocabulary<>(noun, List.of());
     }
 
     /** With one term more. */
-    Vocabulary<T> with(T value, String said, String... also) {
+    public Vocabulary<T> with(T value, String said, String... also) {
         List<Term<T>> more = new ArrayList<>(terms);
         more.add(new Term<>(value, said, List.of(also)));
         return new Vocabulary<>(noun, more);

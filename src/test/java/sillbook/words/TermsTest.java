@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import sillbook.handbook.FigureName;
 import sillbook.model.Container.Shape;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
@@ -33,6 +34,7 @@ import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.Stage;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
+import sillbook.reckon.dates.Feast;
 
 class TermsTest {
     static Stream<Arguments> all() {
@@ -57,7 +59,9 @@ class TermsTest {
                 arguments(Terms.JOBS, JobKind.values()),
                 arguments(Terms.TEMPERATURE_UNITS, TemperatureUnit.values()),
                 arguments(Terms.LENGTH_UNITS, LengthUnit.values()),
-                arguments(Terms.COLOURS, Colours.values()));
+                arguments(Terms.COLOURS, Colours.values()),
+                arguments(Terms.FIGURES, FigureName.values()),
+                arguments(Terms.FEASTS, Feast.values()));
     }
 
     @ParameterizedTest

@@ -7,12 +7,29 @@ import java.util.List;
 final class Forms {
     static final List<Form> ALL = List.of(
             new PotUpForm(),
+            new SameAgainForm(),
+            new PlantForm(),
             new MoveForm(),
             new CheckForm(),
             new RoundForm(),
             new FlowerForm(),
+            new CareForm(),
             new CloseForm(),
-            new CareForm());
+            new OutcomeForm(),
+            new ReadingForm(),
+            new JotForm(),
+            new VarietyForm(),
+            new PurchaseForm(),
+            new PlaceForm(),
+            new ContainerForm(),
+            new MixForm(),
+            new KindForm(),
+            new FigureForm(),
+            new WishForm(),
+            new PotFactsForm(),
+            new CorrectForm(),
+            new RemoveForm(),
+            new SetForm());
 
     private Forms() {}
 }

@@ -59,15 +59,22 @@ final class Lines {
         return "'" + name + "'";
     }
 
-    /** The day something happened: {@code potted Wed 14 Oct 2026, 90 days ago}. */
+    /** The day something happened: {@code potted Wed 14 Oct 2026, 90 days ago}; nothing where that day is wrong. */
     static void happened(String what, Filled filled, Draft draft) {
-        if (filled.has(Slots.DAY) && filled.get(Slots.DAY).isEmpty()) {
-            return;
+        if (!filled.has(Slots.DAY) || filled.get(Slots.DAY).isPresent()) {
+            happened(what, Slots.day(filled, draft.bench()), draft);
         }
-        Day day = Slots.day(filled, draft.bench());
+    }
+
+    static void happened(String what, Day day, Draft draft) {
         String away =
                 day.isExact() ? ", " + Days.away(day.likely(), draft.bench().today()) : "";
         draft.means(what + " " + Days.full(day) + away);
+    }
+
+    /** What a line writes down: {@code a new place: stair window}, {@code place stair window, corrected}. */
+    static void written(String noun, String name, boolean isNew, Draft draft) {
+        draft.means(isNew ? "a new " + noun + ": " + name : noun + " " + name + ", corrected");
     }
 
     static void noted(String note, Draft draft) {

@@ -2,9 +2,7 @@
 package sillbook.words.line;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import sillbook.model.Day;
 import sillbook.model.Labels;
@@ -21,8 +19,6 @@ import sillbook.words.Counts;
  * @param potted empty while they wait
  */
 record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day> potted, Bench bench) {
-    private static final Pattern LABEL = Pattern.compile("[a-z]{1,3}\\d{0,4}");
-
     /** A variety, and how many bulbs of it are in each pot, when that is said. */
     record Planting(Named<Variety> variety, Optional<Integer> bulbs) {
         private String name() {
@@ -64,7 +60,7 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
                     .map(first -> bench.kinds().letter(first.variety().thing().kind()))
                     .orElse("");
         }
-        return LABEL.matcher(label).matches() ? label.toUpperCase(Locale.ROOT) : label;
+        return PotLabels.tidy(label);
     }
 
     private List<String> labels() {

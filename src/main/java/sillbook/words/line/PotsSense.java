@@ -36,18 +36,21 @@ final class PotsSense implements Sense<List<Pot>> {
         int end = line.phraseEnd(from);
         Set<Pot> pots = new LinkedHashSet<>();
         int at = from;
-        while (at < end && !line.isQuoted(at)) {
+        for (; at < end && !line.isQuoted(at); at++) {
             Optional<Heard<List<Pot>>> some = pots(line.folded(at, at + 1), bench);
-            if (some.isEmpty()) {
+            if (some.isEmpty() || some.get().complaint().isPresent()) {
                 break;
-            }
-            at++;
-            if (some.get().complaint().isPresent()) {
-                return Optional.of(new Found<>(at, some.get(), Sure.WHOLE));
             }
             some.get().value().ifPresent(pots::addAll);
         }
-        return at == from ? Optional.empty() : Optional.of(Found.whole(at, List.copyOf(pots)));
+        return at > from ? Optional.of(Found.whole(at, List.copyOf(pots))) : unknown(line, from, end, bench);
+    }
+
+    /** What looks like a label but is none; only where no pot was named before it. */
+    private static Optional<Found<List<Pot>>> unknown(Written line, int from, int end, Bench bench) {
+        return from < end && !line.isQuoted(from)
+                ? pots(line.folded(from, from + 1), bench).map(wrong -> new Found<>(from + 1, wrong, Sure.WHOLE))
+                : Optional.empty();
     }
 
     private static Optional<Heard<List<Pot>>> pots(String word, Bench bench) {

@@ -55,22 +55,48 @@ final class Reader {
 
     /** Puts the words that begin here where they belong, and says where the next begin. */
     private int step(Form form, Filled filled, int at) {
-        Optional<Match<?>> best = matches(form, at)
-                .filter(match -> filled.isOpen(match.slot))
-                .filter(match -> reachesEnd(form, filled, match))
-                .min(BEST);
+        Optional<Match<?>> best = best(form, filled, at);
         best.ifPresentOrElse(match -> take(form, filled, match, at), () -> leaveOver(form, filled, at));
         return best.map(match -> match.found.end()).orElse(at + 1);
     }
 
-    /** Where whole phrases can be anything, one that is only partly understood is taken as it stands. */
-    private boolean reachesEnd(Form form, Filled filled, Match<?> match) {
-        int end = match.found.end();
-        boolean phrasesAreFree =
-                form.slots().stream().anyMatch(slot -> filled.isOpen(slot) && slot.sense() == FreePhrase.SENSE);
-        return !phrasesAreFree
-                || end >= line.phraseEnd(end)
-                || matches(form, end).anyMatch(next -> filled.isOpen(next.slot));
+    private Optional<Match<?>> best(Form form, Filled filled, int at) {
+        boolean free = isFree(form, filled) && line.isPhraseStart(at) && !isUnderstood(form, filled, at);
+        return matches(form, at)
+                .filter(match -> filled.isOpen(match.slot))
+                .filter(match -> isFree(match.slot) == free)
+                .min(BEST);
+    }
+
+    private static boolean isFree(Slot<?> slot) {
+        return slot.sense() == FreePhrase.SENSE;
+    }
+
+    /** Whether a phrase may still be anything. */
+    private static boolean isFree(Form form, Filled filled) {
+        return form.slots().stream().anyMatch(slot -> isFree(slot) && filled.isOpen(slot));
+    }
+
+    /** Whether the phrase that begins here makes sense to its end without being free. */
+    private boolean isUnderstood(Form form, Filled filled, int from) {
+        int end = line.phraseEnd(from);
+        int at = from;
+        while (at < end) {
+            int next = matches(form, at)
+                    .filter(match -> filled.isOpen(match.slot) && !isFree(match.slot))
+                    .min(BEST)
+                    .map(match -> match.found.end())
+                    .orElse(isFiller(at) ? at + 1 : at);
+            if (next == at) {
+                return false;
+            }
+            at = next;
+        }
+        return true;
+    }
+
+    private boolean isFiller(int at) {
+        return !line.isQuoted(at) && FILLERS.contains(line.folded(at, at + 1));
     }
 
     private void take(Form form, Filled filled, Match<?> match, int at) {
@@ -88,7 +114,7 @@ final class Reader {
     }
 
     private void leaveOver(Form form, Filled filled, int at) {
-        if (!line.isQuoted(at) && FILLERS.contains(line.folded(at, at + 1))) {
+        if (isFiller(at)) {
             return;
         }
         Optional<Match<?>> second = matches(form, at)

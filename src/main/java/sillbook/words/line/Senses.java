@@ -75,6 +75,11 @@ final class Senses {
         return new TermSense<>(before, vocabulary);
     }
 
+    /** One of these after one of several words that lead to it: {@code colours dark}. */
+    static <T> Sense<T> led(List<String> before, Vocabulary<T> vocabulary) {
+        return any(before.stream().map(word -> oneOf(word, vocabulary)).toList());
+    }
+
     /** A length that names its unit, so that it can be nothing else. */
     static Sense<Length> length() {
         return longest((words, bench) -> Lengths.isSure(words) ? Optional.of(Lengths.parse(words)) : Optional.empty());
@@ -112,6 +117,14 @@ final class Senses {
         return (line, from, bench) -> leadIn(line, from, words)
                 .filter(start -> line.phraseEnd(start) > start)
                 .map(start -> Found.whole(line.phraseEnd(start), line.text(start, line.phraseEnd(start))));
+    }
+
+    /** The whole phrase that begins with this word of the line; for what a keyword leads to. */
+    static Sense<String> phraseAt(int word) {
+        return (line, from, bench) -> {
+            int end = line.phraseEnd(from);
+            return from == word && end > from ? Optional.of(Found.whole(end, line.text(from, end))) : Optional.empty();
+        };
     }
 
     /** Whichever of these makes sense of most words; of equals the surest, then the first. */

@@ -4,6 +4,7 @@ package sillbook.words.line;
 import java.util.List;
 import sillbook.model.Container;
 import sillbook.model.Day;
+import sillbook.model.Kind;
 import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -57,6 +58,17 @@ final class Slots {
 
     /** Words to the end of the line. */
     static final Slot<String> NOTE = Slot.one("note", Senses.restAfter("note", "jot"));
+
+    /** The name that follows a keyword of one word, to the end of its phrase. */
+    static final Slot<String> NAME = Slot.one("name", Senses.phraseAt(1));
+
+    /** Another name for what the line is about. */
+    static final Slot<String> CALLED = Slot.one("", Senses.phraseAfter("called", "renamed"));
+
+    static final Slot<Kind> KIND = Slot.one("kind", KindSense.SENSE);
+
+    /** A phrase that nothing else makes sense of. */
+    static final Slot<String> FREE = Slot.one("", FreePhrase.SENSE);
 
     private Slots() {}
 

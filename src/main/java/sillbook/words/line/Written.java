@@ -70,7 +70,7 @@ record Written(String line, List<Word> words) {
     }
 
     boolean isMark(int index, String marks) {
-        return index < size() && words.get(index).isMark(marks);
+        return index >= 0 && index < size() && words.get(index).isMark(marks);
     }
 
     boolean isQuoted(int index) {

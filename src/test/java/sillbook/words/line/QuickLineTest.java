@@ -12,7 +12,8 @@ class QuickLineTest {
     private final Bench bench = Shelves.bench();
 
     static Stream<Named<LineTable.Row>> lines() {
-        return Stream.of("lines-pots.txt", "lines-potting.txt").flatMap(LineTable::rows);
+        return Stream.of("lines-pots.txt", "lines-potting.txt", "lines-book.txt")
+                .flatMap(LineTable::rows);
     }
 
     @ParameterizedTest

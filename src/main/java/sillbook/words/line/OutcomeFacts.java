@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import sillbook.model.Day;
+import sillbook.model.Id;
+import sillbook.model.Outcome;
+import sillbook.model.Outcome.Again;
+import sillbook.model.Outcome.Sign;
+import sillbook.model.Pot;
+import sillbook.model.Variety;
+import sillbook.reckon.dates.DaySpan;
+import sillbook.text.Fold;
+import sillbook.words.Complaint;
+import sillbook.words.Counts;
+import sillbook.words.Days;
+import sillbook.words.Groups;
+import sillbook.words.Heard;
+import sillbook.words.Lengths;
+import sillbook.words.Looking;
+import sillbook.words.Terms;
+
+/** What a line says of how a pot did. */
+record OutcomeFacts(Filled filled) {
+    private static final Slot<Integer> SCORE = Slot.one(
+            "score",
+            Senses.matching(
+                    "(?:outcome|score) (\\d{1,2})(?: of 5)?|(\\d{1,2}) of 5",
+                    said -> score(said.number(said.has(1) ? 1 : 2))));
+    private static final Slot<Integer> FLOWERS = Slot.one(
+            "number of flowers",
+            Senses.number("(\\d{1,3})(?: (?:of|out of) \\d{1,3})? (?:flowers?|flowered|in flower)"));
+    private static final Slot<DaySpan> GOOD = Slot.one("", Senses.longest(OutcomeFacts::good));
+    private static final Slot<Sign> SIGN = Slot.many("", Senses.oneOf(Terms.SIGNS));
+    private static final Slot<Again> AGAIN = Slot.one("", Senses.oneOf("again", Terms.AGAINS));
+    private static final Pattern GOOD_DAYS = Pattern.compile("good (?:from )?(.+?)(?: to | until |-)(.+)");
+
+    /** What only an outcome says. */
+    static final List<Slot<?>> OWN = List.of(SCORE, FLOWERS, GOOD, SIGN, AGAIN);
+
+    static final List<Slot<?>> SLOTS = List.of(SCORE, FLOWERS, GOOD, SIGN, AGAIN, Slots.LENGTH, Slots.DAY, Slots.NOTE);
+
+    private static Heard<Integer> score(int score) {
+        return score >= 1 && score <= 5
+                ? Heard.as(score)
+                : Heard.not("1 to 5", "A score is 1 to 5, not " + score + ".");
+    }
+
+    private static Optional<Heard<DaySpan>> good(String words, Bench bench) {
+        return Groups.of(GOOD_DAYS, Fold.of(words))
+                .flatMap(said -> bench.days(Looking.BACK)
+                        .tryParse(said.text(1))
+                        .flatMap(from ->
+                                bench.days(Looking.BACK).tryParse(said.text(2)).map(to -> span(from, to))));
+    }
+
+    private static Heard<DaySpan> span(Heard<Day> from, Heard<Day> to) {
+        return from.map(Day::likely)
+                .then(first -> to.map(Day::likely)
+                        .then(last -> first.isAfter(last)
+                                ? Heard.not(
+                                        "not in order",
+                                        Days.full(first) + " is after " + Days.full(last)
+                                                + ". Write the first good day first.")
+                                : Heard.as(DaySpan.ofInclusive(first, last))));
+    }
+
+    static Outcome empty(Id<Pot> pot, Optional<Id<Variety>> variety, Bench bench) {
+        return new Outcome(
+                bench.ids().next(),
+                pot,
+                variety,
+                Day.on(bench.today()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of(),
+                Again.NOT_SAID,
+                "");
+    }
+
+    /** The outcome with what is written put over what it was. */
+    Outcome over(Outcome before, Bench bench) {
+        Set<Sign> signs = new HashSet<>(before.signs());
+        signs.addAll(filled.all(SIGN));
+        return new Outcome(
+                before.id(),
+                before.pot(),
+                before.variety(),
+                Slots.day(filled, bench),
+                filled.get(SCORE).or(before::score),
+                filled.get(FLOWERS).or(before::flowers),
+                filled.get(Slots.LENGTH).or(before::height),
+                filled.get(GOOD).map(DaySpan::start).or(before::firstGood),
+                filled.get(GOOD).map(OutcomeFacts::last).or(before::lastGood),
+                signs,
+                filled.get(AGAIN).orElse(before.again()),
+                filled.get(Slots.NOTE).orElse(before.note()));
+    }
+
+    private static LocalDate last(DaySpan span) {
+        return span.endExclusive().minusDays(1);
+    }
+
+    void say(Draft draft) {
+        filled.get(SCORE).ifPresent(score -> draft.means("score " + score + " of 5"));
+        filled.get(FLOWERS).ifPresent(flowers -> draft.means(Counts.of(flowers, "flower")));
+        filled.get(Slots.LENGTH)
+                .ifPresent(height -> draft.means(
+                        Lengths.say(height, draft.bench().journal().settings().lengths()) + " tall"));
+        filled.get(GOOD)
+                .ifPresent(days -> draft.means(
+                        "good " + Days.fromTo(days.start(), last(days)) + ", " + Counts.of(days.days(), "day")));
+        filled.all(SIGN).forEach(sign -> draft.means("sign: " + Terms.SIGNS.say(sign)));
+        filled.get(AGAIN).ifPresent(again -> draft.means("again: " + Terms.AGAINS.say(again)));
+        Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
+    }
+
+    /** More bulbs in flower than there are. */
+    Optional<Complaint> tooMany(List<Pot> pots) {
+        return filled.get(FLOWERS)
+                .flatMap(flowers -> pots.stream()
+                        .filter(pot -> pot.bulbs() < flowers)
+                        .findFirst()
+                        .map(pot -> new Complaint(
+                                pot.bulbs() + " bulbs in it",
+                                pot.label() + " holds " + Counts.of(pot.bulbs(), "bulb") + "; " + flowers
+                                        + " cannot have flowered. Write how many of the bulbs did.")));
+    }
+}

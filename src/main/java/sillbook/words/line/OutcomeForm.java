@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.change.Change;
+import sillbook.change.Close;
+import sillbook.change.Together;
+import sillbook.change.WriteDown;
+import sillbook.model.Id;
+import sillbook.model.Outcome;
+import sillbook.model.Pot;
+import sillbook.model.Variety;
+import sillbook.words.Terms;
+
+/** {@code T4 score 4, 5 of 5 flowers, note ...}: how pots did; the end of their winter may be said with it. */
+final class OutcomeForm implements Form {
+    @Override
+    public FormHelp help() {
+        return FormHelp.of(
+                "outcome",
+                "Pots, score 1 to 5; then how many flowers, height, good from and to, signs of failure, again yes, no or differently, "
+                        + "and how their winter ended; of a mixed pot the variety may be named.",
+                "T4 score 4, 5 of 5 flowers, note short but sweet",
+                "T4 done, score 5, 45 cm, good 26 dec to 8 jan, again yes",
+                "T5 failed, score 1, leaves only");
+    }
+
+    @Override
+    public List<Slot<?>> slots() {
+        List<Slot<?>> slots = new ArrayList<>(List.of(Slots.POTS, CloseForm.END, Slots.VARIETY));
+        slots.addAll(OutcomeFacts.SLOTS);
+        return slots;
+    }
+
+    @Override
+    public int wanting(Filled filled) {
+        boolean any = OutcomeFacts.OWN.stream().anyMatch(filled::has);
+        return (filled.has(Slots.POTS) ? 0 : 1) + (any ? 0 : 1);
+    }
+
+    @Override
+    public void draw(Filled filled, Draft draft) {
+        List<Pot> pots = Slots.pots(filled);
+        Lines.pots(pots, draft);
+        Optional<Id<Variety>> variety = filled.get(Slots.VARIETY).map(Variety::id);
+        filled.get(Slots.VARIETY).ifPresent(one -> draft.means("of " + Lines.quoted(one.name())));
+        new OutcomeFacts(filled).say(draft);
+        List<Change> changes = new ArrayList<>();
+        filled.get(CloseForm.END).ifPresent(end -> {
+            Lines.happened(Terms.ENDS.say(end), filled, draft);
+            changes.add(new Close(Lines.ids(pots), end, "", Slots.day(filled, draft.bench())));
+        });
+        for (Pot pot : pots) {
+            Outcome before = before(pot, variety, draft.bench());
+            changes.add(new WriteDown(new OutcomeFacts(filled).over(before, draft.bench())));
+        }
+        new OutcomeFacts(filled).tooMany(pots).ifPresent(draft::ask);
+        if (!pots.isEmpty()) {
+            draft.change(changes.size() == 1 ? changes.get(0) : new Together(name(pots, filled), changes));
+        }
+    }
+
+    private static String name(List<Pot> pots, Filled filled) {
+        String end = filled.get(CloseForm.END)
+                .map(how -> " " + Terms.ENDS.say(how) + ",")
+                .orElse("");
+        return Lines.labels(pots) + end + " outcome written down";
+    }
+
+    private static Outcome before(Pot pot, Optional<Id<Variety>> variety, Bench bench) {
+        return bench.journal().outcomes().all().stream()
+                .filter(outcome ->
+                        outcome.pot().equals(pot.id()) && outcome.variety().equals(variety))
+                .findFirst()
+                .orElseGet(() -> OutcomeFacts.empty(pot.id(), variety, bench));
+    }
+}

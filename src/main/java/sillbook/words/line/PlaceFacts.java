@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import sillbook.model.Band;
+import sillbook.model.Place;
+import sillbook.model.Place.ColdDays;
+import sillbook.model.Place.Hazard;
+import sillbook.model.Place.Sort;
+import sillbook.model.Stage;
+import sillbook.text.Fold;
+import sillbook.words.ColdDayWords;
+import sillbook.words.Counts;
+import sillbook.words.Heard;
+import sillbook.words.Temperatures;
+import sillbook.words.Terms;
+
+/** What a line says of a place. */
+record PlaceFacts(Filled filled) {
+    static final Slot<Sort> SORT = Slot.one("sort of place", Senses.oneOf(Terms.SORTS));
+    static final Slot<Stage> SERVES =
+            Slot.one("stage", Senses.oneOf(Terms.STAGES.only(Set.of(Stage.COLD, Stage.COOL_ROOM, Stage.WARM_ROOM))));
+
+    private static final Slot<Integer> ROOM = Slot.one("", Senses.number("room (?:for )?(\\d{1,4})(?: pots)?"));
+    private static final Slot<Integer> CHECK = Slot.one(
+            "",
+            Senses.matching(
+                    "check(?:ed)? (?:every )?(\\d{1,3})(?: days)?|never check(?:ed)?|no checks?",
+                    said -> Heard.as(said.has(1) ? said.number(1) : 0)));
+    private static final Slot<Band> USUAL = Slot.one("band of temperatures", Senses.longest(PlaceFacts::band));
+    private static final Slot<ColdDays> COLD = Slot.one("", Senses.longest((words, bench) -> cold(words)));
+    private static final Slot<Hazard> HAZARD =
+            Slot.many("", Senses.any(List.of(Senses.oneOf(Terms.HAZARDS), Senses.oneOf("hazard", Terms.HAZARDS))));
+    private static final Slot<Boolean> NO_HAZARD = Slot.one("", Senses.flag("no hazards?"));
+    private static final Slot<String> LIGHT = Slot.one("", Senses.phraseAfter("light"));
+
+    static final List<Slot<?>> SLOTS = List.of(
+            Slots.NAME, SORT, SERVES, ROOM, CHECK, USUAL, COLD, HAZARD, NO_HAZARD, LIGHT, Slots.CALLED, Slots.NOTE);
+
+    private static Optional<Heard<Band>> band(String words, Bench bench) {
+        return Temperatures.isSure(words)
+                        && Temperatures.parseBand(words).value().isPresent()
+                ? Optional.of(Temperatures.parseBand(words))
+                : Optional.empty();
+    }
+
+    private static Optional<Heard<ColdDays>> cold(String words) {
+        String said = Fold.of(words);
+        boolean led = said.startsWith("cold ") && words.length() > "cold ".length();
+        return led ? Optional.of(ColdDayWords.parse(words.substring("cold ".length()))) : Optional.empty();
+    }
+
+    /** The place with what is written put over what it was. */
+    Place over(Place before) {
+        Sort sort = filled.get(SORT).orElse(before.sort());
+        return new Place(
+                before.id(),
+                filled.get(Slots.CALLED).orElse(before.name()),
+                sort,
+                filled.get(SERVES).orElse(filled.has(SORT) ? sort.usuallyServes() : before.serves()),
+                filled.get(USUAL).or(before::usual),
+                filled.get(COLD).orElse(before.coldDays()),
+                filled.get(LIGHT).orElse(before.light()),
+                filled.get(ROOM).or(before::room),
+                filled.get(CHECK).orElse(before.checkEveryDays()),
+                hazards(before),
+                filled.get(Slots.NOTE).orElse(before.note()));
+    }
+
+    private Set<Hazard> hazards(Place before) {
+        Set<Hazard> hazards = new HashSet<>(filled.has(NO_HAZARD) ? Set.of() : before.hazards());
+        hazards.addAll(filled.all(HAZARD));
+        return hazards;
+    }
+
+    void say(Place place, Draft draft) {
+        filled.get(Slots.CALLED).ifPresent(name -> draft.means("from now on called " + name));
+        filled.get(ROOM).ifPresent(room -> draft.means("room for " + Counts.of(room, "pot")));
+        filled.get(USUAL)
+                .ifPresent(band -> draft.means("usually "
+                        + Temperatures.fromTo(
+                                band, draft.bench().journal().settings().temperatures())));
+        filled.get(COLD).ifPresent(days -> draft.means("cold " + ColdDayWords.say(days)));
+        filled.get(CHECK)
+                .ifPresent(days ->
+                        draft.means(days == 0 ? "never asked for a check" : "a check every " + Counts.of(days, "day")));
+        if (filled.has(HAZARD) || filled.has(NO_HAZARD)) {
+            draft.means("hazards: " + said(place));
+        }
+        filled.get(LIGHT).ifPresent(light -> draft.means("light: " + light));
+        Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
+    }
+
+    private static String said(Place place) {
+        return place.hazards().isEmpty()
+                ? "none"
+                : place.hazards().stream().sorted().map(Terms.HAZARDS::say).collect(Collectors.joining(", "));
+    }
+}

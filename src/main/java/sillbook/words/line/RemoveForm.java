@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.change.Change;
+import sillbook.change.Remove;
+import sillbook.change.RemovePots;
+import sillbook.change.Together;
+import sillbook.model.Entity;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+
+/** {@code remove T4}: pots with all their entries, or anything else that nothing refers to. */
+final class RemoveForm implements Form {
+    private static final Slot<Removable> WHAT = Slot.one("sort of thing", Senses.oneOf(Removable.WORDS));
+    private static final Slot<Boolean> ENTRY = Slot.one("", Senses.flag("entry"));
+
+    @Override
+    public FormHelp help() {
+        return FormHelp.of(
+                "remove",
+                "Pots by their labels, with all their entries; or a variety, place, potting mix, container or kind that nothing "
+                        + "refers to; or the wish, outcome, last purchase, last reading or entry of what is named.",
+                "remove T4",
+                "remove place trench",
+                "remove entry T4 checked 2 jan",
+                "remove wish for easter");
+    }
+
+    @Override
+    public List<String> keywords() {
+        return List.of("remove");
+    }
+
+    @Override
+    public List<Slot<?>> slots() {
+        return List.of(
+                WHAT,
+                ENTRY,
+                Slots.POTS,
+                Slots.VARIETY,
+                Slots.PLACE,
+                Slots.MIX,
+                Slots.CONTAINER,
+                Removable.ownKind(),
+                EntryNamed.SORT,
+                EntryNamed.DAYS,
+                WishForm.DAYS,
+                Slots.KIND);
+    }
+
+    @Override
+    public int wanting(Filled filled) {
+        return 0;
+    }
+
+    @Override
+    public void draw(Filled filled, Draft draft) {
+        List<Pot> pots = Slots.pots(filled);
+        if (filled.has(ENTRY)) {
+            remove(new EntryNamed(filled, filled.all(EntryNamed.DAYS).stream().findFirst()).find(draft), draft);
+        } else if (!pots.isEmpty() && !filled.has(WHAT)) {
+            removePots(pots, draft);
+        } else {
+            remove(named(filled, draft.bench().journal()), draft);
+        }
+    }
+
+    private static void removePots(List<Pot> pots, Draft draft) {
+        Journal journal = draft.bench().journal();
+        int entries =
+                pots.stream().mapToInt(pot -> journal.history(pot.id()).size()).sum();
+        Lines.pots(pots, draft);
+        draft.means("would go, with " + (entries == 1 ? "1 entry" : entries + " entries"));
+        draft.remark("If only something failed, write failed instead: then next year knows why.");
+        draft.change(new RemovePots(Lines.ids(pots)));
+    }
+
+    /** Where the line does not say of which sort it is, everything of that name. */
+    private static List<Entity<?>> named(Filled filled, Journal journal) {
+        List<Entity<?>> named = new ArrayList<>();
+        Optional<Removable> what = filled.get(WHAT);
+        Stream<Removable> sorts = what.map(Stream::of)
+                .orElseGet(() -> Stream.of(
+                        Removable.VARIETY, Removable.PLACE, Removable.MIX, Removable.CONTAINER, Removable.KIND));
+        sorts.forEach(sort -> sort.named(filled, journal).forEach(named::add));
+        return named;
+    }
+
+    private static void remove(List<? extends Entity<?>> going, Draft draft) {
+        if (going.isEmpty()) {
+            draft.ask(
+                    "remove what?",
+                    "Nothing in the book is meant by that. Write its label or its name, as: remove T4, remove place trench.");
+            return;
+        }
+        List<Change> changes = going.stream().<Change>map(Remove::new).toList();
+        changes.forEach(change -> change.on(
+                        draft.bench().journal(), draft.bench().hand())
+                .fold(step -> say(step.name(), draft), refusal -> draft));
+        draft.change(changes.size() == 1 ? changes.get(0) : new Together("", changes));
+    }
+
+    private static Draft say(String step, Draft draft) {
+        draft.means(step);
+        return draft;
+    }
+}
