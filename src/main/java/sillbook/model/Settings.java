@@ -53,6 +53,10 @@ public record Settings(
                 zone, MonthDay.of(7, 1), TemperatureUnit.CELSIUS, LengthUnit.CENTIMETRES, Colours.ASK, true);
     }
 
+    public Settings withColours(Colours chosen) {
+        return new Settings(zone, seasonStart, temperatures, lengths, chosen, dailyCare);
+    }
+
     @Override
     public Id<Settings> id() {
         return ID;

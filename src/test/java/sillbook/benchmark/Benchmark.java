@@ -30,8 +30,11 @@ public final class Benchmark {
 
     private static void tenSeasons(Path journal) {
         Clock clock = Clock.systemUTC();
-        Bookshelf shelf =
-                new Bookshelf(new SqliteStorage(journal.resolveSibling("cache")), clock, Bookshelf.randomIds(), (content, pot, day) -> List.of());
+        Bookshelf shelf = new Bookshelf(
+                new SqliteStorage(journal.resolveSibling("cache")),
+                clock,
+                Bookshelf.randomIds(),
+                (content, pot, day) -> List.of());
         shelf.begin(journal, TenSeasons.until(LocalDate.now(clock), clock.getZone()))
                 .close();
     }

@@ -7,40 +7,122 @@ import sillbook.model.Settings.Colours;
 /** What a screen asks the shell to do. The shell answers with a {@link Message} where one is named. */
 public sealed interface Effect {
 
+    /** One way to do each sort of effect. */
+    interface Cases<R> {
+        R carryOut(CarryOut effect);
+
+        R takeBack(TakeBack effect);
+
+        R putBack(PutBack effect);
+
+        R listSteps(ListSteps effect);
+
+        R readRest(ReadRest effect);
+
+        R beginJournal(BeginJournal effect);
+
+        R seeDemo(SeeDemo effect);
+
+        R openJournal(OpenJournal effect);
+
+        R quit(Quit effect);
+
+        R suspend(Suspend effect);
+
+        R redraw(Redraw effect);
+    }
+
+    <R> R fold(Cases<R> cases);
+
     /** Carry out a change; answered by {@link Message.Kept}, {@link Message.Refused} or {@link Message.Failed}. */
-    record CarryOut(Change change) implements Effect {}
+    record CarryOut(Change change) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.carryOut(this);
+        }
+    }
 
     /** Take back the newest steps; answered by {@link Message.Kept} or {@link Message.Failed}. */
-    record TakeBack(int steps) implements Effect {}
+    record TakeBack(int steps) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.takeBack(this);
+        }
+    }
 
     /** Put back the steps last taken back; answered by {@link Message.Kept} or {@link Message.Failed}. */
-    record PutBack(int steps) implements Effect {}
+    record PutBack(int steps) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.putBack(this);
+        }
+    }
 
     /**
      * Name some of the journal's steps; answered by {@link Message.StepsListed}.
      *
      * @param from how many of the newest to pass over; those taken back are newer than all others
      */
-    record ListSteps(int from, int howMany) implements Effect {}
+    record ListSteps(int from, int howMany) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.listSteps(this);
+        }
+    }
 
     /** Read what the first picture did without; answered by {@link Message.Changed}. */
-    record ReadRest() implements Effect {}
+    record ReadRest() implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.readRest(this);
+        }
+    }
 
     /** Make a journal in the usual place and open it; answered by {@link Message.Opened}. */
-    record BeginJournal(Colours colours) implements Effect {}
+    record BeginJournal(Colours colours) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.beginJournal(this);
+        }
+    }
 
     /** Open a spare copy of the demo; answered by {@link Message.Opened}. */
-    record SeeDemo(Colours colours) implements Effect {}
+    record SeeDemo(Colours colours) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.seeDemo(this);
+        }
+    }
 
     /** Open the journal in a file; answered by {@link Message.Opened} or {@link Message.Failed}. */
-    record OpenJournal(String file, Colours colours) implements Effect {}
+    record OpenJournal(String file, Colours colours) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.openJournal(this);
+        }
+    }
 
     /** Leave the program; everything is kept already. */
-    record Quit() implements Effect {}
+    record Quit() implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.quit(this);
+        }
+    }
 
     /** Go to the shell that started the program, and come back. */
-    record Suspend() implements Effect {}
+    record Suspend() implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.suspend(this);
+        }
+    }
 
     /** Draw everything anew, whatever is thought to stand on the screen. */
-    record Redraw() implements Effect {}
+    record Redraw() implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.redraw(this);
+        }
+    }
 }

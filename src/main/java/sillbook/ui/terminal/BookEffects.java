@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.terminal;
+
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import sillbook.app.Book;
+import sillbook.app.Result;
+import sillbook.model.Settings.Colours;
+import sillbook.store.Steps;
+import sillbook.store.StoreException;
+import sillbook.ui.screen.Copy;
+import sillbook.ui.screen.Effect;
+import sillbook.ui.screen.Message;
+import sillbook.ui.screen.Snapshot;
+import sillbook.ui.screen.TakenStep;
+
+/** Does to the open book what the screens ask for, and opens another one when they ask for that. */
+public final class BookEffects implements Effects<Message, Effect>, AutoCloseable {
+    private final Library library;
+    private Optional<OnTable> open;
+
+    /** A book on the table, and how it lies there. */
+    public record OnTable(Book book, Copy copy) {
+        /** What the screens are shown of it at this moment. */
+        public Snapshot snapshot() {
+            Steps counted = book.steps(0, 0);
+            int toTakeBack = counted.all() - counted.takenBack();
+            return new Snapshot(book.journal(), book.today(), toTakeBack, counted.takenBack());
+        }
+    }
+
+    /**
+     * Where books come from. What cannot be opened is refused with a {@link StoreException}.
+     *
+     * @param begin makes a journal in the usual place, in these colours
+     * @param demo makes a spare copy of the demo, in these colours
+     * @param file opens the journal in the file of that name
+     */
+    public record Library(
+            Function<Colours, OnTable> begin, Function<Colours, OnTable> demo, Function<String, OnTable> file) {}
+
+    public BookEffects(Library library, Optional<OnTable> open) {
+        this.library = library;
+        this.open = open;
+    }
+
+    @Override
+    public synchronized void carryOut(Effect effect, Consumer<Message> answer) {
+        try {
+            effect.fold(new Deeds()).ifPresent(answer);
+        } catch (StoreException failure) {
+            answer.accept(new Message.Failed(failure.sentence()));
+        }
+    }
+
+    /** Tells what another window wrote, if one did. */
+    public synchronized void lookAround(Consumer<Message> answer) {
+        try {
+            open.filter(table -> table.book().refresh())
+                    .ifPresent(table -> answer.accept(new Message.Changed(table.snapshot())));
+        } catch (StoreException failure) {
+            answer.accept(new Message.Failed(failure.sentence()));
+        }
+    }
+
+    /** The book the screens are on, if one is open. */
+    public synchronized Optional<OnTable> onTable() {
+        return open;
+    }
+
+    @Override
+    public synchronized void close() {
+        open.ifPresent(table -> table.book().close());
+        open = Optional.empty();
+    }
+
+    private OnTable table() {
+        return open.orElseThrow(() -> new IllegalStateException("the screens ask for a book before one is open"));
+    }
+
+    /** Each effect done, with the answer it gives. */
+    private final class Deeds implements Effect.Cases<Optional<Message>> {
+
+        @Override
+        public Optional<Message> carryOut(Effect.CarryOut effect) {
+            return answer(table().book().carryOut(effect.change()), name -> name + ".", false);
+        }
+
+        @Override
+        public Optional<Message> takeBack(Effect.TakeBack effect) {
+            return turn(effect.steps(), Book::takeBack, "Taken back");
+        }
+
+        @Override
+        public Optional<Message> putBack(Effect.PutBack effect) {
+            return turn(effect.steps(), Book::putBack, "Put back");
+        }
+
+        /** Several steps one after another; the first that fails ends it. */
+        private Optional<Message> turn(int steps, Function<Book, Result> once, String done) {
+            Result last = once.apply(table().book());
+            for (int more = 1; more < steps && last instanceof Result.Done; more++) {
+                last = once.apply(table().book());
+            }
+            String what = steps == 1 ? done + ": " : done + " " + steps + " steps, the last: ";
+            return answer(last, name -> what + name + ".", true);
+        }
+
+        private Optional<Message> answer(Result result, UnaryOperator<String> sentence, boolean wasBack) {
+            if (result instanceof Result.Done done) {
+                return Optional.of(new Message.Kept(sentence.apply(done.step()), wasBack, table().snapshot()));
+            }
+            if (result instanceof Result.Refused refused) {
+                return Optional.of(new Message.Refused(refused.sentence()));
+            }
+            return Optional.of(new Message.Failed(((Result.Failed) result).sentence()));
+        }
+
+        @Override
+        public Optional<Message> listSteps(Effect.ListSteps effect) {
+            Book book = table().book();
+            ZoneId zone = book.journal().settings().zone();
+            List<TakenStep> steps = book.steps(effect.from(), effect.howMany()).stretch().stream()
+                    .map(step -> new TakenStep(
+                            step.name(), LocalDateTime.ofInstant(step.writtenAt(), zone), step.isTakenBack()))
+                    .toList();
+            return Optional.of(new Message.StepsListed(steps));
+        }
+
+        @Override
+        public Optional<Message> readRest(Effect.ReadRest effect) {
+            table().book().readAll();
+            return Optional.of(new Message.Changed(table().snapshot()));
+        }
+
+        @Override
+        public Optional<Message> beginJournal(Effect.BeginJournal effect) {
+            return opened(library.begin().apply(effect.colours()));
+        }
+
+        @Override
+        public Optional<Message> seeDemo(Effect.SeeDemo effect) {
+            return opened(library.demo().apply(effect.colours()));
+        }
+
+        @Override
+        public Optional<Message> openJournal(Effect.OpenJournal effect) {
+            return opened(library.file().apply(effect.file()));
+        }
+
+        private Optional<Message> opened(OnTable other) {
+            close();
+            open = Optional.of(other);
+            return Optional.of(new Message.Opened(other.copy(), other.snapshot()));
+        }
+
+        @Override
+        public Optional<Message> quit(Effect.Quit effect) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Message> suspend(Effect.Suspend effect) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Message> redraw(Effect.Redraw effect) {
+            return Optional.empty();
+        }
+    }
+}
