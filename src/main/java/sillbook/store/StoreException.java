@@ -23,6 +23,10 @@ public abstract sealed class StoreException extends RuntimeException {
         return sentence;
     }
 
+    private static String reason(@Nullable Throwable cause) {
+        return cause == null || cause.getMessage() == null ? "" : ": " + cause.getMessage();
+    }
+
     /** There is no file. */
     public static final class Missing extends StoreException {
         private static final long serialVersionUID = 1L;
@@ -128,16 +132,24 @@ public abstract sealed class StoreException extends RuntimeException {
         }
     }
 
+    /** What was to be written cannot be in a journal: the program made a mistake. */
+    public static final class Unfit extends StoreException {
+        private static final long serialVersionUID = 1L;
+
+        public Unfit(Path file, Throwable cause) {
+            super(
+                    "That does not fit into " + file + reason(cause) + ". Nothing was changed. It is a fault of the"
+                            + " program; please report it.",
+                    cause);
+        }
+    }
+
     /** The machine could not read or write the file. */
     public static final class Failed extends StoreException {
         private static final long serialVersionUID = 1L;
 
         public Failed(Path file, String what, @Nullable Throwable cause) {
             super(file + " could not be " + what + reason(cause) + ". Look at the disk and the folder.", cause);
-        }
-
-        private static String reason(@Nullable Throwable cause) {
-            return cause == null || cause.getMessage() == null ? "" : ": " + cause.getMessage();
         }
     }
 }

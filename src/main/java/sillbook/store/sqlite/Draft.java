@@ -37,15 +37,21 @@ final class Draft {
             try {
                 writing.accept(draft);
                 force(draft, StandardOpenOption.WRITE);
-                Files.move(draft, file, naming);
+                rename(draft, file, naming);
                 forceNames(folder);
             } finally {
                 Files.deleteIfExists(draft);
             }
-        } catch (FileAlreadyExistsException e) {
-            throw new StoreException.AlreadyThere(file);
         } catch (IOException e) {
             throw Failures.of(file, e);
+        }
+    }
+
+    private static void rename(Path draft, Path file, CopyOption... naming) throws IOException {
+        try {
+            Files.move(draft, file, naming);
+        } catch (FileAlreadyExistsException e) {
+            throw new StoreException.AlreadyThere(file);
         }
     }
 

@@ -21,6 +21,7 @@ final class Failures {
             case SQLITE_BUSY, SQLITE_LOCKED -> new StoreException.Locked(file, failure);
             case SQLITE_FULL -> new StoreException.DiskFull(file, failure);
             case SQLITE_READONLY, SQLITE_PERM -> new StoreException.ReadOnly(file, failure);
+            case SQLITE_CONSTRAINT -> new StoreException.Unfit(file, failure);
             default -> new StoreException.Failed(file, "read or written", failure);
         };
     }

@@ -29,7 +29,7 @@ public final class SqliteStorage implements Storage {
         if (!Files.exists(file)) {
             return Found.NOTHING;
         }
-        if (!Files.isRegularFile(file)) {
+        if (!Files.isRegularFile(file) || file.toFile().length() == 0) {
             throw new StoreException.NotADatabase(file, null);
         }
         try (Database database = Database.open(file, quietAccess(file))) {

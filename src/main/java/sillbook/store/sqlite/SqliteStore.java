@@ -118,7 +118,7 @@ final class SqliteStore implements Store {
 
     @Override
     public List<String> verify() {
-        return database.atOneMoment(() -> Verification.of(database));
+        return Verification.of(database);
     }
 
     @Override
