@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -15,6 +16,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.Pot;
+import sillbook.store.Backups;
 import sillbook.store.Snapshot;
 import sillbook.store.Steps;
 import sillbook.store.Store;
@@ -30,15 +32,22 @@ import sillbook.store.Written;
  * {@link Result}.
  */
 public final class Book implements AutoCloseable {
+    private final Path file;
     private final Store store;
     private final Desk desk;
     private volatile Snapshot known;
     private volatile boolean whole;
 
-    Book(Store store, Desk desk) {
+    Book(Path file, Store store, Desk desk) {
+        this.file = file;
         this.store = store;
         this.desk = desk;
         this.known = store.readCurrent(desk.now());
+    }
+
+    /** The file it is kept in. */
+    public Path file() {
+        return file;
     }
 
     /** What the journal is known to say. Until {@link #isWhole()}, closed pots of other seasons are missing. */
@@ -167,6 +176,20 @@ public final class Book implements AutoCloseable {
      */
     public synchronized void backUp(Path copy) {
         store.backUp(copy);
+    }
+
+    /**
+     * Makes the backup of the day and lets old ones go, unless there is one already.
+     *
+     * @throws StoreException when it cannot be written
+     */
+    public synchronized void backUpOnceADay() {
+        Backups backups = Backups.of(file);
+        LocalDate today = today();
+        if (!Files.exists(backups.ofDay(today))) {
+            store.backUp(backups.ofDay(today));
+            backups.thinOut(journal()::seasonOf);
+        }
     }
 
     /** Leaves one file behind, with everything in it. */

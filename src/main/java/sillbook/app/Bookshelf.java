@@ -8,6 +8,7 @@ import sillbook.model.Ids;
 import sillbook.model.Journal;
 import sillbook.model.Settings;
 import sillbook.store.Storage;
+import sillbook.store.Store;
 import sillbook.store.StoreException;
 
 /** Opens and begins books. */
@@ -41,7 +42,7 @@ public final class Bookshelf {
      * @throws StoreException when it cannot be opened; the file is then as it was
      */
     public Book open(Path file) {
-        return new Book(storage.open(file), desk);
+        return read(file, storage.open(file));
     }
 
     /**
@@ -59,6 +60,24 @@ public final class Bookshelf {
      * @throws StoreException when there is a file already, or none can be made
      */
     public Book begin(Path file, Journal content) {
-        return new Book(storage.begin(file, content), desk);
+        return read(file, storage.begin(file, content));
+    }
+
+    /**
+     * Begins a journal that nobody keeps: it lies in a folder of its own, and goes when the program ends.
+     *
+     * @throws StoreException when none can be made
+     */
+    public Book spare(Journal content) {
+        return begin(SpareFolder.untilExit().resolve("spare.sillbook"), content);
+    }
+
+    private Book read(Path file, Store store) {
+        try {
+            return new Book(file, store, desk);
+        } catch (StoreException unreadable) {
+            store.close();
+            throw unreadable;
+        }
     }
 }

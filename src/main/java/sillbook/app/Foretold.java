@@ -23,10 +23,7 @@ final class Foretold {
         if (pots.isEmpty()) {
             return List.of();
         }
-        Journal after = before.with(step.edits());
-        return pots.stream()
-                .flatMap(pot -> forecast.windows(after, pot, today).stream())
-                .toList();
+        return forecast.windows(before.with(step.edits()), pots, today);
     }
 
     private static List<Id<Pot>> potsPottedOrMoved(Step step, Journal before) {
