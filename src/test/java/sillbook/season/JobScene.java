@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import sillbook.model.Findings.Growth;
+import sillbook.model.Happening.Care;
+import sillbook.model.Happening.End;
+import sillbook.model.JobKind;
+import sillbook.model.Place.Sort;
+import sillbook.season.Winter.Look;
+
+/**
+ * A winter in which a row of docs/jobs.md happens to one tulip.
+ *
+ * @param bases the days that the row's days are counted from
+ * @param closings what closes the job, each on its own
+ */
+record JobScene(Winter winter, String today, Map<String, String> bases, List<UnaryOperator<Winter>> closings) {
+
+    /** A new winter each time: closing the job changes it. */
+    static JobScene of(JobKind kind) {
+        return switch (kind) {
+            case POT_UP ->
+                new JobScene(house(), "1 aug", Map.of("season", "1 jul"), List.of(winter -> winter.potted("1 aug")));
+            case INTO_COLD -> intoCold();
+            case CHECK -> check();
+            case BRING_IN ->
+                new JobScene(
+                        inCold(),
+                        "20 dec",
+                        Map.of("cold-began", "1 oct"),
+                        List.of(winter -> winter.moved("20 dec", "stair window")));
+            case MOVE_TO_WARMTH -> moveToWarmth();
+            case WATCH_FOR_FLOWER ->
+                new JobScene(
+                        inCool().moved("19 jan", "kitchen sill"),
+                        "20 jan",
+                        Map.of("warm-room-began", "19 jan"),
+                        List.of(winter -> winter.flowered("20 jan")));
+            case KEEP_COOL_IN_BLOOM -> keepCool();
+            case PAST_BLOOM -> pastBloom();
+            case WRITE_OUTCOME ->
+                new JobScene(
+                        afterBloom(),
+                        "15 feb",
+                        Map.of("past-bloom", "14 feb"),
+                        List.of(winter -> winter.outcome("15 feb", 4)));
+            case AFTERCARE -> aftercare();
+            case DAILY_CARE -> dailyCare();
+        };
+    }
+
+    Outlook outlook() {
+        return winter.on(today);
+    }
+
+    LocalDate base(String name) {
+        return name.equals("today")
+                ? winter.day(today)
+                : winter.day(Optional.ofNullable(bases.get(name)).orElseThrow());
+    }
+
+    private static Winter house() {
+        return Winter.winter()
+                .place("cellar", Sort.CELLAR)
+                .place("stair window", Sort.COOL_ROOM)
+                .place("kitchen sill", Sort.WARM_SILL)
+                .pot("T1", "Tuesday Coat", "tulip");
+    }
+
+    private static Winter inCold() {
+        return house().potted("1 oct", "cellar");
+    }
+
+    private static Winter inCool() {
+        return inCold().moved("14 jan", "stair window");
+    }
+
+    private static Winter inBloom() {
+        return inCold().moved("14 jan", "kitchen sill").flowered("4 feb");
+    }
+
+    private static Winter afterBloom() {
+        return inBloom().pastBloom("14 feb");
+    }
+
+    private static JobScene intoCold() {
+        return new JobScene(
+                house().potted("3 oct"),
+                "5 oct",
+                Map.of("potted", "3 oct"),
+                List.of(
+                        winter -> winter.moved("5 oct", "cellar"),
+                        winter -> winter.saw("5 oct", Look.roots().growth(Growth.BUDS))));
+    }
+
+    private static JobScene check() {
+        return new JobScene(
+                inCold(),
+                "11 oct",
+                Map.of("look", "1 oct"),
+                List.of(
+                        winter -> winter.checked("11 oct"),
+                        winter -> winter.place("frame", Sort.COLD_FRAME).moved("11 oct", "frame"),
+                        winter -> winter.place("loft", Sort.OTHER)
+                                .moved("2 oct", "loft")
+                                .roundLeftOut("11 oct", JobKind.CHECK)));
+    }
+
+    private static JobScene moveToWarmth() {
+        return new JobScene(
+                inCool(),
+                "15 jan",
+                Map.of("cool-room-began", "14 jan"),
+                List.of(winter -> winter.moved("15 jan", "kitchen sill"), winter -> winter.flowered("15 jan")));
+    }
+
+    private static JobScene keepCool() {
+        return new JobScene(
+                inBloom(),
+                "6 feb",
+                Map.of("bloom-began", "4 feb"),
+                List.of(winter -> winter.moved("6 feb", "stair window")));
+    }
+
+    private static JobScene pastBloom() {
+        return new JobScene(
+                inBloom().moved("4 feb", "stair window"),
+                "6 feb",
+                Map.of("bloom-began", "4 feb"),
+                List.of(winter -> winter.pastBloom("6 feb"), winter -> winter.closed("6 feb", End.GIVEN)));
+    }
+
+    private static JobScene aftercare() {
+        return new JobScene(
+                afterBloom().outcome("15 feb", 4),
+                "16 feb",
+                Map.of("past-bloom", "14 feb"),
+                List.of(
+                        winter -> winter.cared("16 feb", Care.PLANTED_OUT),
+                        winter -> winter.cared("16 feb", Care.REPOTTED),
+                        winter -> winter.cared("16 feb", Care.LEAVES_CUT),
+                        winter -> winter.cared("16 feb", Care.RESTED),
+                        winter -> winter.closed("16 feb", End.FINISHED)));
+    }
+
+    private static JobScene dailyCare() {
+        return new JobScene(
+                inCool(),
+                "16 jan",
+                Map.of(),
+                List.of(
+                        winter -> winter.checked("16 jan"),
+                        winter -> winter.cared("16 jan", Care.TURNED),
+                        winter -> winter.flowered("16 jan"),
+                        winter -> winter.moved("16 jan", "kitchen sill"),
+                        Winter::withoutDailyCare));
+    }
+}
