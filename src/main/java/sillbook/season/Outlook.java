@@ -121,6 +121,17 @@ public final class Outlook {
         return Optional.ofNullable(jobOf.get(pot));
     }
 
+    /** The growing pots that stand at a place, by label. */
+    public List<Id<Pot>> standingAt(Id<Place> place) {
+        return standings.at(place).stream().map(life -> life.pot().id()).toList();
+    }
+
+    /** A place with room that serves a stage, for a pot to be carried to; empty when there is none. */
+    public Optional<Destination> destination(Id<Pot> pot, Stage stage) {
+        PotLife life = pot(pot).life();
+        return destinations.suggest(life.pot(), stage, life.stands().map(Stay::place));
+    }
+
     /** The pots of a season, by label. */
     public List<PotNow> pots(Season of) {
         return journal.potsOf(of).stream()

@@ -3,20 +3,17 @@ package sillbook.words.line;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import sillbook.change.Hand;
 import sillbook.handbook.Handbook;
-import sillbook.model.Event;
-import sillbook.model.Happening;
-import sillbook.model.Id;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Stage;
+import sillbook.season.Outlook;
 import sillbook.words.DayReader;
 import sillbook.words.Kinds;
 import sillbook.words.Looking;
@@ -24,22 +21,26 @@ import sillbook.words.Looking;
 /**
  * What a line is read against.
  *
- * @param today the journal's day
+ * @param outlook of the journal, on the journal's day
  * @param ids for what the line would make
  */
-public record Bench(Journal journal, LocalDate today, Handbook handbook, Ids ids) {
+public record Bench(Journal journal, Outlook outlook, Handbook handbook, Ids ids) {
+    LocalDate today() {
+        return outlook.day();
+    }
+
     Season season() {
-        return journal.seasonOf(today);
+        return journal.seasonOf(today());
     }
 
     DayReader days(Looking looking) {
-        return new DayReader(today, looking);
+        return new DayReader(today(), looking);
     }
 
     /** A hand to try a change with, at the start of today. */
     Hand hand() {
-        Instant now = today.atStartOfDay(journal.settings().zone()).toInstant();
-        return new Hand(now, today, ids);
+        Instant now = today().atStartOfDay(journal.settings().zone()).toInstant();
+        return new Hand(now, today(), ids);
     }
 
     Kinds kinds() {
@@ -47,32 +48,17 @@ public record Bench(Journal journal, LocalDate today, Handbook handbook, Ids ids
     }
 
     Room room(Place place) {
-        List<Id<Pot>> there = journal.pots().all().stream()
-                .map(Pot::id)
-                .filter(pot -> stands(pot).equals(Optional.of(place.id())))
-                .toList();
-        return new Room(there, place.room());
+        return new Room(outlook.standingAt(place.id()), place.room());
     }
 
-    /** A place that serves a stage: of those with room for all the pots the first, else the one with most room. */
+    /** Where pots would go for a stage: the place suggested for the first of them, else any that serves it. */
     Optional<Place> suggest(List<Pot> pots, Stage stage) {
-        return journal.places().all().stream()
-                .filter(place -> place.serves() == stage)
-                .max(Comparator.comparingInt(
-                        place -> Math.min(pots.size(), room(place).left())));
-    }
-
-    /** Where a pot stands; empty when nobody said, or it is done. */
-    Optional<Id<Place>> stands(Id<Pot> pot) {
-        Optional<Id<Place>> stands = Optional.empty();
-        for (Event event : journal.history(pot)) {
-            if (event.what() instanceof Happening.Moved moved) {
-                stands = Optional.of(moved.place());
-            }
-            if (event.what() instanceof Happening.Closed) {
-                stands = Optional.empty();
-            }
-        }
-        return stands;
+        return pots.stream()
+                .findFirst()
+                .flatMap(pot -> outlook.destination(pot.id(), stage))
+                .map(destination -> journal.places().get(destination.place()))
+                .or(() -> journal.places().all().stream()
+                        .filter(place -> place.serves() == stage)
+                        .findFirst());
     }
 }

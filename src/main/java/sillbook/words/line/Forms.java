@@ -16,6 +16,7 @@ final class Forms {
             new CloseForm(),
             new PlantForm(),
             new OutcomeForm(),
+            new AnswerForm(),
             new ReadingForm(),
             new JotForm(),
             new VarietyForm(),

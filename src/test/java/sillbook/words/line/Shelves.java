@@ -32,6 +32,7 @@ import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.Stage;
 import sillbook.model.Variety;
+import sillbook.season.Outlook;
 
 /** A small invented journal to write lines in: a house in winter on Tue 12 Jan 2027. */
 final class Shelves {
@@ -57,7 +58,7 @@ final class Shelves {
     }
 
     private Bench toBench() {
-        return new Bench(journal, TODAY, Handbook.standard(), ids);
+        return new Bench(journal, Outlook.of(journal, Handbook.standard(), TODAY), Handbook.standard(), ids);
     }
 
     private void furnish() {
