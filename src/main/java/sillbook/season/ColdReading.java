@@ -29,13 +29,13 @@ record ColdReading(Journal journal, LocalDate today) {
                 dryDays(pot));
     }
 
-    /** The days in the cold since potting, place by place, up to but not with today. */
+    /**
+     * The days in the cold since potting, place by place, up to but not with today. A pot whose potting nobody wrote was
+     * potted when it came to stand somewhere.
+     */
     List<ColdStretch> stretches(List<Phase> phases, Optional<Day> potted) {
-        if (potted.isEmpty()) {
-            return List.of();
-        }
-        LocalDate from = potted.get().likely();
-        DaySpan counted = DaySpan.of(from, from.isAfter(today) ? from : today);
+        LocalDate from = potted.map(Day::likely).orElse(LocalDate.MIN);
+        DaySpan counted = DaySpan.of(from.isAfter(today) ? today : from, today);
         return phases.stream()
                 .filter(phase -> phase.stage() == Stage.COLD)
                 .flatMap(phase -> phase.days().intersection(counted).stream()

@@ -41,8 +41,8 @@ public record PotLife(
         return standing.stage();
     }
 
-    /** Potted, and not done. */
+    /** Potted, or standing somewhere as if it were, and not done. */
     public boolean isGrowing() {
-        return potted.isPresent() && stage() != Stage.DONE;
+        return !(standing instanceof Standing.Waiting) && stage() != Stage.DONE;
     }
 }

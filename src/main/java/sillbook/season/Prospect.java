@@ -170,8 +170,8 @@ public record Prospect(
 
     /** What would be known if the stage began on that day. */
     Facts beginning(Milestone milestone, LocalDate day) {
-        Facts started = facts.potted().isPresent() ? facts : facts.withPotted(day);
-        return started.with(milestone, day);
+        boolean hasStarted = facts.potted().isPresent() || !facts.happened().isEmpty();
+        return (hasStarted ? facts : facts.withPotted(day)).with(milestone, day);
     }
 
     private Optional<Stages> stages(Facts known) {

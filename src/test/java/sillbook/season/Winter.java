@@ -269,7 +269,7 @@ public final class Winter {
 
     private Id<Variety> variety(String name, String kind) {
         return varieties.computeIfAbsent(name, unknown -> {
-            Variety variety = Variety.of(ids.next(), name, kind(kind));
+            Variety variety = Variety.of(ids.next(), name, kind(kind.isEmpty() ? "tulip" : kind));
             put(variety);
             return variety.id();
         });
@@ -465,8 +465,16 @@ public final class Winter {
         return Optional.ofNullable(pots.get(label)).orElseThrow(() -> new AssertionError("no pot " + label));
     }
 
+    public boolean has(String label) {
+        return pots.containsKey(label);
+    }
+
     public Id<Place> placeId(String name) {
         return Optional.ofNullable(places.get(name)).orElseThrow(() -> new AssertionError("no place " + name));
+    }
+
+    public String name(Destination destination) {
+        return entity(Place.class, destination.place()).name();
     }
 
     public List<Id<Pot>> ids(String labels) {
