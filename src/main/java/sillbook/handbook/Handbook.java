@@ -156,7 +156,9 @@ public final class Handbook {
         if (entry(kind).filter(KindEntry::needsCold).isPresent()) {
             levels.add(HARDY);
         }
-        levels.add(EVERY);
+        if (!kind.equals(EVERY)) {
+            levels.add(EVERY);
+        }
         return levels;
     }
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
@@ -46,7 +47,8 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
 
     private void listen(Loop<State, Message, Effect> loop, ScheduledExecutorService watch) {
         Midnight.watch(today, day -> loop.tell(new Message.DayBegan(day)));
-        watch.scheduleWithFixedDelay(
+        // Looking ends with the sitting, which shuts the watch down; nobody waits for its end.
+        Future<?> unused = watch.scheduleWithFixedDelay(
                 () -> effects.lookAround(loop::tell),
                 MILLIS_BETWEEN_LOOKS,
                 MILLIS_BETWEEN_LOOKS,

@@ -1,25 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
-import java.util.function.Predicate;
 import sillbook.model.Event;
 import sillbook.model.Happening;
-import sillbook.model.Happening.BloomPoint;
 import sillbook.words.Vocabulary;
 
 /** The sorts of entry that a line can point at. */
 enum EntrySort {
-    POTTED(Happening.Potted.class::isInstance),
-    MOVED(Happening.Moved.class::isInstance),
-    CHECKED(Happening.Checked.class::isInstance),
-    FIRST_FLOWER(what -> flowered(what, BloomPoint.FIRST_FLOWER)),
-    FULL_BLOOM(what -> flowered(what, BloomPoint.FULL_BLOOM)),
-    PAST_BLOOM(what -> flowered(what, BloomPoint.PAST_BLOOM)),
-    CARE(Happening.Cared.class::isInstance),
-    END(Happening.Closed.class::isInstance),
-    PUT_OFF(Happening.PutOff.class::isInstance),
-    LEFT_OUT(Happening.LeftOut.class::isInstance),
-    NOTE(Happening.Jotted.class::isInstance);
+    POTTED,
+    MOVED,
+    CHECKED,
+    FIRST_FLOWER,
+    FULL_BLOOM,
+    PAST_BLOOM,
+    CARE,
+    END,
+    PUT_OFF,
+    LEFT_OUT,
+    NOTE;
 
     static final Vocabulary<EntrySort> WORDS = Vocabulary.<EntrySort>of("sort of entry")
             .with(POTTED, "potted")
@@ -34,17 +32,63 @@ enum EntrySort {
             .with(LEFT_OUT, "left out")
             .with(NOTE, "noted", "jotted");
 
-    private final Predicate<Happening> test;
-
-    EntrySort(Predicate<Happening> test) {
-        this.test = test;
-    }
-
     boolean is(Event event) {
-        return test.test(event.what());
+        return of(event.what()) == this;
     }
 
-    private static boolean flowered(Happening what, BloomPoint point) {
-        return what instanceof Happening.Flowered flowered && flowered.point() == point;
+    private static EntrySort of(Happening what) {
+        return what.fold(new Sorting());
+    }
+
+    /** The sort of each happening. */
+    private static final class Sorting implements Happening.Cases<EntrySort> {
+        @Override
+        public EntrySort potted(Happening.Potted happening) {
+            return POTTED;
+        }
+
+        @Override
+        public EntrySort moved(Happening.Moved happening) {
+            return MOVED;
+        }
+
+        @Override
+        public EntrySort checked(Happening.Checked happening) {
+            return CHECKED;
+        }
+
+        @Override
+        public EntrySort flowered(Happening.Flowered happening) {
+            return switch (happening.point()) {
+                case FIRST_FLOWER -> FIRST_FLOWER;
+                case FULL_BLOOM -> FULL_BLOOM;
+                case PAST_BLOOM -> PAST_BLOOM;
+            };
+        }
+
+        @Override
+        public EntrySort cared(Happening.Cared happening) {
+            return CARE;
+        }
+
+        @Override
+        public EntrySort closed(Happening.Closed happening) {
+            return END;
+        }
+
+        @Override
+        public EntrySort putOff(Happening.PutOff happening) {
+            return PUT_OFF;
+        }
+
+        @Override
+        public EntrySort leftOut(Happening.LeftOut happening) {
+            return LEFT_OUT;
+        }
+
+        @Override
+        public EntrySort jotted(Happening.Jotted happening) {
+            return NOTE;
+        }
     }
 }

@@ -3,7 +3,6 @@ package sillbook.words.line;
 
 import java.util.Comparator;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import sillbook.model.Entity;
 import sillbook.model.Journal;
@@ -16,16 +15,15 @@ import sillbook.words.Vocabulary;
 
 /** What can be removed beside pots and single entries, and how a line points at it. */
 enum Removable {
-    VARIETY((filled, journal) -> filled.get(Slots.VARIETY).stream()),
-    PLACE((filled, journal) -> filled.get(Slots.PLACE).stream()),
-    MIX((filled, journal) -> filled.get(Slots.MIX).stream()),
-    CONTAINER((filled, journal) -> filled.get(Slots.CONTAINER).stream()),
-    KIND((filled, journal) -> filled.get(Removable.ownKind()).stream()),
-    PURCHASE(
-            (filled, journal) -> filled.get(Slots.VARIETY).flatMap(variety -> lastPurchase(variety, journal)).stream()),
-    READING((filled, journal) -> filled.get(Slots.PLACE).flatMap(place -> lastReading(place, journal)).stream()),
-    WISH(Removable::wishes),
-    OUTCOME(Removable::outcomes);
+    VARIETY,
+    PLACE,
+    MIX,
+    CONTAINER,
+    KIND,
+    PURCHASE,
+    READING,
+    WISH,
+    OUTCOME;
 
     static final Vocabulary<Removable> WORDS = Vocabulary.<Removable>of("sort of thing")
             .with(VARIETY, "variety")
@@ -38,22 +36,22 @@ enum Removable {
             .with(WISH, "wish")
             .with(OUTCOME, "outcome");
 
-    private static final Slot<OwnKind> OWN_KIND = Slot.one(
+    static final Slot<OwnKind> OWN_KIND = Slot.one(
             "kind", new NameSense<>(bench -> bench.journal().ownKinds().all(), OwnKind::name, (kind, bench) -> ""));
-
-    private final BiFunction<Filled, Journal, Stream<? extends Entity<?>>> named;
-
-    Removable(BiFunction<Filled, Journal, Stream<? extends Entity<?>>> named) {
-        this.named = named;
-    }
 
     /** Those of this sort that the line names. */
     Stream<? extends Entity<?>> named(Filled filled, Journal journal) {
-        return named.apply(filled, journal);
-    }
-
-    static Slot<OwnKind> ownKind() {
-        return OWN_KIND;
+        return switch (this) {
+            case VARIETY -> filled.get(Slots.VARIETY).stream();
+            case PLACE -> filled.get(Slots.PLACE).stream();
+            case MIX -> filled.get(Slots.MIX).stream();
+            case CONTAINER -> filled.get(Slots.CONTAINER).stream();
+            case KIND -> filled.get(OWN_KIND).stream();
+            case PURCHASE -> filled.get(Slots.VARIETY).flatMap(variety -> lastPurchase(variety, journal)).stream();
+            case READING -> filled.get(Slots.PLACE).flatMap(place -> lastReading(place, journal)).stream();
+            case WISH -> wishes(filled, journal);
+            case OUTCOME -> outcomes(filled, journal);
+        };
     }
 
     private static Optional<Purchase> lastPurchase(Variety variety, Journal journal) {

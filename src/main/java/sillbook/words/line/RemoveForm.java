@@ -45,7 +45,7 @@ final class RemoveForm implements Form {
                 Slots.PLACE,
                 Slots.MIX,
                 Slots.CONTAINER,
-                Removable.ownKind(),
+                Removable.OWN_KIND,
                 EntryNamed.SORT,
                 EntryNamed.DAYS,
                 WishForm.DAYS,

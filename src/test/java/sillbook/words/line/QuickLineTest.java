@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import sillbook.words.Shelves;
 
 class QuickLineTest {
     private final Bench bench = Shelves.bench();

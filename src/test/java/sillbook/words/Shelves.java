@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.words.line;
+package sillbook.words;
 
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import sillbook.change.Change;
+import sillbook.change.Hand;
 import sillbook.change.Move;
 import sillbook.change.PotUp;
 import sillbook.change.Step;
@@ -17,6 +18,7 @@ import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Day;
 import sillbook.model.Edit;
+import sillbook.model.Entity;
 import sillbook.model.Id;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
@@ -33,11 +35,12 @@ import sillbook.model.Settings;
 import sillbook.model.Stage;
 import sillbook.model.Variety;
 import sillbook.season.Outlook;
+import sillbook.words.line.Bench;
 
 /** A small invented journal to write lines in: a house in winter on Tue 12 Jan 2027. */
-final class Shelves {
-    static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
-    static final Season SEASON = new Season(2026);
+public final class Shelves {
+    public static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
+    public static final Season SEASON = new Season(2026);
 
     private final AtomicLong count = new AtomicLong(1000);
     private final Ids ids = count::incrementAndGet;
@@ -46,14 +49,14 @@ final class Shelves {
     private Shelves() {}
 
     /** The journal of the tests' tables. */
-    static Bench bench() {
+    public static Bench bench() {
         Shelves shelves = new Shelves();
         shelves.furnish();
         return shelves.toBench();
     }
 
     /** A journal that has nothing in it yet. */
-    static Bench bare() {
+    public static Bench bare() {
         return new Shelves().toBench();
     }
 
@@ -96,12 +99,12 @@ final class Shelves {
     }
 
     private void apply(Change change) {
-        Bench bench = toBench();
-        Step step = (Step) change.on(journal, bench.hand());
+        Hand hand = new Hand(TODAY.atStartOfDay(ZoneOffset.UTC).toInstant(), TODAY, ids);
+        Step step = (Step) change.on(journal, hand);
         journal = journal.with(step.edits());
     }
 
-    private void write(sillbook.model.Entity<?> entity) {
+    private void write(Entity<?> entity) {
         journal = journal.with(List.of(new Edit.Put(entity)));
     }
 
@@ -175,11 +178,5 @@ final class Shelves {
     private void move(String label, String place, LocalDate day) {
         Pot pot = journal.pot(SEASON, label).orElseThrow();
         apply(new Move(List.of(pot.id()), place(place).id(), place(place).serves(), Day.on(day)));
-    }
-
-    /** The sample's places by name, for tests that compare records. */
-    static Map<String, Id<Place>> places(Bench bench) {
-        return bench.journal().places().all().stream()
-                .collect(java.util.stream.Collectors.toMap(Place::name, Place::id));
     }
 }

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.List;
+import java.util.Optional;
+import sillbook.handbook.FigureName;
+import sillbook.handbook.Handbook;
+import sillbook.handbook.Remark;
+import sillbook.handbook.Topic;
+import sillbook.model.Kind;
+import sillbook.model.Place;
+import sillbook.model.Place.Hazard;
+import sillbook.model.Settings;
+
+/**
+ * Cautions where the work is: of a kind, and of a place. Each is the handbook's, with its source's mark, and defers to the
+ * poison centre, the doctor, the vet, the label.
+ */
+public record CautionWords(Handbook handbook, Settings settings) {
+    private static final String MARK = " (▫)";
+
+    /** What to beware of with a kind: people first, then skin, pets and what it is mistaken for. */
+    public List<String> of(Kind kind) {
+        return handbook.cautions(kind).stream()
+                .filter(remark -> isOf(remark, kind))
+                .map(CautionWords::marked)
+                .toList();
+    }
+
+    private static boolean isOf(Remark remark, Kind kind) {
+        return remark.kind().name().equals(kind.name());
+    }
+
+    /** What holds for every bulb and every bag: eating, dust. */
+    public List<String> general() {
+        return handbook.cautions(Handbook.EVERY).stream()
+                .filter(remark -> remark.topic() != Topic.CAUTION_FRIDGE)
+                .map(CautionWords::marked)
+                .toList();
+    }
+
+    /** The first of a kind in one line, for where there is room for one only. */
+    public Optional<String> brief(Kind kind) {
+        return handbook.cautions(kind).stream()
+                .filter(remark -> isOf(remark, kind))
+                .findFirst()
+                .map(remark -> firstSentence(remark.says()) + MARK);
+    }
+
+    /** What to beware of at a place, by its hazards. */
+    public List<String> of(Place place) {
+        return place.hazards().stream()
+                .sorted()
+                .flatMap(hazard -> of(hazard).stream())
+                .toList();
+    }
+
+    private List<String> of(Hazard hazard) {
+        return switch (hazard) {
+            case FOOD -> fridge("food");
+            case FRUIT -> fridge("fruit");
+            case FROST -> frost();
+            case MICE -> List.of("Mice eat bulbs: cover the pots with fine wire mesh (common practice).");
+            case PETS, CHILDREN -> general();
+            case FUMES -> List.of();
+        };
+    }
+
+    /** What is published of a fridge shared with that. */
+    private List<String> fridge(String what) {
+        return handbook.remarks(Handbook.EVERY, Topic.CAUTION_FRIDGE).stream()
+                .filter(remark -> remark.says().contains(what))
+                .map(CautionWords::marked)
+                .toList();
+    }
+
+    private List<String> frost() {
+        return handbook
+                .figure(Handbook.HARDY, FigureName.POT_FROST)
+                .map(figure -> "A pot freezes through where the ground does not: shelter it before it is under "
+                        + FigureValues.say(FigureName.POT_FROST, figure.range(), settings) + MARK + ".")
+                .stream()
+                .toList();
+    }
+
+    private static String marked(Remark remark) {
+        return remark.says() + MARK;
+    }
+
+    private static String firstSentence(String says) {
+        int end = says.indexOf(". ");
+        return end < 0 ? says : says.substring(0, end + 1);
+    }
+}

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import sillbook.handbook.Figure;
+import sillbook.handbook.FigureInForce;
+import sillbook.handbook.Handbook;
+import sillbook.handbook.Source;
+import sillbook.handbook.Sureness;
+import sillbook.model.Settings;
+
+/** Where figures and rules come from, in words. */
+public record SourceWords(Handbook handbook, Settings settings) {
+    private static final String COMMON_PRACTICE = "common-practice";
+
+    /** {@code ▫ handbook, tulip: weeks of cold 12, 15, 17 wk (good)}; {@code ▪ your own: days in bloom 10 days}. */
+    public String figure(FigureInForce figure) {
+        return OriginMarks.mark(figure.origin()) + " " + whose(figure) + ": " + Terms.FIGURES.say(figure.name()) + " "
+                + FigureValues.say(figure.name(), figure.range(), settings) + sureness(figure);
+    }
+
+    private static String whose(FigureInForce figure) {
+        return switch (figure.origin()) {
+            case OWN_FOR_VARIETY -> "your own, for the variety";
+            case OWN_FOR_KIND -> "your own, for the kind";
+            case OWN_FOR_HARDY -> "your own, for all hardy kinds";
+            case HANDBOOK_CLASS, HANDBOOK_KIND ->
+                "handbook, "
+                        + figure.figure()
+                                .map(Figure::kind)
+                                .map(Object::toString)
+                                .orElse("");
+            case HANDBOOK_GENERAL -> "handbook, bulbs at large";
+            case ASSUMED -> "assumed, as for hardy bulbs";
+        };
+    }
+
+    private static String sureness(FigureInForce figure) {
+        return figure.figure()
+                .map(published -> " (" + word(published.sureness()) + ")")
+                .orElse("");
+    }
+
+    private static String word(Sureness sureness) {
+        return switch (sureness) {
+            case STRONG -> "all sources agree";
+            case GOOD -> "well borne out";
+            case FAIR -> "fairly sure";
+            case WEAK -> "sources few or at odds";
+        };
+    }
+
+    /** {@code ▫ rule: Missouri Botanical Garden; common practice}. */
+    public String rule(List<String> keys) {
+        boolean published = keys.stream().anyMatch(key -> !key.equals(COMMON_PRACTICE));
+        return (published ? "▫" : "?") + " rule: " + names(keys);
+    }
+
+    /** The institutions behind some keys, each once. */
+    public String names(List<String> keys) {
+        return keys.stream()
+                .flatMap(key -> handbook.source(key).stream())
+                .map(Source::institution)
+                .distinct()
+                .collect(Collectors.joining("; "));
+    }
+}

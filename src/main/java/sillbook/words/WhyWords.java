@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.handbook.Handbook;
+import sillbook.model.Findings.Roots;
+import sillbook.model.Journal;
+import sillbook.model.Length;
+import sillbook.reckon.dates.DayCount;
+import sillbook.season.ColdCount;
+import sillbook.season.ColdStretch;
+import sillbook.season.Deadline;
+import sillbook.season.Lever;
+import sillbook.season.Noted;
+import sillbook.season.Prospect;
+import sillbook.season.Why;
+import sillbook.words.Explanation.Line;
+
+/** Whys as they are read. */
+public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<Explanation> {
+    private static final double DAYS_IN_WEEK = 7;
+
+    public Explanation say(Why<?> why) {
+        return why.fold(this);
+    }
+
+    private Explanation page(Why<?> why, String title, String rule, List<Line> sum, String total) {
+        SourceWords sources = new SourceWords(handbook, journal.settings());
+        List<String> from = new ArrayList<>();
+        why.figures().forEach(figure -> from.add(sources.figure(figure)));
+        from.add(sources.rule(why.ruleSources()));
+        List<String> levers =
+                why.levers().stream().sorted().map(WhyWords::wouldChange).toList();
+        return new Explanation(title, rule, from, sum, total, levers);
+    }
+
+    @Override
+    public Explanation coldSoFar(Why.ColdSoFar why) {
+        ColdCount cold = why.result();
+        List<Line> sum = why.stretches().stream().map(this::stretch).toList();
+        return page(
+                why,
+                weeks(cold.daysIn()) + " in, about " + Weeks.number(cold.daysColdEnough() / DAYS_IN_WEEK)
+                        + " cold enough",
+                "A day counts when the pot was potted and watered and stood in the cold, at a place that is cold on that "
+                        + "day. Seven days make a week.",
+                sum,
+                exactWeeks(cold.daysColdEnough()));
+    }
+
+    private Line stretch(ColdStretch stretch) {
+        LocalDate last = stretch.days().endExclusive().minusDays(1);
+        String place =
+                stretch.place().map(id -> journal.places().get(id).name()).orElse("a place nobody wrote");
+        return new Line(
+                Days.span(stretch.days().start(), last),
+                place + ", cold " + ColdDayWords.say(stretch.coldDays()) + ": " + counted(stretch),
+                days(stretch.daysColdEnough()));
+    }
+
+    private static String counted(ColdStretch stretch) {
+        return stretch.daysIn() == stretch.daysColdEnough() ? "all of it" : "of " + days(stretch.daysIn());
+    }
+
+    @Override
+    public Explanation coldNeeded(Why.ColdNeeded why) {
+        List<Line> sum = why.shares().stream().map(WhyWords::share).toList();
+        return page(
+                why,
+                "needs " + weeks(why.result().typical()) + " of cold in the pot",
+                "What the neediest variety needs, less the weeks its bulbs were cooled dry: at most 10 of them count, and at "
+                        + "least 5 weeks stay, for the roots.",
+                sum,
+                range(why.result()));
+    }
+
+    private static Line share(Prospect.Share share) {
+        String need = share.need().cold().map(WhyWords::range).orElse("none");
+        return new Line("needs " + need, "cooled dry before", days(share.dryDays()));
+    }
+
+    @Override
+    public Explanation mayComeIn(Why.MayComeIn why) {
+        LengthSaid lengths = new LengthSaid(journal);
+        List<Line> sum = List.of(
+                new Line("weeks", "cold enough on", Days.day(why.coldEnoughOn())),
+                new Line(
+                        "roots",
+                        why.signs().roots().map(WhyWords::roots).orElse("nobody looked"),
+                        seen(why.signs().roots())),
+                new Line(
+                        "shoot",
+                        why.signs().shoot().map(lengths::say).orElse("nobody looked"),
+                        seen(why.signs().shoot())));
+        return page(
+                why,
+                VerdictWords.brief(why.result()),
+                "Weeks enough, and roots at the holes or a shoot of 4 to 8 cm. A tall shoot before its weeks means that it is "
+                        + "too warm there; a shoot never cancels missing cold.",
+                sum,
+                VerdictWords.brief(why.result()));
+    }
+
+    private static String roots(Noted<Roots> seen) {
+        return Terms.ROOTS.say(seen.value());
+    }
+
+    private static String seen(Optional<? extends Noted<?>> noted) {
+        return noted.map(seen -> Days.day(seen.day())).orElse("");
+    }
+
+    /** A length in the grower's unit. */
+    private record LengthSaid(Journal journal) {
+        String say(Noted<Length> seen) {
+            return Lengths.say(seen.value(), journal.settings().lengths());
+        }
+    }
+
+    @Override
+    public Explanation useBy(Why.UseBy why) {
+        return page(
+                why,
+                "use by " + Days.day(why.result()),
+                "The day on which the longest published cold is had. After it stems grow long and flop.",
+                List.of(
+                        new Line("cold since", "as if without a break", Days.day(why.coldSince())),
+                        new Line(
+                                "at most",
+                                "of cold in the pot",
+                                days(why.potted().high()))),
+                Days.full(why.result()));
+    }
+
+    @Override
+    public Explanation neededForWish(Why.NeededForWish why) {
+        return page(
+                why,
+                "for its wish by " + Days.day(why.result()),
+                "The usual lengths, taken off the wished day backward.",
+                List.of(
+                        new Line(
+                                "wished for",
+                                why.wish().feast(),
+                                Days.day(why.wish().to())),
+                        new Line(
+                                "before it",
+                                "from the end of the cold to the flower",
+                                days(why.share().need().afterCold().typical()))),
+                Days.full(why.result()));
+    }
+
+    @Override
+    public Explanation stageBegins(Why.StageBegins why) {
+        return page(
+                why,
+                Terms.STAGES.say(why.stage()) + " about "
+                        + Days.day(why.result().likely()),
+                "The lengths are added up from what has really begun: the least to the earliest day, the most to the latest; "
+                        + "never before today. A range, not a chance.",
+                new StageSum(why.prospect(), why.milestone()).lines(),
+                Days.date(why.result().earliest()) + ", "
+                        + Days.date(why.result().likely()) + ", "
+                        + Days.date(why.result().latest()));
+    }
+
+    @Override
+    public Explanation late(Why.Late why) {
+        return page(
+                why,
+                Counts.of(why.result(), "day") + " late",
+                "Days since the last good day. Only a use-by day and a dated wish make a pot late.",
+                List.of(
+                        new Line(
+                                "last good day",
+                                why.deadline().fold(new DeadlineSaid()),
+                                Days.day(why.deadline().day())),
+                        new Line("today", "", Days.day(why.today()))),
+                days(why.result()));
+    }
+
+    /** What a deadline is for. */
+    private static final class DeadlineSaid implements Deadline.Cases<String> {
+        @Override
+        public String useBy(Deadline.UseBy deadline) {
+            return "use by";
+        }
+
+        @Override
+        public String forWish(Deadline.ForWish deadline) {
+            return "for its wish on " + Days.day(deadline.wish().to());
+        }
+    }
+
+    @Override
+    public Explanation roundDue(Why.RoundDue why) {
+        List<Line> sum = new ArrayList<>();
+        sum.add(new Line("last", "not every pot was looked at since", Days.day(why.last())));
+        sum.add(new Line("every", "the place's own interval", days(why.everyDays())));
+        return page(
+                why,
+                "round due " + Days.day(why.result()),
+                "The place's interval after the day since which not every pot there was looked at. Coming to the place counts as "
+                        + "a look, and so does a round that was left out.",
+                sum,
+                Days.full(why.result()));
+    }
+
+    private static String wouldChange(Lever lever) {
+        return switch (lever) {
+            case A_CHECK -> "Another look at the pot would change it.";
+            case A_DAY -> "It moves with the days written: a wrong one can be corrected.";
+            case A_MOVE -> "Carrying the pot elsewhere would change it.";
+            case COLD_DAYS_OF_PLACE -> "It follows the days on which its place is cold.";
+            case OWN_FIGURE -> "A figure of your own would stand over the handbook's.";
+            case DRY_COLD -> "It follows how long the bulbs were cooled before.";
+            case WISH -> "Another wish would change it.";
+            case INTERVAL -> "It follows how often the place is asked for.";
+        };
+    }
+
+    private static String days(long days) {
+        return Counts.of(days, "day");
+    }
+
+    private static String weeks(int days) {
+        return Weeks.say(days / DAYS_IN_WEEK);
+    }
+
+    private static String exactWeeks(int days) {
+        return days(days) + " by 7 is " + Decimal.sayFixed(days / DAYS_IN_WEEK, 1) + " wk";
+    }
+
+    private static String range(DayCount days) {
+        return Weeks.range(days.low() / DAYS_IN_WEEK, days.typical() / DAYS_IN_WEEK, days.high() / DAYS_IN_WEEK);
+    }
+}
