@@ -3,10 +3,12 @@ package sillbook.store.sqlite;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.zip.CRC32;
@@ -21,9 +23,7 @@ import sillbook.store.OwnerOnly;
 final class NativeLibrary {
     private static final String FOLDER_PROPERTY = "org.sqlite.lib.path";
     private static final String NAME_PROPERTY = "org.sqlite.lib.name";
-    private static final String PACKED =
-            LibraryLoaderUtil.getNativeLibResourcePath() + "/" + LibraryLoaderUtil.getNativeLibName();
-    private static final String NAME = "sqlite-" + SQLiteJDBCLoader.getVersion() + "-";
+    private static final String NAME = "sqlite-" + SQLiteJDBCLoader.getVersion() + "-" + machine() + "-";
 
     /** Held, because the setting goes when the logger does. */
     private static final Logger DRIVER_LOG = Logger.getLogger("org.sqlite");
@@ -59,13 +59,22 @@ final class NativeLibrary {
         return unpack(folder);
     }
 
+    /** Folders are shared between machines; the driver's own name for one takes it longer to find than to read a journal. */
+    private static String machine() {
+        return (System.getProperty("os.name") + "-" + System.getProperty("os.arch"))
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9-]", "");
+    }
+
     private static Path unpack(Path folder) throws IOException {
+        String name = LibraryLoaderUtil.getNativeLibResourcePath() + "/" + LibraryLoaderUtil.getNativeLibName();
         Path draft = Files.createTempFile(folder, ".sqlite-", ".part");
-        try (InputStream packed = NativeLibrary.class.getResourceAsStream(PACKED)) {
+        try (InputStream packed = NativeLibrary.class.getResourceAsStream(name);
+                OutputStream unpacked = Files.newOutputStream(draft)) {
             if (packed == null) {
-                throw new IOException("the driver has no library " + PACKED);
+                throw new IOException("the driver has no library " + name);
             }
-            Files.copy(packed, draft, StandardCopyOption.REPLACE_EXISTING);
+            packed.transferTo(unpacked);
             return Files.move(draft, folder.resolve(nameOf(draft)), StandardCopyOption.ATOMIC_MOVE);
         } finally {
             Files.deleteIfExists(draft);

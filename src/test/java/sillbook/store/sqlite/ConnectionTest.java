@@ -82,23 +82,6 @@ class ConnectionTest {
     }
 
     @Test
-    void tellsThatAnotherProgramIsWriting() {
-        Path file = Journals.full(folder.resolve("journal.sillbook"));
-        try (Store store = Journals.STORAGE.open(file);
-                Database other = Database.open(file, Access.WRITE)) {
-            long revision = store.revision();
-            other.run("BEGIN IMMEDIATE");
-            assertThatThrownBy(() -> store.commit(revision, Journals.step(1), List.of(), Journals.NOW))
-                    .isInstanceOf(StoreException.Locked.class)
-                    .hasMessageContaining("is being written by another program");
-            assertThat(store.read().revision()).isEqualTo(revision);
-            other.run("COMMIT");
-            Journals.commit(store, 1);
-            assertThat(store.revision()).isEqualTo(revision + 1);
-        }
-    }
-
-    @Test
     void aStepThatCannotBeKeptLeavesNothing() {
         Path file = Journals.full(folder.resolve("journal.sillbook"));
         try (Store store = Journals.STORAGE.open(file)) {
