@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
 import sillbook.model.Id;
 import sillbook.model.Journal;
@@ -24,7 +25,7 @@ import sillbook.model.Stage;
 /**
  * What is true of a journal on a day: where every pot stands, what is due and why, and what is to come.
  *
- * <p>It is worked out once, for the pots of this season, those of the one before that are not done, and any made for
+ * <p>It is worked out once, when asked for, for the pots of this season, those of the one before that are not done, and any made for
  * the next. Pots of other winters are read when they are asked for, and have no jobs.
  */
 public final class Outlook {
@@ -37,25 +38,44 @@ public final class Outlook {
     private final Batches batches;
     private final Standings standings;
     private final Rounds rounds;
-    private final Map<Id<Pot>, PotNow> current = new LinkedHashMap<>();
-    private final List<Job.OfPots> jobs;
-    private final Map<Id<Pot>, Job.OfPots> jobOf = new HashMap<>();
+    private final List<PotLife> lives;
+
+    /** Worked out when first asked for; two threads may both do it and come to the same. */
+    private @Nullable Current current;
 
     private Outlook(Journal journal, Handbook handbook, LocalDate today) {
         this.journal = journal;
         this.today = today;
         this.season = journal.seasonOf(today);
         this.figures = Figures.of(journal, handbook);
-        List<PotLife> lives = currentLives();
+        this.lives = currentLives();
         this.destinations = new Destinations(journal, lives, today);
         this.neighbours = new Neighbours(journal, destinations);
         this.batches = new Batches(lives);
         this.standings = new Standings(lives);
         this.rounds = new Rounds(journal, today, standings);
-        lives.forEach(life -> current.put(life.pot().id(), now(life)));
-        this.jobs = batches.together(
-                current.values().stream().flatMap(pot -> pot.next().stream()).toList());
+    }
+
+    /** The pots that have jobs, and their jobs. A line that is typed asks only where pots stand, and does without. */
+    private record Current(Map<Id<Pot>, PotNow> pots, List<Job.OfPots> jobs, Map<Id<Pot>, Job.OfPots> jobOf) {}
+
+    private Current current() {
+        Current known = current;
+        if (known == null) {
+            known = readCurrent();
+            current = known;
+        }
+        return known;
+    }
+
+    private Current readCurrent() {
+        Map<Id<Pot>, PotNow> pots = new LinkedHashMap<>();
+        lives.forEach(life -> pots.put(life.pot().id(), now(life)));
+        List<Job.OfPots> jobs = batches.together(
+                pots.values().stream().flatMap(pot -> pot.next().stream()).toList());
+        Map<Id<Pot>, Job.OfPots> jobOf = new HashMap<>();
         jobs.forEach(job -> job.pots().forEach(pot -> jobOf.put(pot, job)));
+        return new Current(pots, jobs, jobOf);
     }
 
     public static Outlook of(Journal journal, Handbook handbook, LocalDate today) {
@@ -108,7 +128,7 @@ public final class Outlook {
      * @throws IllegalStateException when the journal has no such pot
      */
     public PotNow pot(Id<Pot> pot) {
-        PotNow known = current.get(pot);
+        PotNow known = current().pots().get(pot);
         return known != null ? known : ofOtherWinter(journal.pots().get(pot));
     }
 
@@ -118,7 +138,7 @@ public final class Outlook {
 
     /** The next job of a pot, together with those of its batch that agree; empty when nothing is left to do. */
     public Optional<Job.OfPots> job(Id<Pot> pot) {
-        return Optional.ofNullable(jobOf.get(pot));
+        return Optional.ofNullable(current().jobOf().get(pot));
     }
 
     /** The growing pots that stand at a place, by label. */
@@ -153,8 +173,8 @@ public final class Outlook {
 
     /** What the day asks for and shows. */
     public Today today() {
-        TodaySheet sheet = new TodaySheet(today, jobs, rounds.list());
-        Flowers flowers = new Flowers(current.values(), batches, today);
+        TodaySheet sheet = new TodaySheet(today, current().jobs(), rounds.list());
+        Flowers flowers = new Flowers(current().pots().values(), batches, today);
         return new Today(
                 today,
                 season,
@@ -168,7 +188,7 @@ public final class Outlook {
                 flowers.inBloom(),
                 flowers.opening(),
                 new PlacesReading(journal, standings, rounds, today).attention(),
-                new WeeksAhead(current.values(), today).list(),
+                new WeeksAhead(current().pots().values(), today).list(),
                 new DoneReading(journal, today).list());
     }
 
@@ -184,7 +204,7 @@ public final class Outlook {
     private Map<Id<Place>, Integer> standingOn(LocalDate day) {
         Map<Id<Place>, Integer> counts = new LinkedHashMap<>();
         Lines lines = lines(season, today);
-        for (PotNow pot : current.values()) {
+        for (PotNow pot : current().pots().values()) {
             lines.of(pot).stream()
                     .filter(phase -> phase.days().contains(day))
                     .flatMap(phase -> phase.place().stream())

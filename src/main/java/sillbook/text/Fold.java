@@ -16,9 +16,20 @@ public final class Fold {
      * letters they are written with elsewhere, curled quotation marks straight ones.
      */
     public static String of(String text) {
-        if (text.chars().allMatch(c -> c < 0x80)) {
-            return text.toLowerCase(Locale.ROOT);
+        return isAscii(text) ? text.toLowerCase(Locale.ROOT) : slowly(text);
+    }
+
+    /** Nearly always; a plain loop, because a line typed is folded word by word against every name there is. */
+    private static boolean isAscii(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= 0x80) {
+                return false;
+            }
         }
+        return true;
+    }
+
+    private static String slowly(String text) {
         StringBuilder folded = new StringBuilder();
         Normalizer.normalize(text, Normalizer.Form.NFKD)
                 .codePoints()

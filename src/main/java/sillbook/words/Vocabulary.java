@@ -36,6 +36,16 @@ public record Vocabulary<T>(String noun, List<Term<T>> terms) {
         public Stream<String> words() {
             return Stream.concat(Stream.of(Fold.of(said)), also.stream());
         }
+
+        /** Whether one of them passes; a plain loop, because it is asked of every word of a line that is typed. */
+        private boolean fits(String sought, BiPredicate<String, String> test) {
+            for (String word : also) {
+                if (test.test(word, sought)) {
+                    return true;
+                }
+            }
+            return test.test(Fold.of(said), sought);
+        }
     }
 
     /** One without a term yet. */
@@ -95,11 +105,13 @@ public record Vocabulary<T>(String noun, List<Term<T>> terms) {
     }
 
     private List<T> matching(String sought, BiPredicate<String, String> test) {
-        return terms.stream()
-                .filter(term -> term.words().anyMatch(word -> test.test(word, sought)))
-                .map(Term::value)
-                .distinct()
-                .toList();
+        List<T> found = new ArrayList<>();
+        for (Term<T> term : terms) {
+            if (term.fits(sought, test) && !found.contains(term.value())) {
+                found.add(term.value());
+            }
+        }
+        return found;
     }
 
     private Heard<T> unknown(String text) {

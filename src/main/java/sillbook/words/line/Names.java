@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.BiPredicate;
@@ -41,9 +42,13 @@ record Names<T>(Collection<T> things, Function<? super T, String> name) {
     }
 
     private List<T> matching(String sought, BiPredicate<String, String> test) {
-        return things.stream()
-                .filter(thing -> test.test(Fold.of(name.apply(thing)), sought))
-                .toList();
+        List<T> found = new ArrayList<>();
+        for (T thing : things) {
+            if (test.test(Fold.of(name.apply(thing)), sought)) {
+                found.add(thing);
+            }
+        }
+        return found;
     }
 
     private static boolean beginsAWord(String name, String sought) {

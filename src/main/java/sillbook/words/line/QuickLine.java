@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sillbook.words.Complaint;
 
 /** Reads a line as the grower writes it. Never throws, whatever the line holds. */
@@ -41,25 +41,40 @@ public final class QuickLine {
                 best.complaint(bench), best.filled.unknown(), Completions.at(caret, best.form, best.filled, bench));
     }
 
+    /** The attempt that leaves least unread; where one leaves nothing, no later one could be better. */
     private static Attempt best(Written written, Bench bench) {
         Reader reader = new Reader(written, bench);
-        List<Attempt> led = attempts(written, reader, true).toList();
-        return (led.isEmpty() ? attempts(written, reader, false) : led.stream())
-                .min(Comparator.comparingInt((Attempt attempt) -> attempt.filled.notUnderstood())
-                        .thenComparingInt(Attempt::wanting))
+        List<Attempt> attempts = new ArrayList<>();
+        for (Form form : forms(written)) {
+            int start = Keywords.end(form, written).orElse(0);
+            Attempt attempt = new Attempt(form, reader.read(form, start));
+            if (attempt.left() == 0 && attempt.wanting() == 0) {
+                return attempt;
+            }
+            attempts.add(attempt);
+        }
+        return attempts.stream()
+                .min(Comparator.comparingInt(Attempt::left).thenComparingInt(Attempt::wanting))
                 .orElseThrow();
     }
 
-    /** Each form that the line may have: those whose keyword it begins with, or those that have none. */
-    private static Stream<Attempt> attempts(Written written, Reader reader, boolean led) {
-        return Forms.ALL.stream()
-                .filter(form -> form.keywords().isEmpty() != led)
-                .flatMap(form ->
-                        Keywords.end(form, written).map(start -> new Attempt(form, reader.read(form, start))).stream());
+    /** Those that the line may have: those whose keyword it begins with, or those that have none. */
+    private static List<Form> forms(Written written) {
+        List<Form> led = Forms.ALL.stream()
+                .filter(form -> !form.keywords().isEmpty())
+                .filter(form -> Keywords.end(form, written).isPresent())
+                .toList();
+        return led.isEmpty()
+                ? Forms.ALL.stream().filter(form -> form.keywords().isEmpty()).toList()
+                : led;
     }
 
     /** A line read as one form. */
     private record Attempt(Form form, Filled filled) {
+        int left() {
+            return filled.notUnderstood();
+        }
+
         int wanting() {
             return form.wanting(filled);
         }

@@ -93,6 +93,9 @@ record Written(String line, List<Word> words) {
 
     /** The words, one blank between them, without quotes. */
     String text(int from, int end) {
+        if (end - from == 1) {
+            return words.get(from).text();
+        }
         return words.subList(from, end).stream().map(Word::text).collect(Collectors.joining(" "));
     }
 

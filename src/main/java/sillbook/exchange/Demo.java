@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.exchange;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.SplittableRandom;
+import sillbook.model.Ids;
+import sillbook.model.Journal;
+import sillbook.model.Settings;
+
+/**
+ * The demo: an invented grower's journal over three finished winters and a fourth in full swing. Its lines lie in the
+ * folder {@code demo} of the source, one file a winter; here they are written into a journal, always the same to the
+ * last id.
+ */
+public final class Demo {
+    /** The moment it is seen at, a morning in the middle of its fourth winter. */
+    public static final Instant MOMENT = Instant.parse("2027-01-12T09:00:00Z");
+
+    /** Where its grower lives, as far as clocks are concerned. */
+    public static final ZoneId ZONE = ZoneId.of("UTC");
+
+    private static final List<String> WINTERS = List.of("2023-24.txt", "2024-25.txt", "2025-26.txt", "2026-27.txt");
+    private static final long SEED = 20270112;
+
+    private Demo() {}
+
+    /** What the journal says at {@link #MOMENT}. */
+    public static Journal journal() {
+        Replay replay = new Replay(Journal.empty(Settings.initial(ZONE)), ids());
+        WINTERS.forEach(name -> replay.write(DatedLines.parse("demo/" + name, text(name))));
+        return replay.journal();
+    }
+
+    private static Ids ids() {
+        return new SplittableRandom(SEED)::nextLong;
+    }
+
+    private static String text(String name) {
+        try (InputStream in = Demo.class.getResourceAsStream("demo/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its file demo/" + name);
+            }
+            return new String(in.readAllBytes(), UTF_8);
+        } catch (IOException failure) {
+            throw new UncheckedIOException("could not read the program's file demo/" + name, failure);
+        }
+    }
+}
