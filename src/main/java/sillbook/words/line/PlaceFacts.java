@@ -18,12 +18,15 @@ import sillbook.words.Counts;
 import sillbook.words.Heard;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
+import sillbook.words.Vocabulary;
 
 /** What a line says of a place. */
 record PlaceFacts(Filled filled) {
     static final Slot<Sort> SORT = Slot.one("sort of place", Senses.oneOf(Terms.SORTS));
+    private static final Vocabulary<Stage> SERVED =
+            Terms.STAGES.only(Set.of(Stage.COLD, Stage.COOL_ROOM, Stage.WARM_ROOM));
     static final Slot<Stage> SERVES =
-            Slot.one("stage", Senses.oneOf(Terms.STAGES.only(Set.of(Stage.COLD, Stage.COOL_ROOM, Stage.WARM_ROOM))));
+            Slot.one("stage", Senses.any(List.of(Senses.oneOf(SERVED), Senses.oneOf("serves", SERVED))));
 
     private static final Slot<Integer> ROOM = Slot.one("", Senses.number("room (?:for )?(\\d{1,4})(?: pots)?"));
     private static final Slot<Integer> CHECK = Slot.one(

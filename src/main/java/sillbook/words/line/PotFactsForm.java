@@ -91,7 +91,8 @@ final class PotFactsForm implements Form {
 
     /** Bulbs of another variety cannot be from the same purchase. */
     private static Pot.Planting planting(Pot.Planting before, Filled filled) {
-        Optional<Variety> variety = filled.get(Slots.VARIETY);
+        Optional<Variety> variety =
+                filled.get(Slots.VARIETY).filter(other -> !other.id().equals(before.variety()));
         return new Pot.Planting(
                 variety.map(Variety::id).orElse(before.variety()),
                 filled.get(BULBS).filter(bulbs -> bulbs > 0).orElse(before.count()),

@@ -101,9 +101,14 @@ final class FormLook {
         }
     }
 
+    /** Where one note has a label, all of them stand beside its column. */
+    private boolean isLabelled() {
+        return reading.notes().stream().anyMatch(note -> !note.label().isEmpty());
+    }
+
     /** A note takes as many lines as it needs at the width of the smallest page. */
     private void layOut(Note note) {
-        int left = note.label().isEmpty() && form.sheet().isSlip() ? SLIP_INDENT : FIELD;
+        int left = form.sheet().isSlip() && !isLabelled() ? SLIP_INDENT : FIELD;
         List<String> wrapped =
                 Columns.wrap(note.sentence(), state.window().size().columns() - left - 1);
         for (int i = 0; i < wrapped.size(); i++) {

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.entry;
+
+import java.util.Collection;
+import java.util.Optional;
+import sillbook.handbook.FigureName;
+import sillbook.model.Container;
+import sillbook.model.Event;
+import sillbook.model.Happening;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.PottingMix;
+import sillbook.model.Purchase;
+import sillbook.model.Variety;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.form.Form;
+
+/** The forms, ready to be laid over a page. */
+public final class Entry {
+    private Entry() {}
+
+    public static Layer newPot() {
+        return Form.of(PotSheets.fresh());
+    }
+
+    public static Layer sameAgain(Pot model) {
+        return Form.of(PotSheets.again(model));
+    }
+
+    public static Layer correct(State state, Pot pot) {
+        return Form.of(PotSheets.correct(state.journal(), pot));
+    }
+
+    public static Layer newVariety() {
+        return Form.of(BulbSheets.variety());
+    }
+
+    public static Layer correct(State state, Variety variety) {
+        return Form.of(BulbSheets.correct(variety, state.journal().settings().lengths()));
+    }
+
+    /** Bulbs bought, of this variety if one is named. */
+    public static Layer newPurchase(Optional<Variety> of) {
+        return Form.of(BulbSheets.purchase(of));
+    }
+
+    public static Layer correct(State state, Purchase purchase) {
+        return Form.of(BulbSheets.correct(state.journal(), purchase));
+    }
+
+    public static Layer newPlace() {
+        return Form.of(PlaceSheets.fresh());
+    }
+
+    public static Layer correct(State state, Place place) {
+        return Form.of(PlaceSheets.correct(place, state.journal().settings().temperatures()));
+    }
+
+    public static Layer newPottingMix() {
+        return Form.of(StoreSheets.pottingMix());
+    }
+
+    public static Layer correct(PottingMix mix) {
+        return Form.of(StoreSheets.correct(mix));
+    }
+
+    public static Layer newContainer() {
+        return Form.of(StoreSheets.container());
+    }
+
+    public static Layer correct(State state, Container container) {
+        return Form.of(StoreSheets.correct(container, state.journal().settings().lengths()));
+    }
+
+    /** How some pots did, and how their winter ended. */
+    public static Layer outcome(Collection<Pot> pots) {
+        return Form.of(SeasonSheets.outcome(pots));
+    }
+
+    /** What should flower when, by these pots if some are named. */
+    public static Layer newWish(Collection<Pot> pots) {
+        return Form.of(SeasonSheets.wish(pots));
+    }
+
+    /**
+     * A figure of the grower's own.
+     *
+     * @param holder a variety's name in quotes, a kind, or {@code all hardy}
+     * @param now as it stands now; may be empty
+     */
+    public static Layer figure(String holder, FigureName figure, String now) {
+        return Form.of(SeasonSheets.figure(holder, figure, now));
+    }
+
+    public static Layer settings(State state) {
+        return Form.of(SeasonSheets.settings(state.journal().settings()));
+    }
+
+    /** An entry of the past. */
+    public static Layer correct(State state, Event event) {
+        Journal journal = state.journal();
+        String about = event.subject()
+                .asPot()
+                .map(pot -> journal.pots().get(pot).label())
+                .orElse("the diary");
+        String place = event.what() instanceof Happening.Moved moved
+                ? journal.places().get(moved.place()).name()
+                : "";
+        return Form.of(new EventSheet(event, about, place));
+    }
+}

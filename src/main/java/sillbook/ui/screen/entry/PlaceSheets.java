@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.entry;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import sillbook.model.Edit;
+import sillbook.model.Place;
+import sillbook.model.Settings.TemperatureUnit;
+import sillbook.ui.screen.form.Answers;
+import sillbook.words.ColdDayWords;
+import sillbook.words.Temperatures;
+import sillbook.words.Terms;
+
+/** Forms of places. */
+final class PlaceSheets {
+    private static final Part NAME = Part.of("Name", 30, "", "What you call it: garage fridge, stair window.")
+            .following()
+            .wanted()
+            .phrase();
+    private static final Part RENAMED =
+            Part.of("Name", 30, "called ", "What you call it.").phrase();
+    private static final Part SORT = Part.of(
+                    "What it is",
+                    20,
+                    "",
+                    "Fridge, cellar, crawl space, cold frame, trench, garage, porch, cool room or warm sill.")
+            .wanted();
+    private static final Part SERVES = Part.of(
+            "Serves as", 16, "serves ", "Cold, cool room or warm room; left empty, what is usual for such a place.");
+    private static final Part ROOM = Part.of("Room", 6, "room ", "How many pots find room.");
+    private static final Part USUAL = Part.of("Usually", 16, "", "Its usual temperatures: 2 to 9 C, 36 to 48 F.");
+    private static final Part COLD = Part.of("Cold", 24, "cold ", "The days it is cold: 15 oct to 1 apr, or all year.");
+    private static final Part CHECK =
+            Part.of("Checks", 8, "check every ", "Days from one round to the next; 0 never asks.");
+    private static final Part HAZARDS =
+            Part.of("Hazards", 30, "hazard ", "Food, fruit, frost, mice, pets, children or fumes.");
+    private static final Part LIGHT =
+            Part.of("Light", 24, "light ", "In your own words.").phrase();
+    private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");
+
+    private PlaceSheets() {}
+
+    static LineSheet fresh() {
+        return LineSheet.of(
+                "New place",
+                "new place",
+                "place",
+                List.of(NAME, SORT, SERVES, ROOM, USUAL, COLD, CHECK, HAZARDS, LIGHT, NOTE));
+    }
+
+    static LineSheet correct(Place place, TemperatureUnit unit) {
+        Answers now = Answers.NONE
+                .with(RENAMED.blank(), place.name())
+                .with(SORT.blank(), place.sort() == Place.Sort.OTHER ? "" : Terms.SORTS.say(place.sort()))
+                .with(SERVES.blank(), Terms.STAGES.say(place.serves()))
+                .with(ROOM.blank(), place.room().map(String::valueOf).orElse(""))
+                .with(
+                        USUAL.blank(),
+                        place.usual()
+                                .map(band -> Temperatures.fromTo(band, unit))
+                                .orElse(""))
+                .with(COLD.blank(), place.coldDays().isAllYear() ? "" : ColdDayWords.say(place.coldDays()))
+                .with(CHECK.blank(), Integer.toString(place.checkEveryDays()))
+                .with(HAZARDS.blank(), hazards(place))
+                .with(LIGHT.blank(), place.light())
+                .with(NOTE.blank(), place.note());
+        return LineSheet.of(
+                        "Correct " + place.name(),
+                        "correct " + place.name(),
+                        "place '" + place.name() + "'",
+                        List.of(RENAMED, SORT, SERVES, ROOM, USUAL, COLD, CHECK, HAZARDS, LIGHT, NOTE))
+                .filled(now)
+                .over(new Edit.Put(Place.of(place.id(), place.name(), place.sort())));
+    }
+
+    private static String hazards(Place place) {
+        return place.hazards().stream().sorted().map(Terms.HAZARDS::say).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.entry;
+
+import java.util.Collection;
+import java.util.List;
+import sillbook.handbook.FigureName;
+import sillbook.model.Labels;
+import sillbook.model.Pot;
+import sillbook.model.Settings;
+import sillbook.ui.screen.form.Answers;
+import sillbook.words.Days;
+import sillbook.words.Terms;
+
+/** Forms of how pots did, what is wished for, the grower's own figures, and the settings. */
+final class SeasonSheets {
+    private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");
+
+    private SeasonSheets() {}
+
+    /** How some pots did, and how their winter ended. */
+    static LineSheet outcome(Collection<Pot> pots) {
+        String labels = Labels.say(pots.stream().map(Pot::label).toList());
+        return LineSheet.of(
+                "Outcome of " + labels,
+                "outcome of " + labels,
+                labels,
+                List.of(
+                        Part.of("Score", 4, "score ", "1 to 5, as you saw it at its best."),
+                        Part.of("Flowers", 4, "", "How many of the bulbs flowered.")
+                                .with(" flowers"),
+                        Part.of("Height", 10, "", "How tall it grew: 45 cm."),
+                        Part.of("Good", 24, "good ", "From its first good day to its last: 26 dec to 8 jan."),
+                        Part.of(
+                                "Signs",
+                                40,
+                                "",
+                                "What was wrong: leaves only, brown bud, short and stuck, floppy, rot, nothing came."),
+                        Part.of("Again", 12, "again ", "Would you do it again: yes, no or differently."),
+                        Part.of(
+                                "Ended",
+                                12,
+                                "",
+                                "If its winter is over: done, sold, given, broken, used up or failed."),
+                        NOTE));
+    }
+
+    /** What should flower when, by some pots or by any of a kind. */
+    static LineSheet wish(Collection<Pot> pots) {
+        String labels = Labels.say(pots.stream().map(Pot::label).toList());
+        Part whose = Part.of("What", 30, "", "Pots by their labels, or a kind: T4 T5, tulip.")
+                .following();
+        Part when = Part.of("For", 24, "", "A day, days, or a feast: 30 jan, 2 to 9 mar, for easter.")
+                .wanted();
+        return LineSheet.of("New wish", "new wish", "wish", List.of(whose, when, NOTE))
+                .filled(Answers.NONE.with(whose.blank(), labels));
+    }
+
+    /**
+     * A figure of the grower's own.
+     *
+     * @param holder a variety's name, a kind, or {@code all hardy}
+     * @param now as it is now; may be empty
+     */
+    static LineSheet figure(String holder, FigureName figure, String now) {
+        Part value = Part.of(
+                        "Own figure",
+                        24,
+                        "",
+                        "One value, or the least, the usual and the most: 12 15 17. None takes your own back.")
+                .following()
+                .wanted();
+        return LineSheet.of(
+                        Terms.FIGURES.say(figure) + " of " + holder,
+                        "own figure",
+                        "figure " + holder + " " + Terms.FIGURES.say(figure),
+                        List.of(value, NOTE))
+                .filled(Answers.NONE.with(value.blank(), now));
+    }
+
+    static LineSheet settings(Settings settings) {
+        Part season = Part.of("Season", 12, "season start ", "The day a season begins: 1 jul; 1 jan suits the south.");
+        Part temperatures = Part.of("Degrees", 6, "temperature ", "In C or in F; the other is read when written.");
+        Part lengths = Part.of("Lengths", 6, "length ", "In cm or in inches; the other is read when written.");
+        Part colours = Part.of("Colours", 10, "colours ", "For a dark background, a light one, either, or none.");
+        Part care = Part.of("Daily care", 6, "daily care ", "Whether Today has its line for daily care: on or off.");
+        Part zone = Part.of("Zone", 30, "zone ", "Whose midnight begins a day: Europe/Vienna.");
+        Answers now = Answers.NONE
+                .with(season.blank(), Days.date(settings.seasonStart()))
+                .with(temperatures.blank(), Terms.TEMPERATURE_UNITS.say(settings.temperatures()))
+                .with(lengths.blank(), Terms.LENGTH_UNITS.say(settings.lengths()))
+                .with(colours.blank(), colours(settings))
+                .with(care.blank(), settings.dailyCare() ? "on" : "off")
+                .with(zone.blank(), settings.zone().getId());
+        return LineSheet.of(
+                        "Settings of this journal",
+                        "settings",
+                        "set",
+                        List.of(season.following(), temperatures, lengths, colours, care, zone))
+                .filled(now);
+    }
+
+    private static String colours(Settings settings) {
+        return settings.colours() == Settings.Colours.ASK ? "" : Terms.COLOURS.say(settings.colours());
+    }
+}
