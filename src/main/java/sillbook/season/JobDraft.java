@@ -4,6 +4,7 @@ package sillbook.season;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Day;
 import sillbook.model.JobKind;
 import sillbook.reckon.dates.Window;
 
@@ -69,8 +70,10 @@ final class JobDraft {
     }
 
     Job.OfPots job() {
-        Optional<Job.Delay> delay = pot.life().answers().delay(kind);
-        LocalDate day = delay.map(Job.Delay::until).filter(on::isBefore).orElse(on);
+        Optional<Job.Delay> delay = delay();
+        LocalDate day = delay.map(Job.Delay::until)
+                .filter(until -> mayWait || on.isBefore(until))
+                .orElse(on);
         return new Job.OfPots(
                 kind,
                 List.of(pot.life().pot().id()),
@@ -84,13 +87,21 @@ final class JobDraft {
                 delay);
     }
 
+    /** An answer from before the pot came to stand as it does says nothing of now. */
+    private Optional<Job.Delay> delay() {
+        Optional<LocalDate> begun = pot.life().standing().begun().map(Day::likely);
+        return Optional.ofNullable(pot.life().answers().putOff().get(kind))
+                .filter(said -> begun.filter(said.day().likely()::isBefore).isEmpty())
+                .map(Noted::value);
+    }
+
     private Due due(LocalDate day, Optional<Job.Delay> delay) {
         LocalDate today = pot.today();
         if (!isPossible) {
             return Due.LATER;
         }
         if (delay.filter(put -> put.until().isAfter(today)).isPresent()) {
-            return Due.on(delay.map(Job.Delay::until).orElse(day), today);
+            return Due.on(day, today);
         }
         if (canBeLate && deadline.filter(by -> today.isAfter(by.day())).isPresent()) {
             return Due.LATE;

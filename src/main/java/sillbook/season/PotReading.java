@@ -46,7 +46,7 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
 
     static Signs signs(PotLife life, PotFigures figures) {
         Range goodShoot =
-                figures.find(FigureName.READY_SHOOT).map(FigureInForce::range).orElseThrow();
+                figures.find(FigureName.READY_SHOOT).map(FigureInForce::range).orElse(Signs.USUAL_SHOOT);
         Optional<LocalDate> cameHere = life.stands().map(stay -> stay.since().likely());
         return new Signs(life.seen().roots(), life.seen().shoot(), cameHere, goodShoot);
     }

@@ -25,6 +25,9 @@ public record Signs(
     /** A shoot above this is tall, in cm, whatever a kind's own figure is (common practice). */
     static final double TALL = 8;
 
+    /** For a kind of which no figure says how tall its shoot should be. */
+    static final Range USUAL_SHOOT = new Range(4, 5, TALL);
+
     /** The judgement by the table of {@link ComingIn}. */
     Readiness judge(LocalDate coldEnoughOn, LocalDate today) {
         ComingIn.Weeks weeks = coldEnoughOn.isAfter(today) ? ComingIn.Weeks.SHORT : ComingIn.Weeks.ENOUGH;

@@ -397,10 +397,18 @@ public final class Winter {
     }
 
     public Winter outcome(String on, int score) {
+        return outcome(Optional.empty(), on, score);
+    }
+
+    public Winter outcomeOf(String variety, String on, int score) {
+        return outcome(Optional.of(variety(variety, "")), on, score);
+    }
+
+    private Winter outcome(Optional<Id<Variety>> variety, String on, int score) {
         return eachPot(label -> put(new Outcome(
                 ids.next(),
                 id(label),
-                Optional.empty(),
+                variety,
                 Day.on(day(on)),
                 Optional.of(score),
                 Optional.empty(),
