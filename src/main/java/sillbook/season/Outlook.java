@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -21,6 +22,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Stage;
+import sillbook.model.Variety;
 
 /**
  * What is true of a journal on a day: where every pot stands, what is due and why, and what is to come.
@@ -198,6 +200,15 @@ public final class Outlook {
         PlacesReading reading = new PlacesReading(journal, standings, rounds, today);
         return journal.places().all().stream()
                 .map(place -> reading.now(place, inTwoWeeks.getOrDefault(place.id(), 0)))
+                .toList();
+    }
+
+    /** The varieties by name, each with its record and what is in hand. */
+    public List<VarietyNow> varieties() {
+        VarietyReading reading = new VarietyReading(journal, season);
+        return journal.varieties().all().stream()
+                .sorted(Comparator.comparing(Variety::name, String.CASE_INSENSITIVE_ORDER))
+                .map(reading::now)
                 .toList();
     }
 

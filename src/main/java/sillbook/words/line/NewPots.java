@@ -10,6 +10,7 @@ import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Variety;
+import sillbook.season.Stock;
 import sillbook.words.Counts;
 
 /**

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.words.line;
+package sillbook.season;
 
 import java.util.Comparator;
 import java.util.List;
@@ -15,8 +15,12 @@ import sillbook.model.Variety;
  *
  * @param purchases those that have come, the oldest first
  */
-record Stock(Journal journal, List<Purchase> purchases) {
-    static Stock of(Id<Variety> variety, Season season, Journal journal) {
+public record Stock(Journal journal, List<Purchase> purchases) {
+    public Stock {
+        purchases = List.copyOf(purchases);
+    }
+
+    public static Stock of(Id<Variety> variety, Season season, Journal journal) {
         return new Stock(
                 journal,
                 journal.purchases().all().stream()
@@ -27,13 +31,13 @@ record Stock(Journal journal, List<Purchase> purchases) {
                         .toList());
     }
 
-    /** Bulbs bought and not potted. */
-    int inHand() {
+    /** Bulbs bought and in no pot; a pot that waits for its potting day has its bulbs already. */
+    public int inHand() {
         return purchases.stream().mapToInt(this::left).sum();
     }
 
     /** The purchase to take so many bulbs from: the oldest that has them all, else the one that has most. */
-    Optional<Purchase> source(int bulbs) {
+    public Optional<Purchase> source(int bulbs) {
         return purchases.stream()
                 .filter(purchase -> left(purchase) >= bulbs)
                 .findFirst()
