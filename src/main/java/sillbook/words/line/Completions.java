@@ -3,11 +3,11 @@ package sillbook.words.line;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What the word at the caret may become. */
 final class Completions {
     private static final int MOST = 8;
-    private static final int MOST_WORDS = 4;
 
     private Completions() {}
 
@@ -18,7 +18,7 @@ final class Completions {
         if (end < 0) {
             return List.of();
         }
-        int first = Math.max(firstOfPhrase(line, end), end + 1 - MOST_WORDS);
+        int first = Math.max(firstOfPhrase(line, end), filled.startOf(end));
         for (int from = first; from <= end; from++) {
             boolean within = line.isPhraseStart(from) && from > 0 && line.isMark(from - 1, "(");
             List<Completion> found = new Word(from, end + 1, within, filled, bench).completions(form);
@@ -55,13 +55,24 @@ final class Completions {
     private record Word(int from, int end, boolean within, Filled filled, Bench bench) {
         List<Completion> completions(Form form) {
             Stretch at = filled.line().stretch(from, end);
-            return form.slots().stream()
-                    .flatMap(slot -> offers(slot).stream())
+            return Stream.concat(slots(form).flatMap(slot -> offers(slot).stream()), keywords().stream())
                     .sorted(Comparator.comparing(Sense.Offer::rank))
                     .distinct()
                     .limit(MOST)
                     .map(offer -> new Completion(at, offer.text(), offer.shown(), offer.aside()))
                     .toList();
+        }
+
+        /** While nothing else is understood the line may still have any form. */
+        private Stream<Slot<?>> slots(Form form) {
+            boolean open = form.keywords().isEmpty() && !filled.isAnythingOutside(from, end);
+            Stream<Form> forms =
+                    open ? Forms.ALL.stream().filter(any -> any.keywords().isEmpty()) : Stream.of(form);
+            return forms.flatMap(any -> any.slots().stream()).distinct();
+        }
+
+        private List<Sense.Offer> keywords() {
+            return from == 0 ? Keywords.offers(filled.line().text(from, end)) : List.of();
         }
 
         /** What a slot offers; where it is filled already, it says so and makes nothing new. */

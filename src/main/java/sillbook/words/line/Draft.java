@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.change.Change;
+import sillbook.change.Decision;
 import sillbook.words.Complaint;
 
 /** A reading while its form puts it together. */
@@ -32,10 +33,6 @@ final class Draft {
         means.add(new Meaning(says, warning));
     }
 
-    void then(String says) {
-        then.add(says);
-    }
-
     void remark(String sentence) {
         remarks.add(sentence);
     }
@@ -54,20 +51,25 @@ final class Draft {
     }
 
     /**
-     * The reading, once the form has said all it has to say.
+     * The reading, once the form has said all it has to say. What follows from the line is said even while some words are in
+     * doubt, but not while they are wrong.
      *
      * @param wrong what is wrong with the words themselves, which comes before anything that is missing
+     * @param doubt which words may be meant otherwise
      */
-    LineReading reading(Optional<Complaint> wrong, List<Stretch> unknown, List<Completion> completions) {
-        Optional<Complaint> complaint = wrong.or(() -> wanting).or(this::refusal);
+    LineReading reading(
+            Optional<Complaint> wrong, Optional<Complaint> doubt, List<Stretch> unknown, List<Completion> completions) {
+        Optional<Complaint> open = wrong.or(() -> wanting);
+        Optional<Decision> decision =
+                change.filter(made -> open.isEmpty()).map(made -> made.on(bench.journal(), bench.hand()));
+        decision.ifPresent(decided -> decided.fold(step -> then.addAll(Following.of(step, bench)), refusal -> false));
+        Optional<Complaint> complaint = open.or(() -> doubt).or(() -> decision.flatMap(Draft::refusal));
         Optional<Change> kept = complaint.isPresent() ? Optional.empty() : change;
         return new LineReading(kept, means, then, remarks, complaint, unknown, completions);
     }
 
-    private Optional<Complaint> refusal() {
-        return change.flatMap(made -> made.on(bench.journal(), bench.hand())
-                .fold(
-                        step -> Optional.empty(),
-                        refused -> Optional.of(new Complaint("cannot be", refused.sentence()))));
+    private static Optional<Complaint> refusal(Decision decision) {
+        return decision.fold(
+                step -> Optional.empty(), refused -> Optional.of(new Complaint("cannot be", refused.sentence())));
     }
 }

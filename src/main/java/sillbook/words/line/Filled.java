@@ -13,6 +13,7 @@ final class Filled {
     private final Map<Slot<?>, List<Filling<?>>> fillings = new LinkedHashMap<>();
     private final List<Stretch> unknown = new ArrayList<>();
     private final List<Complaint> complaints = new ArrayList<>();
+    private final List<Complaint> doubts = new ArrayList<>();
     private final Written line;
     private int notUnderstood;
 
@@ -61,6 +62,24 @@ final class Filled {
         return fillings.getOrDefault(slot, List.of()).stream().anyMatch(Filling::tentative);
     }
 
+    /** Where the words begin that this one belongs to: what they fill, or what was left over after the last that does. */
+    int startOf(int word) {
+        int start = 0;
+        for (List<Filling<?>> some : fillings.values()) {
+            for (Filling<?> filling : some) {
+                boolean holds = filling.from() <= word && word < filling.found().end();
+                int begins = holds ? filling.from() : filling.found().end();
+                start = filling.from() <= word ? Math.max(start, begins) : start;
+            }
+        }
+        return start;
+    }
+
+    /** Whether anything outside these words is understood. */
+    boolean isAnythingOutside(int from, int endExclusive) {
+        return fillings.keySet().stream().anyMatch(slot -> isFilledOutside(slot, from, endExclusive));
+    }
+
     /** Whether something outside these words fills it. */
     boolean isFilledOutside(Slot<?> slot, int from, int endExclusive) {
         return fillings.getOrDefault(slot, List.of()).stream()
@@ -106,6 +125,11 @@ final class Filled {
         complaints.add(complaint);
     }
 
+    /** Words that may be meant otherwise; less grave than words that are wrong. */
+    void doubt(Complaint complaint) {
+        doubts.add(complaint);
+    }
+
     List<Stretch> unknown() {
         return unknown;
     }
@@ -113,6 +137,11 @@ final class Filled {
     /** The first thing that is wrong with what was written. */
     Optional<Complaint> complaint() {
         return complaints.stream().findFirst();
+    }
+
+    /** The first words that may be meant otherwise. */
+    Optional<Complaint> doubt() {
+        return doubts.stream().findFirst();
     }
 
     Written line() {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
+import java.util.List;
 import java.util.Optional;
+import sillbook.text.Fold;
 
 /** The words that lead a line to one form. */
 final class Keywords {
@@ -23,5 +25,15 @@ final class Keywords {
                 && !line.isQuoted(0)
                 && line.folded(0, words).equals(keyword);
         return begins ? Optional.of(words) : Optional.empty();
+    }
+
+    /** The keywords that what is typed may begin. */
+    static List<Sense.Offer> offers(String beginning) {
+        String typed = Fold.of(beginning).strip();
+        return Forms.ALL.stream()
+                .flatMap(form -> form.keywords().stream())
+                .filter(keyword -> keyword.startsWith(typed))
+                .map(keyword -> Sense.Offer.of(keyword, "", Sense.Rank.WORD))
+                .toList();
     }
 }

@@ -16,6 +16,8 @@ import sillbook.words.Heard;
  */
 record NamingSense<T>(NameSense<T> known, Making<T> what) implements Sense<Named<T>> {
 
+    private static final int SHORTEST_NAME = 2;
+
     /** How something is made from its name and what it is. */
     interface Making<T> {
         /** What one is: {@code variety}. */
@@ -67,7 +69,7 @@ record NamingSense<T>(NameSense<T> known, Making<T> what) implements Sense<Named
         List<Offer> offers = new ArrayList<>(known.offers(beginning, bench));
         String name = beginning.strip();
         boolean taken = new Names<>(known.things().apply(bench), known.name()).isWhole(name);
-        if (!name.isEmpty() && !taken && Character.isLetter(name.codePointAt(0))) {
+        if (name.length() >= SHORTEST_NAME && !taken && Character.isLetter(name.codePointAt(0))) {
             offers.add(new Offer(name + " (", "make '" + name + "' a new " + what.noun(), "", Rank.NEW));
         }
         return offers;

@@ -27,7 +27,7 @@ final class PurchaseForm implements Form {
                         + "were cooled, where they wait, the day. Arrived, rejected or purchase and a variety change its last one.",
                 "bought 30 Marrow Lane, grade 12+, 9.50, from Harbour Seeds, firm, cooled 6 weeks",
                 "ordered 20 Penny Gloaming (crocus)",
-                "arrived Penny Gloaming, soft, fridge");
+                "arrived Marrow Lane, soft, fridge");
     }
 
     @Override

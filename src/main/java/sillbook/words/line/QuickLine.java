@@ -38,7 +38,10 @@ public final class QuickLine {
         Draft draft = new Draft(bench);
         best.form.draw(best.filled, draft);
         return draft.reading(
-                best.complaint(bench), best.filled.unknown(), Completions.at(caret, best.form, best.filled, bench));
+                best.complaint(bench),
+                best.filled.doubt(),
+                best.filled.unknown(),
+                Completions.at(caret, best.form, best.filled, bench));
     }
 
     /** The attempt that leaves least unread; where one leaves nothing, no later one could be better. */

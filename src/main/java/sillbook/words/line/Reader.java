@@ -107,7 +107,7 @@ final class Reader {
         match.fill(filled, at, tentative);
         if (tentative) {
             String words = line.text(at, match.found.end());
-            filled.complain(new Complaint(
+            filled.doubt(new Complaint(
                     "more than one",
                     "'" + words + "' may be more than one thing. Write more of it, or let Tab take one."));
         }
