@@ -4,13 +4,14 @@ package sillbook.change;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
-import sillbook.model.Pot;
 import sillbook.model.Subject;
 
 /**
@@ -26,10 +27,13 @@ public record Answer(List<Subject> subjects, JobKind job, Optional<LocalDate> un
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
-        List<Id<Pot>> pots =
-                subjects.stream().flatMap(subject -> subject.asPot().stream()).toList();
-        return Rules.firstOf(Rules.stillThere(journal, pots), later(hand))
+    public Stream<? extends Id<?>> names() {
+        return subjects.stream().flatMap(Subject::refersTo);
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        return Rules.firstOf(Rules.someSubjects(subjects), later(hand))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> step(journal, hand));
     }
@@ -47,10 +51,8 @@ public record Answer(List<Subject> subjects, JobKind job, Optional<LocalDate> un
                 .map(subject -> hand.event(journal, subject, Day.on(hand.today()), what))
                 .<Edit>map(Edit.Put::new)
                 .toList();
-        String whose = subjects.stream()
-                .map(subject -> Said.subject(journal, subject))
-                .reduce((one, next) -> one + " " + next)
-                .orElse("nothing");
+        String whose =
+                subjects.stream().map(subject -> Said.subject(journal, subject)).collect(Collectors.joining(" "));
         String answer = until.map(day -> " put off to " + Said.day(day)).orElse(" left out");
         return new Step(whose + ": " + Said.words(job) + answer, edits);
     }

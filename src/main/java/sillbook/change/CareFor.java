@@ -2,6 +2,7 @@
 package sillbook.change;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Happening;
 import sillbook.model.Happening.Care;
@@ -16,7 +17,12 @@ public record CareFor(List<Id<Pot>> pots, Care care, Day day) implements Change 
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
+    public Stream<? extends Id<?>> names() {
+        return pots.stream();
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
         return Rules.growing(journal, pots, day, hand)
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.change;
 
+import java.util.stream.Stream;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 
 /** One thing the grower does to the journal. It becomes one transaction and one step that can be taken back. */
@@ -21,5 +23,16 @@ public sealed interface Change
                 Together {
 
     /** What this change comes to on that journal: a named step, or a sentence why it cannot be. */
-    Decision on(Journal journal, Hand hand);
+    default Decision on(Journal journal, Hand hand) {
+        return names().allMatch(journal::contains)
+                ? decide(journal, hand)
+                : new Refusal("Something named here is no longer in the journal; another window may have removed it."
+                        + " Look again, and name it anew.");
+    }
+
+    /** The entries it names, any of which may be gone by now. */
+    Stream<? extends Id<?>> names();
+
+    /** What it comes to where all that it names is there. */
+    Decision decide(Journal journal, Hand hand);
 }

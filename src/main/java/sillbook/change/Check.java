@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Findings;
@@ -30,7 +31,12 @@ public record Check(Map<Id<Pot>, Findings> found, Optional<Id<Place>> round, Day
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
+    public Stream<? extends Id<?>> names() {
+        return Stream.concat(found.keySet().stream(), round.stream());
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
         return Rules.growing(journal, found.keySet(), day, hand)
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(name(journal), edits(journal, hand)));

@@ -2,6 +2,7 @@
 package sillbook.change;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Happening;
 import sillbook.model.Happening.End;
@@ -16,8 +17,13 @@ public record Close(List<Id<Pot>> pots, End end, String note, Day day) implement
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
-        return Rules.firstOf(Rules.somePots(pots), Rules.stillThere(journal, pots), Rules.hasHappened(day, hand))
+    public Stream<? extends Id<?>> names() {
+        return pots.stream();
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        return Rules.firstOf(Rules.somePots(pots), Rules.hasHappened(day, hand))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(
                         Said.labels(journal, pots) + " " + Said.words(end),

@@ -3,8 +3,10 @@ package sillbook.change;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Edit;
 import sillbook.model.Event;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 
 /**
@@ -14,18 +16,32 @@ import sillbook.model.Journal;
  */
 public record CorrectEvent(Event corrected) implements Change {
     @Override
-    public Decision on(Journal journal, Hand hand) {
-        Optional<Event> before = journal.events().find(corrected.id());
-        if (before.isEmpty()) {
-            return new Refusal("That entry is no longer in the journal. Nothing was corrected.");
-        }
-        return Rules.hasHappened(corrected.day(), hand)
-                .<Decision>map(refusal -> refusal)
-                .orElseGet(() -> step(journal, before.get(), hand));
+    public Stream<? extends Id<?>> names() {
+        return Stream.concat(Stream.of(corrected.id()), corrected.refersTo());
     }
 
-    private Step step(Journal journal, Event before, Hand hand) {
-        Event revised = new Event(
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        Event revised = revised(journal.events().get(corrected.id()), hand);
+        List<Edit> edits = List.of(new Edit.Put(revised));
+        return Rules.firstOf(
+                        Rules.hasHappened(corrected.day(), hand),
+                        Rules.staysPotted(journal.with(edits), corrected.subject()),
+                        afterPotting(journal.with(edits)))
+                .<Decision>map(refusal -> refusal)
+                .orElseGet(() -> new Step(Said.entity(journal, revised) + " corrected", edits));
+    }
+
+    private Optional<Refusal> afterPotting(Journal after) {
+        return corrected
+                .subject()
+                .asPot()
+                .filter(pot -> corrected.what().needsPotting())
+                .flatMap(pot -> Rules.potted(after, List.of(pot), corrected.day()));
+    }
+
+    private Event revised(Event before, Hand hand) {
+        return new Event(
                 before.id(),
                 corrected.subject(),
                 corrected.day(),
@@ -33,6 +49,5 @@ public record CorrectEvent(Event corrected) implements Change {
                 before.writtenAt(),
                 Optional.of(hand.now()),
                 corrected.what());
-        return new Step(Said.entity(journal, revised) + " corrected", List.of(new Edit.Put(revised)));
     }
 }

@@ -3,6 +3,7 @@ package sillbook.change;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Happening;
 import sillbook.model.Happening.BloomPoint;
@@ -22,10 +23,25 @@ public record Flower(List<Id<Pot>> pots, BloomPoint point, Optional<Id<Variety>>
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
-        return Rules.growing(journal, pots, day, hand)
+    public Stream<? extends Id<?>> names() {
+        return Stream.concat(pots.stream(), variety.stream());
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        return Rules.firstOf(Rules.growing(journal, pots, day, hand), planted(journal))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> step(journal, hand));
+    }
+
+    private Optional<Refusal> planted(Journal journal) {
+        return variety.flatMap(named -> pots.stream()
+                .map(journal.pots()::get)
+                .filter(pot -> pot.plantings().stream()
+                        .noneMatch(planting -> planting.variety().equals(named)))
+                .findFirst()
+                .flatMap(pot -> Rules.refuse("There is no " + Said.variety(journal, named) + " in " + pot.label()
+                        + ". Name a variety that is.")));
     }
 
     private Step step(Journal journal, Hand hand) {

@@ -2,6 +2,7 @@
 package sillbook.change;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Happening;
 import sillbook.model.Id;
@@ -17,7 +18,12 @@ public record Move(List<Id<Pot>> pots, Id<Place> place, Stage stage, Day day) im
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
+    public Stream<? extends Id<?>> names() {
+        return Stream.concat(pots.stream(), Stream.of(place));
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
         return Rules.growing(journal, pots, day, hand)
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> step(journal, hand));

@@ -4,6 +4,7 @@ package sillbook.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Happening;
@@ -20,9 +21,13 @@ public record Plant(List<Id<Pot>> pots, Optional<Id<Place>> place, Day day) impl
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
-        Optional<Refusal> missing = Rules.firstOf(Rules.somePots(pots), Rules.stillThere(journal, pots));
-        return (missing.isPresent() ? missing : Rules.firstOf(Rules.hasHappened(day, hand), waiting(journal)))
+    public Stream<? extends Id<?>> names() {
+        return Stream.concat(pots.stream(), place.stream());
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        return Rules.firstOf(Rules.somePots(pots), Rules.hasHappened(day, hand), waiting(journal))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> step(journal, hand));
     }

@@ -4,6 +4,7 @@ package sillbook.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Batch;
 import sillbook.model.Container;
 import sillbook.model.Day;
@@ -51,9 +52,25 @@ public record PotUp(
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
-        List<String> given = given(journal);
-        return Rules.firstOf(sensible(), potted.flatMap(day -> Rules.hasHappened(day, hand)), free(journal, given))
+    public Stream<? extends Id<?>> names() {
+        return Stream.of(
+                        plantings.stream().flatMap(Pot.Planting::refersTo),
+                        container.stream(),
+                        pottingMix.stream(),
+                        place.stream(),
+                        parent.stream())
+                .flatMap(ids -> ids);
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        return Rules.firstOf(sensible(), potted.flatMap(day -> Rules.hasHappened(day, hand)), younger(journal))
+                .<Decision>map(refusal -> refusal)
+                .orElseGet(() -> labelled(journal, given(journal), hand));
+    }
+
+    private Decision labelled(Journal journal, List<String> given, Hand hand) {
+        return free(journal, given)
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(name(journal, given), edits(journal, given, hand)));
     }
@@ -63,14 +80,25 @@ public record PotUp(
             return Labels.from(labels, howMany);
         }
         List<String> inUse = journal.potsOf(season).stream().map(Pot::label).toList();
-        return Labels.nextFree(labels, howMany, inUse);
+        return Labels.nextFree(Labels.letters(labels), howMany, inUse);
     }
 
     private Optional<Refusal> sensible() {
+        if (plantings.isEmpty()) {
+            return Rules.refuse("Nothing was named to plant. Name a variety, as 6 x Marrow Lane.");
+        }
         if (howMany < 1 || howMany > MOST_AT_ONCE) {
             return Rules.refuse(howMany + " pots cannot be made at once: write 1 to " + MOST_AT_ONCE + ".");
         }
         return Optional.empty();
+    }
+
+    private Optional<Refusal> younger(Journal journal) {
+        return parent.map(journal.pots()::get)
+                .filter(pot -> pot.season().compareTo(season) >= 0)
+                .flatMap(pot -> Rules.refuse("The plant of " + pot.label() + " is in that pot until season "
+                        + pot.season().next().name(journal.settings().seasonStart())
+                        + ". Choose a pot of an earlier season."));
     }
 
     private Optional<Refusal> free(Journal journal, List<String> given) {

@@ -3,24 +3,43 @@ package sillbook.change;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
+import sillbook.model.Event;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Settings;
 
 /** An entry other than a pot goes, when nothing in the journal still refers to it. */
 public record Remove(Entity<?> entity) implements Change {
-    @Override
-    public Decision on(Journal journal, Hand hand) {
+    public Remove {
         if (entity instanceof Pot || entity instanceof Settings) {
             throw new IllegalArgumentException("pots have a change of their own, and settings stay: " + entity);
         }
+    }
+
+    @Override
+    public Stream<? extends Id<?>> names() {
+        return Stream.of(entity.id());
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
         String name = Said.entity(journal, entity);
-        Optional<String> user = References.to(journal, entity);
-        if (user.isPresent()) {
-            return new Refusal("The " + name + " is still used by " + user.get() + ". Nothing was removed.");
-        }
-        return new Step(name + " removed", List.of(new Edit.Remove(entity)));
+        List<Edit> edits = List.of(new Edit.Remove(entity));
+        return Rules.firstOf(used(journal, name), staysPotted(journal.with(edits)))
+                .<Decision>map(refusal -> refusal)
+                .orElseGet(() -> new Step(name + " removed", edits));
+    }
+
+    private Optional<Refusal> used(Journal journal, String name) {
+        return References.to(journal, entity)
+                .flatMap(user -> Rules.refuse("The " + name + " is still used by " + user + ". Nothing was removed."));
+    }
+
+    private Optional<Refusal> staysPotted(Journal after) {
+        return entity instanceof Event event ? Rules.staysPotted(after, event.subject()) : Optional.empty();
     }
 }

@@ -4,6 +4,7 @@ package sillbook.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Edit;
 import sillbook.model.Id;
 import sillbook.model.Journal;
@@ -16,8 +17,13 @@ public record RemovePots(List<Id<Pot>> pots) implements Change {
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
-        return Rules.firstOf(Rules.somePots(pots), Rules.stillThere(journal, pots), childless(journal))
+    public Stream<? extends Id<?>> names() {
+        return pots.stream();
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        return Rules.firstOf(Rules.somePots(pots), childless(journal))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(Said.labels(journal, pots) + " removed", edits(journal)));
     }

@@ -8,6 +8,7 @@ import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
+import sillbook.model.Subject;
 
 /** What several changes refuse alike. Each rule gives the refusal, or nothing when all is well. */
 final class Rules {
@@ -34,12 +35,8 @@ final class Rules {
         return pots.isEmpty() ? refuse("No pot was named. Name one by its label, as T4.") : Optional.empty();
     }
 
-    /** Another window may have removed a pot in the meantime. */
-    static Optional<Refusal> stillThere(Journal journal, Collection<Id<Pot>> pots) {
-        boolean gone = pots.stream().anyMatch(pot -> !journal.pots().contains(pot));
-        return gone
-                ? refuse("A pot named here is no longer in the journal. Look at Pots and choose again.")
-                : Optional.empty();
+    static Optional<Refusal> someSubjects(Collection<Subject> subjects) {
+        return subjects.isEmpty() ? refuse("Nothing was named. Name a pot or a place, as T4.") : Optional.empty();
     }
 
     static Optional<Refusal> potted(Journal journal, Collection<Id<Pot>> pots, Day day) {
@@ -62,6 +59,16 @@ final class Rules {
         return Optional.empty();
     }
 
+    /** A pot that has grown was potted, whatever else is corrected or removed. */
+    static Optional<Refusal> staysPotted(Journal after, Subject subject) {
+        boolean grew =
+                after.history(subject).stream().anyMatch(event -> event.what().needsPotting());
+        return subject.asPot()
+                .filter(pot -> grew && pottingDay(after, pot).isEmpty())
+                .flatMap(pot -> refuse(after.pots().get(pot).label()
+                        + " has entries that only a potted pot can have. Remove those first, or correct the day."));
+    }
+
     static Optional<Day> pottingDay(Journal journal, Id<Pot> pot) {
         return journal.history(pot).stream()
                 .filter(event -> event.what() instanceof Happening.Potted)
@@ -71,8 +78,7 @@ final class Rules {
 
     /** What every change of growing pots asks for. */
     static Optional<Refusal> growing(Journal journal, Collection<Id<Pot>> pots, Day day, Hand hand) {
-        Optional<Refusal> missing = firstOf(somePots(pots), stillThere(journal, pots));
-        return missing.isPresent() ? missing : firstOf(hasHappened(day, hand), potted(journal, pots, day));
+        return firstOf(somePots(pots), hasHappened(day, hand), potted(journal, pots, day));
     }
 
     static Optional<Refusal> refuse(String sentence) {

@@ -11,6 +11,8 @@ import sillbook.model.Journal;
 import sillbook.model.Labels;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
+import sillbook.model.Season;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
@@ -53,21 +55,35 @@ final class Said {
     }
 
     static String subject(Journal journal, Subject subject) {
-        if (subject instanceof Subject.OfPot of) {
-            return journal.pots().get(of.pot()).label();
+        return subject.fold(new SubjectNames(journal));
+    }
+
+    /** What each sort of subject is called. */
+    private record SubjectNames(Journal journal) implements Subject.Cases<String> {
+        @Override
+        public String pot(Id<Pot> pot) {
+            return journal.pots().get(pot).label();
         }
-        if (subject instanceof Subject.OfPlace of) {
-            return place(journal, of.place());
+
+        @Override
+        public String place(Id<Place> place) {
+            return Said.place(journal, place);
         }
-        if (subject instanceof Subject.OfVariety of) {
-            return variety(journal, of.variety());
+
+        @Override
+        public String variety(Id<Variety> variety) {
+            return Said.variety(journal, variety);
         }
-        if (subject instanceof Subject.OfPurchase of) {
-            return "purchase of "
-                    + variety(journal, journal.purchases().get(of.purchase()).variety());
+
+        @Override
+        public String purchase(Id<Purchase> purchase) {
+            return "purchase of " + variety(journal.purchases().get(purchase).variety());
         }
-        Subject.OfSeason of = (Subject.OfSeason) subject;
-        return "season " + of.season().name(journal.settings().seasonStart());
+
+        @Override
+        public String season(Season season) {
+            return "season " + season.name(journal.settings().seasonStart());
+        }
     }
 
     /** {@code Mon 21 Sep 2026}. */

@@ -3,7 +3,9 @@ package sillbook.change;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.model.Edit;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 
 /**
@@ -20,7 +22,12 @@ public record Together(String name, List<Change> changes) implements Change {
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
+    public Stream<? extends Id<?>> names() {
+        return Stream.empty();
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
         List<Edit> edits = new ArrayList<>();
         String lastName = name;
         Journal current = journal;

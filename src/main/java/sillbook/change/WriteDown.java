@@ -3,13 +3,19 @@ package sillbook.change;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import sillbook.model.Catalogue;
+import sillbook.model.Container;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
-import sillbook.model.Purchase;
+import sillbook.model.PottingMix;
 import sillbook.model.Variety;
 
 /**
@@ -24,55 +30,56 @@ public record WriteDown(Entity<?> entity) implements Change {
     }
 
     @Override
-    public Decision on(Journal journal, Hand hand) {
+    public Stream<? extends Id<?>> names() {
+        return entity.refersTo();
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
         return refusal(journal)
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(name(journal), List.of(new Edit.Put(entity))));
     }
 
     private String name(Journal journal) {
-        boolean known = journal.entities().stream()
-                .anyMatch(other ->
-                        other.getClass().equals(entity.getClass()) && other.id().equals(entity.id()));
-        return Said.entity(journal, entity) + (known ? " corrected" : " written down");
+        return Said.entity(journal, entity) + (journal.contains(entity.id()) ? " corrected" : " written down");
     }
 
     private Optional<Refusal> refusal(Journal journal) {
         if (entity instanceof Variety variety) {
-            return nameTaken(journal, variety);
+            return taken(journal.varieties(), variety, one -> one.kind().name() + " '" + one.name() + "'");
         }
         if (entity instanceof Place place) {
-            return nameTaken(journal, place);
+            return taken(journal.places(), place, one -> "place " + one.name());
         }
-        if (entity instanceof Pot pot) {
-            return labelTaken(journal, pot);
+        if (entity instanceof OwnKind kind) {
+            return taken(journal.ownKinds(), kind, one -> "kind " + one.name());
         }
-        if (entity instanceof Purchase purchase && !journal.varieties().contains(purchase.variety())) {
-            return Rules.refuse("The variety of this purchase is no longer in the journal. Choose it again.");
+        if (entity instanceof PottingMix mix) {
+            return taken(journal.pottingMixes(), mix, one -> "potting mix " + one.name());
         }
-        return Optional.empty();
+        if (entity instanceof Container container) {
+            return taken(journal.containers(), container, one -> "container " + one.name());
+        }
+        return entity instanceof Pot pot ? labelTaken(journal, pot) : Optional.empty();
     }
 
-    private static Optional<Refusal> nameTaken(Journal journal, Variety variety) {
-        return journal.varieties().all().stream()
-                .filter(other -> !other.id().equals(variety.id()))
-                .filter(other -> other.name().equalsIgnoreCase(variety.name())
-                        && other.kind().name().equals(variety.kind().name()))
+    /** What is called by its name has it to itself. */
+    private static <T extends Entity<T>> Optional<Refusal> taken(
+            Catalogue<T> known, T entity, Function<T, String> name) {
+        return known.all().stream()
+                .filter(other -> !other.id().equals(entity.id()))
+                .map(name)
+                .filter(name.apply(entity)::equalsIgnoreCase)
                 .findFirst()
-                .flatMap(other -> Rules.refuse("There is a " + other.kind().name() + " '" + other.name()
-                        + "' already. Open it in Bulbs, or write another name."));
-    }
-
-    private static Optional<Refusal> nameTaken(Journal journal, Place place) {
-        return journal.places().all().stream()
-                .filter(other -> !other.id().equals(place.id()) && other.name().equalsIgnoreCase(place.name()))
-                .findFirst()
-                .flatMap(other -> Rules.refuse(
-                        "There is a place " + other.name() + " already. Open it in Places, or write another name."));
+                .flatMap(other ->
+                        Rules.refuse("There is a " + other + " already. Open that one, or write another name."));
     }
 
     private static Optional<Refusal> labelTaken(Journal journal, Pot pot) {
-        return journal.pot(pot.season(), pot.label())
+        return Optional.of(pot.label())
+                .filter(label -> !label.isBlank())
+                .flatMap(label -> journal.pot(pot.season(), label))
                 .filter(other -> !other.id().equals(pot.id()))
                 .flatMap(other -> Rules.refuse("The label " + other.label() + " is taken in season "
                         + pot.season().name(journal.settings().seasonStart()) + ". Write another."));

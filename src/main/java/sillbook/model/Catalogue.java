@@ -64,6 +64,11 @@ public final class Catalogue<T extends Entity<T>> {
         return entries.containsKey(id);
     }
 
+    /** The same for an id of which the type is not known. */
+    boolean knows(Id<?> id) {
+        return entries.keySet().contains(id);
+    }
+
     public Collection<T> all() {
         return Collections.unmodifiableCollection(entries.values());
     }

@@ -2,9 +2,13 @@
 package sillbook.model;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 
 /** The day something happened: known, or about so. */
 public record Day(LocalDate earliest, LocalDate likely, LocalDate latest) implements Comparable<Day> {
+    private static final Comparator<Day> ORDER =
+            Comparator.comparing(Day::likely).thenComparing(Day::earliest).thenComparing(Day::latest);
+
     public Day {
         if (earliest.isAfter(likely) || likely.isAfter(latest)) {
             throw new IllegalArgumentException("not in order: " + earliest + ", " + likely + ", " + latest);
@@ -24,10 +28,9 @@ public record Day(LocalDate earliest, LocalDate likely, LocalDate latest) implem
         return earliest.equals(latest);
     }
 
-    /** By the likely day, then by how early it can have been. */
+    /** By the likely day, then by how early and how late it can have been. */
     @Override
     public int compareTo(Day other) {
-        int byLikely = likely.compareTo(other.likely);
-        return byLikely != 0 ? byLikely : earliest.compareTo(other.earliest);
+        return ORDER.compare(this, other);
     }
 }

@@ -36,6 +36,11 @@ public sealed interface Happening {
         return Stream.empty();
     }
 
+    /** Whether it can only happen to a pot that is potted. */
+    default boolean needsPotting() {
+        return false;
+    }
+
     /** The pot was potted and watered in. */
     record Potted() implements Happening {
         @Override
@@ -52,6 +57,11 @@ public sealed interface Happening {
         }
 
         @Override
+        public boolean needsPotting() {
+            return true;
+        }
+
+        @Override
         public Stream<Id<?>> refersTo() {
             return Stream.of(place);
         }
@@ -63,6 +73,11 @@ public sealed interface Happening {
         public <R> R fold(Cases<R> cases) {
             return cases.checked(this);
         }
+
+        @Override
+        public boolean needsPotting() {
+            return true;
+        }
     }
 
     /** The pot, or one variety in a mixed one, came to a point of its bloom. */
@@ -70,6 +85,11 @@ public sealed interface Happening {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.flowered(this);
+        }
+
+        @Override
+        public boolean needsPotting() {
+            return true;
         }
 
         @Override
@@ -83,6 +103,11 @@ public sealed interface Happening {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.cared(this);
+        }
+
+        @Override
+        public boolean needsPotting() {
+            return true;
         }
     }
 

@@ -20,7 +20,7 @@ public final class Journal {
     private final Map<Class<?>, Catalogue<?>> content;
 
     /** Worked out when first asked for; two threads may both do it and come to the same. */
-    private @Nullable Map<Subject, List<Event>> histories;
+    private volatile @Nullable Map<Subject, List<Event>> histories;
 
     private Journal(Map<Class<?>, Catalogue<?>> content) {
         this.content = content;
@@ -58,6 +58,11 @@ public final class Journal {
     @SuppressWarnings("unchecked")
     private <T extends Entity<T>> Catalogue<T> all(Class<T> type) {
         return (Catalogue<T>) catalogue(type);
+    }
+
+    /** Whether an entity of any type has this id. */
+    public boolean contains(Id<?> id) {
+        return content.values().stream().anyMatch(catalogue -> catalogue.knows(id));
     }
 
     /** Every entity, type by type. */

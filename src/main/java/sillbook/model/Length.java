@@ -16,6 +16,9 @@ public record Length(int tenths, String written) {
 
     /** Rounded to the tenth of a millimetre. */
     public static Length ofCentimetres(double centimetres) {
+        if (!Double.isFinite(centimetres)) {
+            throw new IllegalArgumentException("no length: " + centimetres);
+        }
         return new Length(Math.toIntExact(Math.round(centimetres * 100)), "");
     }
 

@@ -44,7 +44,8 @@ public record Pot(
             }
         }
 
-        private Stream<Id<?>> refersTo() {
+        /** The entries it names. */
+        public Stream<Id<?>> refersTo() {
             return Stream.concat(Stream.of(variety), purchase.stream());
         }
     }

@@ -18,6 +18,9 @@ public record Temperature(int milli, String written) {
 
     /** Rounded to the thousandth of a degree. */
     public static Temperature ofCelsius(double celsius) {
+        if (!Double.isFinite(celsius)) {
+            throw new IllegalArgumentException("no temperature: " + celsius);
+        }
         return new Temperature(Math.toIntExact(Math.round(celsius * 1000)), "");
     }
 

@@ -22,6 +22,10 @@ import sillbook.model.Variety;
 
 /** A journal to try changes on: one variety, a cellar, a sill, and whatever a test does to it. All of it is invented. */
 final class Bench {
+    /** What is said when an entry that is named is not there. */
+    static final String GONE = "Something named here is no longer in the journal; another window may have removed it."
+            + " Look again, and name it anew.";
+
     static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
     static final Season WINTER = new Season(2026);
     static final Variety MARROW_LANE = Variety.of(new Id<>(1, 1), "Marrow Lane", new Kind("tulip", "Triumph"));

@@ -20,9 +20,12 @@ import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
+import sillbook.model.Kind;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
+import sillbook.model.Variety;
 
 class ChangesOfPotsTest {
     private final Bench bench = new Bench();
@@ -130,10 +133,41 @@ class ChangesOfPotsTest {
     }
 
     @Test
+    void whatBloomsIsInThePot() {
+        Variety other = Variety.of(new Id<>(1, 9), "Inkwell", new Kind("hyacinth", ""));
+        bench.done(new WriteDown(other));
+
+        assertThat(bench.refused(new Flower(pots("T1"), BloomPoint.FIRST_FLOWER, Optional.of(other.id()), day(1, 11))))
+                .isEqualTo("There is no 'Inkwell' in T1. Name a variety that is.");
+    }
+
+    @Test
+    void whatAnotherWindowRemovedIsNamedInVain() {
+        Id<Place> nowhere = new Id<>(9, 9);
+        Subject place = new Subject.OfPlace(nowhere);
+        List<Change> changes = List.of(
+                new Move(pots("T1"), nowhere, Stage.WARM_ROOM, day(1, 10)),
+                new Plant(pots("T1"), Optional.of(nowhere), day(1, 10)),
+                new Check(Map.of(bench.pot("T1"), Findings.ALL_WELL), Optional.of(nowhere), day(1, 10)),
+                new Answer(List.of(place), JobKind.CHECK, Optional.empty(), ""),
+                new Jot(List.of(place), "draughty", day(1, 10)),
+                new RemovePots(List.of(new Id<>(9, 9))),
+                Bench.pots(1, "T", Optional.empty(), Optional.of(nowhere)));
+        changes.forEach(change -> assertThat(bench.refused(change)).isEqualTo(Bench.GONE));
+    }
+
+    @Test
+    void somethingMustBeAnsweredOrJottedOn() {
+        assertThat(bench.refused(new Answer(List.of(), JobKind.CHECK, Optional.empty(), "")))
+                .startsWith("Nothing was named.");
+        assertThat(bench.refused(new Jot(List.of(), "draughty", day(1, 10)))).startsWith("Nothing was named.");
+    }
+
+    @Test
     void somePotMustBeNamedAndThere() {
         assertThat(bench.refused(new CareFor(List.of(), Care.FED, day(1, 12)))).startsWith("No pot was named.");
         assertThat(bench.refused(new Close(List.of(new Id<>(9, 9)), End.SOLD, "", day(1, 12))))
-                .startsWith("A pot named here is no longer in the journal.");
+                .isEqualTo(Bench.GONE);
     }
 
     @Test
@@ -199,13 +233,44 @@ class ChangesOfPotsTest {
     }
 
     @Test
-    void acorrectionOfWhatIsGoneOrAheadIsRefused() {
+    void aCorrectionPutsNothingBeforeThePotting() {
+        Event moved = bench.journal.history(bench.pot("T1")).get(1);
+
+        assertThat(bench.refused(new CorrectEvent(corrected(moved, day(10, 1), moved.what()))))
+                .startsWith("T1 was potted on Wed 14 Oct 2026, after Thu 1 Oct 2026.");
+        bench.done(new CorrectEvent(corrected(moved, day(10, 20), moved.what())));
+    }
+
+    @Test
+    void aCorrectionDoesNotUndoThePotting() {
+        Event potted = bench.journal.history(bench.pot("T1")).get(0);
+
+        assertThat(bench.refused(new CorrectEvent(corrected(potted, potted.day(), new Happening.Jotted("dug over")))))
+                .startsWith("T1 has entries that only a potted pot can have.");
+    }
+
+    /** The place it went to on the day it was first said to be potted stays known. */
+    @Test
+    void thePottingDayMayBeCorrectedToALaterOne() {
+        Event potted = bench.journal.history(bench.pot("T1")).get(0);
+
+        bench.done(new CorrectEvent(corrected(potted, day(10, 20), potted.what())));
+
+        assertThat(last("T1")).isEqualTo(new Happening.Potted());
+    }
+
+    private static Event corrected(Event event, Day day, Happening what) {
+        return new Event(event.id(), event.subject(), day, 0, event.writtenAt(), Optional.empty(), what);
+    }
+
+    @Test
+    void aCorrectionOfWhatIsGoneOrAheadIsRefused() {
         Event potted = bench.journal.history(bench.pot("T1")).get(0);
         Event ahead = new Event(
                 potted.id(), potted.subject(), day(2, 1), 0, potted.writtenAt(), Optional.empty(), potted.what());
         assertThat(bench.refused(new CorrectEvent(ahead))).contains("still to come");
 
         bench.done(new RemovePots(pots("T1")));
-        assertThat(bench.refused(new CorrectEvent(potted))).startsWith("That entry is no longer in the journal.");
+        assertThat(bench.refused(new CorrectEvent(potted))).isEqualTo(Bench.GONE);
     }
 }

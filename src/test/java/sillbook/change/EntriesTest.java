@@ -14,9 +14,11 @@ import org.junit.jupiter.api.Test;
 import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Entity;
+import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
+import sillbook.model.Length;
 import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
@@ -123,9 +125,50 @@ class EntriesTest {
         Variety again = Variety.of(new Id<>(1, 2), "MARROW lane", Kind.of("tulip"));
         assertThat(bench.refused(new WriteDown(again))).startsWith("There is a tulip 'Marrow Lane' already.");
         bench.done(new WriteDown(Variety.of(new Id<>(1, 2), "Marrow Lane", Kind.of("crocus"))));
+        bench.done(new WriteDown(Bench.MARROW_LANE));
 
         Place cellar = Place.of(new Id<>(2, 9), "Cellar", Place.Sort.GARAGE);
         assertThat(bench.refused(new WriteDown(cellar))).startsWith("There is a place cellar already.");
+    }
+
+    @Test
+    void ownKindsMixesAndContainersHaveTheirNamesToThemselvesToo() {
+        for (long number = 1; number <= 2; number++) {
+            Optional<Length> unknown = Optional.empty();
+            List<Entity<?>> alike = List.of(
+                    new OwnKind(new Id<>(4, number), "fritillary", "F", Optional.empty()),
+                    new PottingMix(new Id<>(5, number), "sill mix", List.of(), ""),
+                    new Container(new Id<>(6, number), "pan", Container.Shape.PAN, unknown, unknown, 6, ""));
+            for (Entity<?> entity : alike) {
+                WriteDown change = new WriteDown(entity);
+                if (number == 1) {
+                    bench.done(change);
+                } else {
+                    assertThat(bench.refused(change)).startsWith("There is a ").contains(" already.");
+                }
+            }
+        }
+    }
+
+    @Test
+    void aPotMayGoWithoutALabel() {
+        bench.done(Bench.tulips(2, "T"));
+        for (String label : List.of("T1", "T2")) {
+            Pot pot = bench.journal.pots().get(bench.pot(label));
+            bench.done(new WriteDown(new Pot(
+                    pot.id(),
+                    pot.season(),
+                    "",
+                    pot.plantings(),
+                    pot.way(),
+                    pot.container(),
+                    pot.across(),
+                    pot.pottingMix(),
+                    pot.batch(),
+                    pot.parent(),
+                    pot.note())));
+        }
+        assertThat(bench.journal.potsOf(Bench.WINTER)).extracting(Pot::label).containsExactly("", "");
     }
 
     @Test
@@ -150,8 +193,7 @@ class EntriesTest {
 
     @Test
     void aPurchaseNeedsItsVariety() {
-        assertThat(bench.refused(new WriteDown(purchase(new Id<>(9, 9)))))
-                .startsWith("The variety of this purchase is no longer in the journal.");
+        assertThat(bench.refused(new WriteDown(purchase(new Id<>(9, 9))))).isEqualTo(Bench.GONE);
     }
 
     @Test
@@ -258,7 +300,30 @@ class EntriesTest {
 
     @Test
     void potsAndSettingsAreNotRemovedAsEntries() {
-        assertThatIllegalArgumentException().isThrownBy(() -> bench.done(new Remove(bench.journal.settings())));
+        bench.done(Bench.tulips(1, "T"));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Remove(bench.journal.settings()));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Remove(bench.journal.pots().get(bench.pot("T1"))));
+    }
+
+    @Test
+    void whatIsGoneCannotBeRemovedAgain() {
+        bench.done(new Remove(Bench.SILL));
+
+        assertThat(bench.refused(new Remove(Bench.SILL))).isEqualTo(Bench.GONE);
+    }
+
+    @Test
+    void thePottingStaysAsLongAsThePotHasGrown() {
+        bench.done(Bench.tulips(1, "T"));
+        List<Event> history = bench.journal.history(bench.pot("T1"));
+
+        assertThat(bench.refused(new Remove(history.get(0))))
+                .isEqualTo(
+                        "T1 has entries that only a potted pot can have." + " Remove those first, or correct the day.");
+        bench.done(new Remove(history.get(1)));
+        assertThat(bench.done(new Remove(history.get(0))).name()).isEqualTo("entry of T1 removed");
+        assertThat(bench.journal.history(bench.pot("T1"))).isEmpty();
     }
 
     @Test

@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Event;
 import sillbook.model.Happening;
+import sillbook.model.Id;
 import sillbook.model.Pot;
+import sillbook.model.Season;
 import sillbook.model.Stage;
 
 class PotUpTest {
@@ -74,6 +76,47 @@ class PotUpTest {
         assertThat(bench.refused(Bench.tulips(0, "T"))).contains("0 pots cannot be made at once");
         assertThat(bench.refused(Bench.tulips(501, "T"))).contains("write 1 to 500");
         bench.done(Bench.tulips(500, "T"));
+        assertThat(bench.refused(Bench.tulips(-1, "T1"))).contains("-1 pots cannot be made at once");
+    }
+
+    @Test
+    void somethingIsPlanted() {
+        assertThat(bench.refused(heir(List.of(), Bench.WINTER, Optional.empty())))
+                .isEqualTo("Nothing was named to plant. Name a variety, as 6 x Marrow Lane.");
+    }
+
+    @Test
+    void aPlantLivesOnInALaterSeason() {
+        bench.done(Bench.tulips(1, "A"));
+        Pot parent = bench.journal.pots().get(bench.pot("A1"));
+
+        assertThat(bench.refused(heir(parent.plantings(), Bench.WINTER, Optional.of(parent.id()))))
+                .isEqualTo(
+                        "The plant of A1 is in that pot until season 2027-28." + " Choose a pot of an earlier season.");
+        bench.done(heir(parent.plantings(), Bench.WINTER.next(), Optional.of(parent.id())));
+    }
+
+    private static PotUp heir(List<Pot.Planting> plantings, Season season, Optional<Id<Pot>> parent) {
+        return new PotUp(
+                season,
+                plantings,
+                1,
+                "A",
+                Pot.Way.DRAINED,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                parent,
+                "");
+    }
+
+    @Test
+    void aNumberThatIsNoneIsLeftAside() {
+        bench.done(Bench.tulips(1, "T0"));
+
+        assertThat(bench.journal.pot(Bench.WINTER, "T1")).isPresent();
     }
 
     @Test

@@ -102,6 +102,8 @@ class ValuesTest {
         List<Runnable> impossible = List.of(
                 () -> new Length(-1, ""),
                 () -> new Temperature(-273_151, ""),
+                () -> Length.ofCentimetres(Double.NaN),
+                () -> Temperature.ofCelsius(Double.POSITIVE_INFINITY),
                 () -> Band.ofCelsius(9, 2),
                 () -> new Kind(" ", ""),
                 () -> Variety.of(new Id<>(0, 1), "", Kind.of("tulip")),
@@ -110,11 +112,70 @@ class ValuesTest {
                 () -> new Purchase.Cooled(Optional.of(Double.NaN)),
                 () -> new PottingMix.Part(0, "sand"),
                 () -> new OwnFigure.Range(3, 2, 4),
+                () -> new OwnFigure.Range(1, 5, 4),
                 () -> new OwnFigure.Range(Double.NaN, 2, 4),
+                ValuesTest::nothingBought,
+                ValuesTest::nothingPlanted,
+                ValuesTest::wishedBackwards,
+                () -> scored(0),
+                () -> scored(6),
                 () -> new OwnFigure.Scope(Optional.of(new Id<>(0, 1)), Optional.of(Kind.of("tulip"))),
                 () -> new Day(LocalDate.EPOCH.plusDays(1), LocalDate.EPOCH, LocalDate.EPOCH.plusDays(1)),
                 () -> new Day(LocalDate.EPOCH, LocalDate.EPOCH.plusDays(1), LocalDate.EPOCH));
         impossible.forEach(one -> assertThatIllegalArgumentException().isThrownBy(one::run));
+    }
+
+    private static void nothingBought() {
+        new Purchase(
+                new Id<>(0, 1),
+                new Id<>(0, 2),
+                new Season(2026),
+                Day.on(LocalDate.EPOCH),
+                0,
+                Purchase.Grade.UNKNOWN,
+                Optional.empty(),
+                "",
+                "",
+                Optional.empty(),
+                Purchase.Cooled.UNKNOWN,
+                Purchase.State.IN_HAND,
+                "");
+    }
+
+    private static void nothingPlanted() {
+        new Pot(
+                new Id<>(0, 1),
+                new Season(2026),
+                "T1",
+                List.of(),
+                Pot.Way.DRAINED,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
+    }
+
+    private static void wishedBackwards() {
+        LocalDate day = LocalDate.EPOCH;
+        new Wish(new Id<>(0, 1), new Season(2026), day, day.minusDays(1), "", Optional.empty(), Set.of(), "");
+    }
+
+    private static void scored(int score) {
+        new Outcome(
+                new Id<>(0, 1),
+                new Id<>(0, 2),
+                Optional.empty(),
+                Day.on(LocalDate.EPOCH),
+                Optional.of(score),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of(),
+                Outcome.Again.NOT_SAID,
+                "");
     }
 
     @Test
