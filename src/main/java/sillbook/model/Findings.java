@@ -29,8 +29,8 @@ public record Findings(
             Optional.of(Moisture.MOIST), false, Optional.empty(), Optional.empty(), Set.of(), Set.of(), "");
 
     public Findings {
-        growth = Set.copyOf(growth);
-        troubles = Set.copyOf(troubles);
+        growth = Sorted.copyOf(growth);
+        troubles = Sorted.copyOf(troubles);
     }
 
     public Findings withMoisture(Moisture found) {

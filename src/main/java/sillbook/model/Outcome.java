@@ -30,7 +30,7 @@ public record Outcome(
         implements Entity<Outcome> {
 
     public Outcome {
-        signs = Set.copyOf(signs);
+        signs = Sorted.copyOf(signs);
         score.ifPresent(given -> {
             if (given < 1 || given > 5) {
                 throw new IllegalArgumentException("a score is 1 to 5, not " + given);

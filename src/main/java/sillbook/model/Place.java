@@ -32,7 +32,7 @@ public record Place(
         implements Entity<Place> {
 
     public Place {
-        hazards = Set.copyOf(hazards);
+        hazards = Sorted.copyOf(hazards);
         if (name.isBlank()) {
             throw new IllegalArgumentException("a place has a name");
         }

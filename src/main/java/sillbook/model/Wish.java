@@ -30,7 +30,7 @@ public record Wish(
         implements Entity<Wish> {
 
     public Wish {
-        pots = Set.copyOf(pots);
+        pots = Sorted.copyOf(pots);
         if (from.isAfter(to)) {
             throw new IllegalArgumentException("a wish that ends before it begins: " + from + " to " + to);
         }

@@ -238,4 +238,17 @@ class JournalTest {
                         Set.of(Findings.Trouble.MICE, Findings.Trouble.FROST),
                         "two bulbs gone; rim gnawed"));
     }
+
+    @Test
+    void setsAreGoneThroughInOneOrder() {
+        Findings findings = Findings.NOTHING;
+        for (Findings.Trouble trouble :
+                List.of(Findings.Trouble.ROT, Findings.Trouble.MICE, Findings.Trouble.OTHER, Findings.Trouble.MOULD)) {
+            findings = findings.with(trouble);
+        }
+        assertThat(List.copyOf(findings.troubles())).isSorted();
+        assertThat(wish(Set.of(new Id<>(3, 4), new Id<>(3, 1), new Id<>(3, 3), new Id<>(3, 2)))
+                        .pots())
+                .isSorted();
+    }
 }
