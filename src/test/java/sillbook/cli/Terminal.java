@@ -6,6 +6,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,8 @@ import sillbook.app.Folders;
 
 /** Runs commands as a shell would, and keeps what they print. */
 final class Terminal {
+    static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
+
     private final Map<String, String> environment = new HashMap<>(Map.of("LANG", "en_GB.UTF-8"));
     private final Supplier<Bookshelf> shelf;
     private String input = "";
@@ -45,7 +48,8 @@ final class Terminal {
         var err = new ByteArrayOutputStream();
         var folders = Folders.of(environment, "Linux", Path.of("/nowhere"));
         var in = new ByteArrayInputStream(input.getBytes(UTF_8));
-        int code = Commands.run(new World(environment, folders, shelf, shelf, in, out, err), arguments);
+        var world = new World(environment, folders, shelf, shelf, () -> TODAY, in, out, err);
+        int code = Commands.run(world, arguments);
         return new Printed(code, out.toString(UTF_8), err.toString(UTF_8));
     }
 
