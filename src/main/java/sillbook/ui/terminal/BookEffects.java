@@ -156,6 +156,7 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         private Optional<Message> opened(OnTable other) {
             close();
             open = Optional.of(other);
+            other.book().readAll();
             return Optional.of(new Message.Opened(other.copy(), other.snapshot()));
         }
 

@@ -46,6 +46,7 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
     }
 
     private void listen(Loop<State, Message, Effect> loop, ScheduledExecutorService watch) {
+        watch.execute(() -> readRest(loop));
         Midnight.watch(today, day -> loop.tell(new Message.DayBegan(day)));
         // Looking ends with the sitting, which shuts the watch down; nobody waits for its end.
         Future<?> unused = watch.scheduleWithFixedDelay(
@@ -53,6 +54,13 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
                 MILLIS_BETWEEN_LOOKS,
                 MILLIS_BETWEEN_LOOKS,
                 TimeUnit.MILLISECONDS);
+    }
+
+    /** The first picture does with the current season; the rest of the journal follows at once. */
+    private void readRest(Loop<State, Message, Effect> loop) {
+        if (effects.onTable().isPresent()) {
+            effects.carryOut(new Effect.ReadRest(), loop::tell);
+        }
     }
 
     private Program<State, Message, Effect> program() {
