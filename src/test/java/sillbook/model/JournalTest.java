@@ -247,8 +247,7 @@ class JournalTest {
             findings = findings.with(trouble);
         }
         assertThat(List.copyOf(findings.troubles())).isSorted();
-        assertThat(wish(Set.of(new Id<>(3, 4), new Id<>(3, 1), new Id<>(3, 3), new Id<>(3, 2)))
-                        .pots())
-                .isSorted();
+        Set<Id<Pot>> pots = Set.of(new Id<>(3, 4), new Id<>(3, 1), new Id<>(3, 3), new Id<>(3, 2));
+        assertThat(wish(pots).pots()).containsExactly(new Id<>(3, 1), new Id<>(3, 2), new Id<>(3, 3), new Id<>(3, 4));
     }
 }

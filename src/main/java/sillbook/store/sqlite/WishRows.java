@@ -2,6 +2,7 @@
 package sillbook.store.sqlite;
 
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.model.Id;
@@ -14,7 +15,7 @@ final class WishRows implements Mapping<Wish> {
             Table.of("wish", "id", "season", "wished", "wished_to", "feast", "kind", "kind_group", "note");
     private static final Parts<Wish, Id<Pot>> PARTS = new Parts<>(
             Table.of("wish_pot", "wish", "position", "pot"),
-            wish -> wish.pots().stream().sorted().toList(),
+            wish -> List.copyOf(wish.pots()),
             (pot, row) -> row.id(pot),
             Row::id);
 
