@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.draw;
 
+import java.util.ArrayList;
 import java.util.List;
 import sillbook.text.Width;
 
-/** The foot's last line: the keys that matter now, the first ones first; those that do not fit whole are left out. */
+/**
+ * The foot's last line: the keys that matter now, the first ones first. Those that do not fit whole are left out, but the
+ * last one, which leads to all others, stays as long as it fits at all.
+ */
 public record KeyLine(List<Hint> hints) implements Widget {
     private static final int APART = 3;
 
@@ -31,12 +35,29 @@ public record KeyLine(List<Hint> hints) implements Widget {
             return;
         }
         int column = line.column();
-        for (Hint hint : hints) {
-            if (column + hint.columns() > line.right()) {
-                return;
-            }
+        for (Hint hint : fitting(line.columns())) {
             int after = cells.put(column, line.row(), hint.keys(), Style.BOLD);
             column = cells.put(after + 1, line.row(), hint.does(), Style.INK) + APART;
         }
+    }
+
+    private List<Hint> fitting(int columns) {
+        if (hints.isEmpty()) {
+            return List.of();
+        }
+        Hint last = hints.get(hints.size() - 1);
+        List<Hint> fitting = new ArrayList<>();
+        int left = columns - last.columns();
+        for (Hint hint : hints.subList(0, hints.size() - 1)) {
+            left -= hint.columns() + APART;
+            if (left < 0) {
+                break;
+            }
+            fitting.add(hint);
+        }
+        if (last.columns() <= columns) {
+            fitting.add(last);
+        }
+        return fitting;
     }
 }

@@ -26,6 +26,8 @@ public enum Action {
     WHY(Where.EVERYWHERE, "W F2", "why", "why: figures, rule, source"),
     TAKE_BACK(Where.EVERYWHERE, "U", "take back", "take back, put back; asks"),
     PUT_BACK(Where.EVERYWHERE, "R", "put back", "take back, put back; asks"),
+    SETTINGS(Where.EVERYWHERE, ",", "settings", "settings of this journal"),
+    NEW_WISH(Where.EVERYWHERE, ";", "wish", "wish for a flower on a day"),
     FIND(Where.LISTS, "F", "find", "find on this page"),
     GO_TO(Where.EVERYWHERE, "G", "go to", "go to label, variety, place, day"),
     VIEW(Where.LISTS, "V", "view", "view or order, zoom"),
@@ -45,7 +47,8 @@ public enum Action {
     ANOTHER_DAY(Where.POTS, "A", "another day", "another day, or not at all"),
     JOT(Where.POTS, "J", "jot", "jot a note"),
     OUTCOME(Where.POTS, "O", "outcome", "outcome; done; what failed"),
-    CORRECT(Where.POTS, "E", "correct", "correct, or remove"),
+    CORRECT(Where.POTS, "E", "correct", "correct"),
+    REMOVE(Where.POTS, "Delete", "remove", "remove; asks for the label"),
 
     DO_JOB(Where.TODAY, "Enter", "do it", "do the job; start the round"),
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
@@ -65,6 +68,7 @@ public enum Action {
     COLOURS(Where.FIRST_RUN, "1 2 3", "colours", "dark, light, or no colours"),
 
     HOW_FAR(Where.SLIPS, "Up Down", "how far", "how far back, or forward"),
+    OTHER_FIGURE(Where.SLIPS, "Left Right Up Down", "other figure", "another figure of the same line"),
     DROP(Where.SLIPS, "X", "drop it", "drop what is half typed"),
     ;
 

@@ -3,6 +3,7 @@ package sillbook.ui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Frame;
 import sillbook.ui.draw.KeyLine;
@@ -96,7 +97,9 @@ record View(State state, Size size) {
     private KeyLine keys(Look top) {
         boolean lettersAreText = state.top().reach() == Reach.FIELD;
         List<Offer> offers = state.offers();
-        List<KeyLine.Hint> hints = top.foot().stream()
+        boolean leadsOn = top.foot().contains(Action.KEYS);
+        Stream<Action> last = leadsOn ? Stream.of() : Stream.of(Action.KEYS);
+        List<KeyLine.Hint> hints = Stream.concat(top.foot().stream(), last)
                 .flatMap(action -> Offer.find(offers, action).stream())
                 .filter(Offer::isOn)
                 .map(offer -> offer.hint(lettersAreText))

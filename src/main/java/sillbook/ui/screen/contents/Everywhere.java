@@ -16,7 +16,11 @@ import sillbook.ui.screen.PageName;
 import sillbook.ui.screen.Quitting;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.help.Help;
+import sillbook.ui.screen.line.LineSlip;
+import sillbook.ui.screen.steps.StepsSlip;
+import sillbook.ui.screen.steps.Way;
 
 /** The keys that mean the same on every page, and the few of them that also work over one. */
 record Everywhere(State state) {
@@ -25,6 +29,7 @@ record Everywhere(State state) {
         List<Offer> offers = new ArrayList<>();
         if (state.top().reach() == Reach.PAGE) {
             offers.addAll(onPages());
+            offers.addAll(writing());
         }
         offers.addAll(overPages());
         return offers;
@@ -43,6 +48,20 @@ record Everywhere(State state) {
                 Offer.of(
                         Action.SEASON_AFTER,
                         () -> season(state.timescale().season().next())));
+    }
+
+    private List<Offer> writing() {
+        String readOnly = "the journal is read only";
+        boolean isReadOnly = state.copy().isReadOnly();
+        return List.of(
+                Offer.of(Action.WRITE_LINE, () -> Step.to(state.laid(LineSlip.EMPTY)))
+                        .offIf(isReadOnly, readOnly),
+                StepsSlip.offer(state, Way.BACK),
+                StepsSlip.offer(state, Way.FORWARD),
+                Offer.of(Action.SETTINGS, () -> Step.to(state.laid(Entry.settings(state))))
+                        .offIf(isReadOnly, readOnly),
+                Offer.of(Action.NEW_WISH, () -> Step.to(state.laid(Entry.newWish(List.of()))))
+                        .offIf(isReadOnly, readOnly));
     }
 
     private List<Offer> overPages() {

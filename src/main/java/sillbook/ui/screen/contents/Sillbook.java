@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.contents;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import sillbook.handbook.Handbook;
@@ -15,6 +16,7 @@ import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
 import sillbook.ui.screen.firstrun.FirstRun;
+import sillbook.ui.screen.pots.PotsPage;
 import sillbook.ui.screen.today.TodayPage;
 
 /** The book as it is bound: its pages in their order, and what holds on all of them. */
@@ -39,7 +41,7 @@ public record Sillbook() implements Contents {
 
     @Override
     public Layers pages(Snapshot shown) {
-        return Layers.of(Map.of(PageName.TODAY, TodayPage.OPEN));
+        return Layers.of(new EnumMap<>(Map.of(PageName.TODAY, TodayPage.OPEN, PageName.POTS, PotsPage.OPEN)));
     }
 
     @Override

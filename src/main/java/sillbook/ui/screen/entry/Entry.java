@@ -7,6 +7,7 @@ import sillbook.handbook.FigureName;
 import sillbook.model.Container;
 import sillbook.model.Event;
 import sillbook.model.Happening;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -16,6 +17,7 @@ import sillbook.model.Variety;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.form.Form;
+import sillbook.words.PotNames;
 
 /** The forms, ready to be laid over a page. */
 public final class Entry {
@@ -72,6 +74,20 @@ public final class Entry {
 
     public static Layer correct(State state, Container container) {
         return Form.of(StoreSheets.correct(container, state.journal().settings().lengths()));
+    }
+
+    /**
+     * What is seen of some pots.
+     *
+     * @param found what the form opens with; may be empty
+     */
+    public static Layer check(State state, Collection<Id<Pot>> pots, String found) {
+        return Form.of(SeasonSheets.check(new PotNames(state.journal()).labels(pots), found));
+    }
+
+    /** A round of a place: all its pots are well, but for what is written. */
+    public static Layer round(Place place) {
+        return Form.of(SeasonSheets.round(place.name()));
     }
 
     /** How some pots did, and how their winter ended. */

@@ -14,9 +14,11 @@ import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pots.PotAside;
 
 /** What is to be done today, and what is coming. */
 public record TodayPage(Cursor cursor) implements Layer {
@@ -46,6 +48,7 @@ public record TodayPage(Cursor cursor) implements Layer {
         ListPane pane = new ListPane(rows, cursor);
         Look look = Look.body((area, cells) -> render(state, pane, area, cells))
                 .withPlace(pane.place(body.rows()))
+                .withAside(new PotAside(state).of(thing(state)))
                 .withFoot(
                         Action.DO_JOB,
                         Action.ANOTHER_DAY,
@@ -75,6 +78,9 @@ public record TodayPage(Cursor cursor) implements Layer {
                 Action.MOVE_CURSOR,
                 key -> moved(
                         state, cursor.pressed(key, rows(state), state.body().rows()))));
+        Acts acts = new Acts(state, thing(state));
+        offers.add(acts.doJob());
+        offers.addAll(acts.offers());
         return offers;
     }
 

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.act;
+
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.season.Job;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.form.Form;
+import sillbook.ui.screen.form.Sheet;
+
+/** The form in which a job is done. */
+final class JobForm {
+    private JobForm() {}
+
+    static Layer of(State state, Job.OfPots job) {
+        Pots pots = new Pots(job.pots(), List.of());
+        return switch (job.kind()) {
+            case POT_UP -> form(new DaySheet(pots, DaySheet.What.POTTED, to(job)));
+            case INTO_COLD, BRING_IN, MOVE_TO_WARMTH, KEEP_COOL_IN_BLOOM -> form(MoveSheet.of(state, pots, job));
+            case WATCH_FOR_FLOWER -> form(new DaySheet(pots, DaySheet.What.FIRST_FLOWER, Optional.empty()));
+            case PAST_BLOOM -> form(new DaySheet(pots, DaySheet.What.PAST_BLOOM, Optional.empty()));
+            case AFTERCARE -> form(new DaySheet(pots, DaySheet.What.AFTERCARE, Optional.empty()));
+            case WRITE_OUTCOME -> Entry.outcome(named(state, job));
+            case CHECK, DAILY_CARE -> Entry.check(state, job.pots(), "");
+        };
+    }
+
+    private static Layer form(Sheet sheet) {
+        return Form.of(sheet);
+    }
+
+    private static Optional<Id<Place>> to(Job.OfPots job) {
+        return job.route().to().map(there -> there.place());
+    }
+
+    private static List<Pot> named(State state, Job.OfPots job) {
+        return job.pots().stream().map(state.journal().pots()::get).toList();
+    }
+}

@@ -1,0 +1,168 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.card;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sillbook.model.Event;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+import sillbook.season.Ahead;
+import sillbook.season.PotLine;
+import sillbook.season.PotNow;
+import sillbook.text.Columns;
+import sillbook.ui.draw.Style;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.list.Row;
+import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pots.PotAside;
+import sillbook.ui.screen.pots.PotOrder;
+import sillbook.ui.screen.pots.PotRows;
+import sillbook.words.CautionWords;
+import sillbook.words.Days;
+import sillbook.words.Entries;
+import sillbook.words.Lengths;
+import sillbook.words.PotNames;
+import sillbook.words.Terms;
+import sillbook.words.Weeks;
+
+/** The lines of a pot's card. */
+final class CardRows {
+    private static final int TEXT = 8;
+
+    /** The day and the gap after it. */
+    private static final int DAY = 12;
+
+    private static final double DAYS_IN_WEEK = 7;
+
+    private final State state;
+    private final Journal journal;
+    private final Id<Pot> id;
+    private final PotNow now;
+    private final List<Row> rows = new ArrayList<>();
+
+    CardRows(State state, Id<Pot> id) {
+        this.state = state;
+        this.journal = state.journal();
+        this.id = id;
+        this.now = state.almanac().pot(id);
+    }
+
+    Rows rows() {
+        head();
+        ahead();
+        cold();
+        history();
+        care();
+        return Rows.of(rows);
+    }
+
+    private void head() {
+        state.almanac().lines(now.life().pot().season()).stream()
+                .filter(line -> line.pots().contains(id))
+                .findFirst()
+                .map(line -> new PotLine(List.of(id), Optional.empty(), line.phases(), now.next()))
+                .ifPresent(line -> rows.add(
+                        Row.of((area, cells) -> new PotRows(state, PotOrder.LABEL).render(line, area, cells))));
+        labelled("", facts());
+    }
+
+    /** Kind, how many of which purchase, size, potting mix, how it is grown. */
+    private String facts() {
+        Pot pot = now.life().pot();
+        Stream<String> plantings = pot.plantings().stream()
+                .map(planting -> new PotNames(journal).variety(planting.variety()) + " x" + planting.count() + ", "
+                        + journal.varieties().get(planting.variety()).kind());
+        Stream<String> size = pot
+                .container()
+                .map(container -> journal.containers().get(container).name())
+                .or(() -> pot.across()
+                        .map(across -> Lengths.say(across, journal.settings().lengths()) + " across"))
+                .stream();
+        Stream<String> mix =
+                pot.pottingMix().map(each -> journal.pottingMixes().get(each).name()).stream();
+        Stream<String> way = pot.way() == Pot.Way.DRAINED ? Stream.of() : Stream.of(Terms.WAYS.say(pot.way()));
+        Stream<String> note = pot.note().isEmpty() ? Stream.of() : Stream.of(pot.note());
+        return Stream.of(plantings, size, mix, way, note).flatMap(some -> some).collect(Collectors.joining("; "));
+    }
+
+    private void ahead() {
+        if (now.ahead().isEmpty()) {
+            return;
+        }
+        rows.add(Row.of((area, cells) -> {
+            cells.put(area.column() + 1, area.row(), "Ahead", Style.BOLD);
+            cells.put(area.column() + AheadLine.EARLIEST, area.row(), "earliest", Style.PENCIL);
+            cells.put(area.column() + AheadLine.LIKELY, area.row(), "likely", Style.PENCIL);
+            cells.put(area.column() + AheadLine.LATEST, area.row(), "latest", Style.PENCIL);
+            cells.put(area.column() + AheadLine.RESTS_ON, area.row(), "rests on", Style.PENCIL);
+        }));
+        for (Ahead each : now.ahead()) {
+            rows.add(Row.of(new Thing.Named("ahead " + each.stage()), AheadLine.of(each)));
+        }
+    }
+
+    private void cold() {
+        String had = PotAside.cold(now);
+        if (had.isEmpty()) {
+            return;
+        }
+        String needs = now.coldNeed()
+                .map(need -> "needs " + Weeks.say(Math.round(need.whole().typical() * 2 / DAYS_IN_WEEK) / 2.0))
+                .orElse("");
+        labelled("Cold", had.replaceFirst("\\.$", "") + (needs.isEmpty() ? "" : "; " + needs) + ".");
+    }
+
+    /** Newest first. */
+    private void history() {
+        List<Event> events = new ArrayList<>(journal.history(id));
+        Collections.reverse(events);
+        rows.add(Row.heading("So far"));
+        Entries entries = new Entries(journal);
+        for (Event event : events) {
+            rows.add(Row.of(new Thing.OfEvent(event.id()), (area, cells) -> {
+                cells.put(
+                        area.column() + TEXT,
+                        area.row(),
+                        Days.column(event.day().likely()),
+                        Style.INK);
+                int room = area.columns() - TEXT - DAY - 1;
+                cells.put(
+                        area.column() + TEXT + DAY,
+                        area.row(),
+                        Columns.fit(entries.say(event.what()), room),
+                        Style.INK);
+            }));
+        }
+    }
+
+    private void care() {
+        CautionWords cautions = new CautionWords(state.kit().handbook(), journal.settings());
+        List<String> all = now.life().pot().plantings().stream()
+                .map(planting -> journal.varieties().get(planting.variety()).kind())
+                .distinct()
+                .flatMap(kind -> cautions.of(kind).stream())
+                .toList();
+        for (int i = 0; i < all.size(); i++) {
+            labelled(i == 0 ? "Care" : "", all.get(i));
+        }
+    }
+
+    /** A text beside a bold label, on as many lines as it needs. */
+    private void labelled(String label, String text) {
+        List<String> wrapped = Columns.wrap(text, state.body().columns() - TEXT - 1);
+        for (int i = 0; i < wrapped.size(); i++) {
+            String first = i == 0 ? label : "";
+            String part = wrapped.get(i);
+            rows.add(Row.of((area, cells) -> {
+                cells.put(area.column() + 1, area.row(), first, Style.BOLD);
+                cells.put(area.column() + TEXT, area.row(), part, Style.INK);
+            }));
+        }
+    }
+}

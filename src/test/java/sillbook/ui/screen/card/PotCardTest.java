@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sillbook.model.Event;
+import sillbook.model.Id;
+import sillbook.model.Pot;
+import sillbook.model.Season;
+import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Golden;
+import sillbook.ui.screen.GrowersWinter;
+
+class PotCardTest {
+    private final Desk desk = Desk.over(GrowersWinter.told().journal());
+
+    private Id<Pot> pot(String label) {
+        return desk.state().journal().pot(new Season(2026), label).orElseThrow().id();
+    }
+
+    private Desk open(String label) {
+        return desk.lay(PotCard.of(desk.state(), pot(label)));
+    }
+
+    @Test
+    void looksAsDrawn() {
+        Golden.check("pot-card", open("T4").state());
+    }
+
+    @Test
+    void aPotInBloomAndAKindWithoutCold() {
+        Golden.check("pot-card-in-bloom", open("C1").state());
+        Golden.check("pot-card-without-cold", open("A1").state());
+    }
+
+    @Test
+    void theNextPotIsAKeyAway() {
+        String first = open("C1").line(4);
+
+        assertThat(desk.press("PgDn").line(4)).isNotEqualTo(first);
+        assertThat(desk.press("PgUp").line(4)).isEqualTo(first);
+    }
+
+    @Test
+    void opensAtAnEntry() {
+        List<Event> history = desk.state().journal().history(pot("T4"));
+        Event first = history.get(0);
+
+        desk.lay(PotCard.at(desk.state(), pot("T4"), first.id())).press("e");
+
+        assertThat(String.join(" ", desk.lines())).contains("Correct an entry of T4: potted");
+    }
+
+    @Test
+    void enterDoesTheNextJob() {
+        open("T4").press("Enter");
+
+        assertThat(String.join(" ", desk.lines())).contains("Move T4");
+    }
+}
