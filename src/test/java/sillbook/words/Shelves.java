@@ -36,6 +36,8 @@ import sillbook.model.Stage;
 import sillbook.model.Variety;
 import sillbook.season.Outlook;
 import sillbook.words.line.Bench;
+import sillbook.words.line.LineReading;
+import sillbook.words.line.QuickLine;
 
 /** A small invented journal to write lines in: a house in winter on Tue 12 Jan 2027. */
 public final class Shelves {
@@ -53,6 +55,19 @@ public final class Shelves {
         Shelves shelves = new Shelves();
         shelves.furnish();
         return shelves.toBench();
+    }
+
+    /** The same journal after some more lines. */
+    public static Bench after(List<String> lines) {
+        Shelves shelves = new Shelves();
+        shelves.furnish();
+        lines.forEach(shelves::write);
+        return shelves.toBench();
+    }
+
+    private void write(String line) {
+        LineReading reading = QuickLine.read(line, toBench());
+        apply(reading.change().orElseThrow(() -> new AssertionError(line + ": " + reading.complaint())));
     }
 
     /** A journal that has nothing in it yet. */

@@ -89,7 +89,10 @@ record Following(PotNow pot, boolean isNew, LocalDate today) {
                         ahead(Stage.WARM_ROOM)
                                 .filter(warm -> pot.readiness().isEmpty() && !waits)
                                 .map(warm -> "warm room from " + window(warm)),
-                        ahead(Stage.IN_BLOOM).map(bloom -> "in bloom from about " + window(bloom)))
+                        ahead(Stage.IN_BLOOM).map(bloom -> "in bloom from about " + window(bloom)),
+                        ahead(Stage.AFTER_BLOOM)
+                                .filter(past -> pot.life().stage() == Stage.IN_BLOOM)
+                                .map(past -> "past bloom about " + window(past)))
                 .flatMap(Optional::stream)
                 .forEach(says::add);
         return says;

@@ -19,9 +19,17 @@ import sillbook.words.Terms;
 final class PotFactsForm implements Form {
     private static final Slot<Integer> BULBS = Slot.one(
             "number of bulbs",
-            Senses.matching("x ?(\\d{1,4})|(\\d{1,4}) bulbs?", said -> Heard.as(said.number(said.has(1) ? 1 : 2))));
+            Senses.matching("x ?(\\d{1,4})|(\\d{1,4}) bulbs?", said -> bulbs(said.number(said.has(1) ? 1 : 2))));
     private static final Slot<Pot.Way> WAY = Slot.one("", Senses.oneOf(Terms.WAYS));
     private static final Slot<String> LABEL = Slot.one("", Senses.phraseAfter("label"));
+
+    private static Heard<Integer> bulbs(int count) {
+        return count > 0
+                ? Heard.as(count)
+                : Heard.not(
+                        "at least 1",
+                        "A pot holds at least one bulb. To take a pot out of the book write remove and its label.");
+    }
 
     @Override
     public FormHelp help() {
@@ -95,7 +103,7 @@ final class PotFactsForm implements Form {
                 filled.get(Slots.VARIETY).filter(other -> !other.id().equals(before.variety()));
         return new Pot.Planting(
                 variety.map(Variety::id).orElse(before.variety()),
-                filled.get(BULBS).filter(bulbs -> bulbs > 0).orElse(before.count()),
+                filled.get(BULBS).orElse(before.count()),
                 variety.isPresent() ? Optional.empty() : before.purchase());
     }
 

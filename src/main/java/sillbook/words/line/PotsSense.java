@@ -25,7 +25,7 @@ import sillbook.words.Heard;
 final class PotsSense implements Sense<List<Pot>> {
     static final PotsSense SENSE = new PotsSense();
 
-    private static final Pattern LABEL = Pattern.compile("[a-z]{1,3}\\d{1,4}");
+    private static final Pattern LABEL = Pattern.compile("(?!x\\d)[a-z]{1,3}\\d{1,4}");
     private static final Pattern RUN = Pattern.compile("([a-z]{1,3})(\\d{1,4})-([a-z]{0,3})(\\d{1,4})");
     private static final int MOST_OFFERED = 6;
 

@@ -1,16 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
+import java.time.MonthDay;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import sillbook.model.Day;
 import sillbook.model.Entity;
 import sillbook.model.Journal;
 import sillbook.model.OwnKind;
 import sillbook.model.Place;
+import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.SpanReading;
 import sillbook.model.Variety;
+import sillbook.model.Wish;
 import sillbook.words.Vocabulary;
 
 /** What can be removed beside pots and single entries, and how a line points at it. */
@@ -66,12 +72,25 @@ enum Removable {
                 .max(Comparator.comparing(SpanReading::to));
     }
 
+    /** Those that fit all that is said of them: the days or the feast, the kind, the pots. */
     private static Stream<? extends Entity<?>> wishes(Filled filled, Journal journal) {
-        return filled.get(WishForm.DAYS).stream()
-                .flatMap(days -> journal.wishes().all().stream()
-                        .filter(wish -> days.span().contains(wish.from()))
-                        .filter(wish -> filled.get(Slots.KIND).isEmpty()
-                                || filled.get(Slots.KIND).equals(wish.kind())));
+        Set<Pot> pots = Set.copyOf(Slots.pots(filled));
+        boolean said =
+                filled.has(WishForm.DAYS) || filled.has(EntryNamed.DAYS) || filled.has(Slots.KIND) || !pots.isEmpty();
+        return journal.wishes().all().stream()
+                .filter(wish -> said)
+                .filter(wish -> filled.get(WishForm.DAYS)
+                        .map(days -> days.span().contains(wish.from()))
+                        .orElse(true))
+                .filter(wish -> filled.all(EntryNamed.DAYS).stream().allMatch(day -> isOn(wish, day)))
+                .filter(wish -> filled.get(Slots.KIND).isEmpty()
+                        || filled.get(Slots.KIND).equals(wish.kind()))
+                .filter(wish -> wish.pots().containsAll(Lines.ids(List.copyOf(pots))));
+    }
+
+    /** A wish's day without a year was not written looking back, so the year is left aside. */
+    private static boolean isOn(Wish wish, Day day) {
+        return MonthDay.from(wish.from()).equals(MonthDay.from(day.likely()));
     }
 
     private static Stream<? extends Entity<?>> outcomes(Filled filled, Journal journal) {

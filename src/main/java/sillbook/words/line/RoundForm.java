@@ -59,7 +59,7 @@ final class RoundForm implements Form {
             draft.ask("no pot there", "No pot stands in the " + place.name() + ", so there is no round.");
         }
         for (Sights.Group group : sights.groups()) {
-            Findings findings = Sights.together(others, group.seen());
+            Findings findings = unlikeTheOthers(others, group);
             group.pots().forEach(pot -> mark(pot, findings, place, found, draft));
             Lines.of(group.pots(), said(findings, draft), draft);
         }
@@ -67,6 +67,14 @@ final class RoundForm implements Form {
         draft.means((sights.groups().isEmpty() ? "all " : "the other " + alike + " ") + said(others, draft));
         Lines.happened("checked", filled, draft);
         draft.change(new Check(found, Optional.of(place.id()), Slots.day(filled, draft.bench())));
+    }
+
+    /** Where the others are dry and so watered, one that is not dry is not watered either, unless it is said. */
+    private static Findings unlikeTheOthers(Findings others, Sights.Group group) {
+        Findings findings = Sights.together(others, group.seen());
+        boolean stillDry = findings.moisture().equals(others.moisture());
+        boolean said = Sights.together(Findings.NOTHING, group.seen()).watered();
+        return findings.withWatered(said || (stillDry && others.watered()));
     }
 
     private static void mark(Pot pot, Findings findings, Place place, Map<Id<Pot>, Findings> found, Draft draft) {

@@ -16,19 +16,26 @@ import sillbook.change.Change;
 /**
  * Tables of lines and what they mean, as text. A line of the journal stands after {@code >}; under it, marked at the front,
  * the step it would become ({@code =}), what it means ({@code -}), what follows ({@code +}), remarks ({@code *}), the
- * complaint ({@code !}), and words not understood ({@code ?}).
+ * complaint ({@code !}), and words not understood ({@code ?}). Lines after {@code @} are written into the journal first.
  */
 final class LineTable {
     private LineTable() {}
 
-    /** A line and what a reading of it should show. */
-    record Row(String line, List<String> shows) {}
+    /**
+     * A line and what a reading of it should show.
+     *
+     * @param before lines that were written before, the same for all of a table
+     */
+    record Row(List<String> before, String line, List<String> shows) {}
 
     static Stream<Named<Row>> rows(String resource) {
         List<Row> rows = new ArrayList<>();
+        List<String> before = new ArrayList<>();
         for (String text : text(resource).split("\n", -1)) {
             if (text.startsWith("> ")) {
-                rows.add(new Row(text.substring(2), new ArrayList<>()));
+                rows.add(new Row(before, text.substring(2), new ArrayList<>()));
+            } else if (text.startsWith("@ ")) {
+                before.add(text.substring(2));
             } else if (!text.isBlank() && !text.startsWith("#")) {
                 rows.get(rows.size() - 1).shows().add(text.strip());
             }

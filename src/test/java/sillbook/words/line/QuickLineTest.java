@@ -10,16 +10,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 import sillbook.words.Shelves;
 
 class QuickLineTest {
-    private final Bench bench = Shelves.bench();
-
     static Stream<Named<LineTable.Row>> lines() {
-        return Stream.of("lines-pots.txt", "lines-potting.txt", "lines-book.txt")
+        return Stream.of("lines-pots.txt", "lines-potting.txt", "lines-book.txt", "lines-lived.txt")
                 .flatMap(LineTable::rows);
     }
 
     @ParameterizedTest
     @MethodSource("lines")
     void aLineMeansWhatTheTableSays(LineTable.Row row) {
+        Bench bench = Shelves.after(row.before());
         LineReading reading = QuickLine.read(row.line(), bench);
 
         assertThat(LineTable.shows(reading, row.line(), bench)).isEqualTo(row.shows());
