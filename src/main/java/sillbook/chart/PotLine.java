@@ -2,7 +2,6 @@
 package sillbook.chart;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -46,17 +45,34 @@ public record PotLine(List<Cell> cells) {
         private final RulerLayout ruler;
         private final List<StageSpan> spans;
         private final int gone;
-        private final List<int[]> daysOf = new ArrayList<>();
+        /** The first days, since the epoch, of number 1 and on. */
+        private final long[] firstDays;
+
+        private final int[][] daysOf;
         private final int[] shown;
 
         Draft(RulerLayout ruler, List<StageSpan> spans) {
             this.ruler = ruler;
             this.spans = spans;
             gone = spans.size() + 1;
-            for (int cell = 0; cell < ruler.cells(); cell++) {
-                daysOf.add(daysOf(ruler.days(cell)));
+            firstDays = firstDays(spans);
+            daysOf = new int[ruler.cells()][];
+            shown = new int[ruler.cells()];
+            for (int cell = 0; cell < shown.length; cell++) {
+                daysOf[cell] = daysOf(ruler.days(cell));
+                shown[cell] = mostDays(daysOf[cell]);
             }
-            shown = daysOf.stream().mapToInt(Draft::mostDays).toArray();
+        }
+
+        /** Without any span the pot is gone from the beginning. */
+        private static long[] firstDays(List<StageSpan> spans) {
+            long[] days = new long[spans.size() + 1];
+            days[spans.size()] = Long.MIN_VALUE;
+            for (int i = 0; i < spans.size(); i++) {
+                days[i] = spans.get(i).days().fromInclusive().toEpochDay();
+                days[i + 1] = spans.get(i).days().toExclusive().toEpochDay();
+            }
+            return days;
         }
 
         Cell cell(int index) {
@@ -82,19 +98,23 @@ public record PotLine(List<Cell> cells) {
         }
 
         private int[] daysOf(Days days) {
+            long from = days.fromInclusive().toEpochDay();
+            long to = days.toExclusive().toEpochDay();
             int[] counts = new int[gone + 1];
-            days.fromInclusive().datesUntil(days.toExclusive()).forEach(day -> counts[numberOn(day)]++);
+            for (int number = 0; number <= gone; number++) {
+                long first = number == 0 ? from : Math.max(from, firstDays[number - 1]);
+                long after = number == gone ? to : Math.min(to, firstDays[number]);
+                counts[number] = (int) Math.max(0, after - first);
+            }
             return counts;
         }
 
         private int numberOn(LocalDate day) {
-            int number = (int) spans.stream()
-                    .filter(span -> !span.days().fromInclusive().isAfter(day))
-                    .count();
-            boolean over = number == spans.size()
-                    && !spans.isEmpty()
-                    && !day.isBefore(spans.get(number - 1).days().toExclusive());
-            return over || spans.isEmpty() ? gone : number;
+            int number = 0;
+            while (number < gone && firstDays[number] <= day.toEpochDay()) {
+                number++;
+            }
+            return number;
         }
 
         /** On a tie the later stage, as the counts are walked in their order. */
@@ -118,8 +138,8 @@ public record PotLine(List<Cell> cells) {
         private int bestCell(int number) {
             int best = -1;
             for (int cell = 0; cell < shown.length; cell++) {
-                int days = isFree(cell) ? daysOf.get(cell)[number] : 0;
-                boolean better = days > 0 && (best < 0 || days >= daysOf.get(best)[number]);
+                int days = isFree(cell) ? daysOf[cell][number] : 0;
+                boolean better = days > 0 && (best < 0 || days >= daysOf[best][number]);
                 best = better ? cell : best;
             }
             return best;

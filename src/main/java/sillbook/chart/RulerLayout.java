@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.chart;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -97,9 +95,11 @@ public record RulerLayout(Days season, LocalDate today, int cellsAWeek, int firs
         if (cells() == 0 || week < 0 || !day.isBefore(days(cells() - 1).toExclusive())) {
             return OptionalInt.empty();
         }
-        int ofWeek = (int) starts().stream()
-                .filter(start -> start < day.getDayOfWeek().getValue())
-                .count();
+        int dayOfWeek = day.getDayOfWeek().getValue() - 1;
+        int ofWeek = cellsAWeek;
+        while (starts().get(ofWeek - 1) > dayOfWeek) {
+            ofWeek--;
+        }
         boolean leftOver = week >= weeks;
         return OptionalInt.of(leftOver ? cells() - 1 : week * cellsAWeek + ofWeek - 1);
     }
@@ -139,7 +139,8 @@ public record RulerLayout(Days season, LocalDate today, int cellsAWeek, int firs
     }
 
     private static LocalDate firstMonday(Days season) {
-        return season.fromInclusive().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        LocalDate first = season.fromInclusive();
+        return first.minusDays(first.getDayOfWeek().getValue() - 1);
     }
 
     /** Counted from 0; negative before the season's first week. */

@@ -45,7 +45,12 @@ public final class Width {
 
     /** Columns of a text as it is shown, which is the width of {@link Safe#text}. */
     public static int of(String text) {
-        return Safe.text(text).codePoints().map(Width::of).sum();
+        String safe = Safe.text(text);
+        int columns = 0;
+        for (int i = 0; i < safe.length(); i += Character.charCount(safe.codePointAt(i))) {
+            columns += of(safe.codePointAt(i));
+        }
+        return columns;
     }
 
     /** Whether terminals disagree on the width of this character, as they do on emoji; what follows it is best placed anew. */

@@ -1,22 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.terminal;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import sillbook.text.Width;
 import sillbook.ui.draw.Alphabet;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Frame;
-import sillbook.ui.draw.Paint;
 import sillbook.ui.draw.Palette;
 import sillbook.ui.draw.Point;
-import sillbook.ui.draw.Size;
-import sillbook.ui.draw.Style;
 
 /**
  * From one frame to the next in as few bytes as can be: only cells that look different are written. Nothing is cleared between frames; a
- * whole picture is written only at first, after a change of size or palette, and when asked for.
+ * whole picture is written only at first, after a change of size, and when asked for.
  */
 final class FrameWriter {
     /** Terminals that know these two show a frame at once; others pass them over. */
@@ -29,10 +24,37 @@ final class FrameWriter {
     private static final int BRIDGE_BYTES = 3;
 
     private final Pen pen = new Pen();
-    private final Map<Style, Paint> paints = new HashMap<>();
-    private Optional<Cells> before = Optional.empty();
-    private Optional<Palette> palette = Optional.empty();
+    private final Paints paints;
+    private Optional<Picture> before = Optional.empty();
     private boolean cursorShown;
+
+    FrameWriter(Palette palette) {
+        paints = new Paints(palette);
+    }
+
+    /** A frame's cells, and the numbers of their paints. */
+    private static final class Picture {
+        private final Cells cells;
+        private final int[] paints;
+
+        Picture(Cells cells, Paints numbered) {
+            this.cells = cells;
+            paints = numbered.numbers(cells);
+        }
+
+        boolean isAsLargeAs(Cells others) {
+            return cells.size().columns() == others.size().columns()
+                    && cells.size().rows() == others.size().rows();
+        }
+
+        int codePoint(int column, int row) {
+            return cells.codePoint(column, row);
+        }
+
+        int paint(int column, int row) {
+            return paints[row * cells.size().columns() + column];
+        }
+    }
 
     /** The next frame will be written whole. */
     void forget() {
@@ -40,27 +62,19 @@ final class FrameWriter {
     }
 
     /** The bytes that bring the terminal from the frame before to this one; none when nothing is to be seen of it. */
-    byte[] write(Frame frame, Palette with) {
+    byte[] write(Frame frame) {
         Cells cells = frame.cells();
-        choose(with);
-        boolean whole = before.filter(last -> last.size().equals(cells.size())).isEmpty();
-        byte[] opening = whole ? clear() : new byte[0];
-        Cells last = whole ? Cells.blank(cells.size(), Alphabet.ASCII) : before.orElseThrow();
+        Picture next = new Picture(cells, paints);
+        Optional<Picture> known = before.filter(last -> last.isAsLargeAs(cells));
+        byte[] opening = known.isEmpty() ? clear() : new byte[0];
+        Picture last = known.orElseGet(() -> new Picture(Cells.blank(cells.size(), Alphabet.ASCII), paints));
         for (int row = 0; row < cells.size().rows(); row++) {
-            new Line(last, cells, row).write();
+            new Line(last, next, row).write();
         }
-        before = Optional.of(cells);
+        before = Optional.of(next);
         byte[] body = pen.take();
         placeCursor(frame.cursor());
         return framed(opening, body, pen.take());
-    }
-
-    private void choose(Palette with) {
-        if (!palette.equals(Optional.of(with))) {
-            palette = Optional.of(with);
-            paints.clear();
-            before = Optional.empty();
-        }
     }
 
     private byte[] clear() {
@@ -71,7 +85,7 @@ final class FrameWriter {
     }
 
     private void placeCursor(Optional<Point> cursor) {
-        cursor.ifPresent(pen::moveTo);
+        cursor.ifPresent(point -> pen.moveTo(point.column(), point.row()));
         if (cursor.isPresent() != cursorShown) {
             pen.raw(cursor.isPresent() ? SHOW_CURSOR : HIDE_CURSOR);
             cursorShown = cursor.isPresent();
@@ -83,34 +97,30 @@ final class FrameWriter {
         boolean brief = opening.length == 0 && body.length <= FRAME_BEGINS.length() + FRAME_ENDS.length();
         Pen frame = new Pen();
         frame.raw(brief ? "" : FRAME_BEGINS);
-        frame.bytes(opening);
-        frame.bytes(body);
-        frame.bytes(closing);
+        frame.raw(opening);
+        frame.raw(body);
+        frame.raw(closing);
         frame.raw(brief ? "" : FRAME_ENDS);
         return frame.take();
     }
 
-    private Paint paint(Style style) {
-        return paints.computeIfAbsent(style, it -> palette.orElseThrow().paint(it));
-    }
-
     /** One line on its way from the frame before to the next. */
     private final class Line {
-        private final Cells last;
-        private final Cells next;
+        private final Picture last;
+        private final Picture next;
         private final int row;
-        private final Size size;
+        private final int columns;
 
-        Line(Cells last, Cells next, int row) {
+        Line(Picture last, Picture next, int row) {
             this.last = last;
             this.next = next;
             this.row = row;
-            size = next.size();
+            columns = next.cells.size().columns();
         }
 
         void write() {
             int bareFrom = bareFrom();
-            for (int column = 0; column < size.columns(); column++) {
+            for (int column = 0; column < columns; column++) {
                 if (looksTheSame(column)) {
                     continue;
                 }
@@ -124,28 +134,25 @@ final class FrameWriter {
 
         private boolean looksTheSame(int column) {
             int codePoint = next.codePoint(column, row);
-            if (codePoint != last.codePoint(column, row)) {
-                return false;
-            }
-            Paint was = paint(last.style(column, row));
-            Paint is = paint(next.style(column, row));
-            return was.equals(is) || (codePoint == ' ' && Blanks.lookAlike(was, is));
+            int was = last.paint(column, row);
+            int is = next.paint(column, row);
+            return codePoint == last.codePoint(column, row)
+                    && (was == is || (codePoint == ' ' && paints.leaveBlanksAlike(was, is)));
         }
 
         /** The column from which on nothing but bare blanks stands. */
         private int bareFrom() {
-            int from = size.columns();
-            while (from > 0 && next.codePoint(from - 1, row) == ' ' && Blanks.isBare(paintAt(from - 1))) {
+            int from = columns;
+            while (from > 0 && next.codePoint(from - 1, row) == ' ' && paints.isBare(next.paint(from - 1, row))) {
                 from--;
             }
             return from;
         }
 
         private void eraseFrom(int column) {
-            pen.moveTo(new Point(column, row));
-            Paint bare = paintAt(column);
-            if (!pen.leavesBlanksAs(bare)) {
-                pen.paint(bare);
+            pen.moveTo(column, row);
+            if (!paints.isBare(pen.paint())) {
+                pen.paint(next.paint(column, row), paints);
             }
             pen.eraseRestOfLine();
         }
@@ -156,44 +163,36 @@ final class FrameWriter {
                 return;
             }
             bridgeTo(column);
-            pen.moveTo(new Point(column, row));
+            pen.moveTo(column, row);
             put(column);
         }
 
         private void put(int column) {
             int codePoint = next.codePoint(column, row);
-            Paint wanted = paintAt(column);
-            if (codePoint != ' ' || !pen.leavesBlanksAs(wanted)) {
-                pen.paint(wanted);
+            int wanted = next.paint(column, row);
+            if (codePoint != ' ' || !paints.leaveBlanksAlike(pen.paint(), wanted)) {
+                pen.paint(wanted, paints);
             }
-            pen.put(codePoint, size.columns());
+            pen.put(codePoint, columns);
         }
 
         private void bridgeTo(int column) {
-            int from = pen.place()
-                    .filter(place -> place.row() == row)
-                    .map(Point::column)
-                    .orElse(column);
+            int from = pen.columnOn(row, column);
             int bytes = 0;
-            for (int between = from; between < column; between++) {
+            for (int between = from; between < column && bytes <= BRIDGE_BYTES; between++) {
                 bytes += fitsThePen(between) ? utf8Length(next.codePoint(between, row)) : BRIDGE_BYTES + 1;
             }
-            if (bytes > 0 && bytes <= BRIDGE_BYTES) {
-                for (int between = from; between < column; between++) {
-                    put(between);
-                }
+            for (int between = from; between < column && bytes <= BRIDGE_BYTES; between++) {
+                put(between);
             }
         }
 
         private boolean fitsThePen(int column) {
             int codePoint = next.codePoint(column, row);
             boolean sure = codePoint != 0 && Width.of(codePoint) == 1;
-            Paint wanted = paintAt(column);
-            return sure && (pen.isPainting(wanted) || (codePoint == ' ' && pen.leavesBlanksAs(wanted)));
-        }
-
-        private Paint paintAt(int column) {
-            return paint(next.style(column, row));
+            int wanted = next.paint(column, row);
+            boolean asBlank = codePoint == ' ' && paints.leaveBlanksAlike(pen.paint(), wanted);
+            return sure && (pen.paint() == wanted || asBlank);
         }
     }
 

@@ -2,6 +2,7 @@
 package sillbook.ui.terminal;
 
 import java.io.IOException;
+import java.util.Optional;
 import sillbook.ui.draw.Frame;
 import sillbook.ui.draw.Palette;
 import sillbook.ui.draw.Size;
@@ -9,7 +10,8 @@ import sillbook.ui.draw.Size;
 /** Frames on the terminal. */
 final class TerminalDisplay implements Display {
     private final TtyTerminal terminal;
-    private final FrameWriter writer = new FrameWriter();
+    private Optional<FrameWriter> writer = Optional.empty();
+    private Optional<Palette> palette = Optional.empty();
     private Size size;
 
     TerminalDisplay(TtyTerminal terminal, Size size) {
@@ -23,9 +25,9 @@ final class TerminalDisplay implements Display {
     }
 
     @Override
-    public void show(Frame frame, Palette palette) {
+    public void show(Frame frame, Palette wanted) {
         try {
-            terminal.send(writer.write(frame, palette));
+            terminal.send(writer(wanted).write(frame));
         } catch (IOException gone) {
             throw new TerminalException("drawing on the terminal", gone);
         }
@@ -33,7 +35,18 @@ final class TerminalDisplay implements Display {
 
     @Override
     public void forget() {
-        writer.forget();
+        writer.ifPresent(FrameWriter::forget);
+    }
+
+    /** Another palette means other paint on every cell, and so begins anew. */
+    private FrameWriter writer(Palette wanted) {
+        if (!palette.equals(Optional.of(wanted))) {
+            palette = Optional.of(wanted);
+            writer = Optional.empty();
+        }
+        FrameWriter current = writer.orElseGet(() -> new FrameWriter(wanted));
+        writer = Optional.of(current);
+        return current;
     }
 
     @Override

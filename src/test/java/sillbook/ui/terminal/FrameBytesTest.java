@@ -134,12 +134,12 @@ class FrameBytesTest {
                 potsPage(33),
                 textPage(2),
                 potsPage(70));
-        FrameWriter writer = new FrameWriter();
         Palette palette = Palette.of(ground, depth);
-        writer.write(frames.get(0), palette);
+        FrameWriter writer = new FrameWriter(palette);
+        writer.write(frames.get(0));
         for (int i = 1; i < frames.size(); i++) {
             int ideal = ideal(frames.get(i - 1).cells(), frames.get(i).cells(), palette);
-            int written = writer.write(frames.get(i), palette).length;
+            int written = writer.write(frames.get(i)).length;
             assertThat((double) written / ideal)
                     .as("frame %d: %d bytes, ideal %d", i, written, ideal)
                     .isLessThanOrEqualTo(WORST);
@@ -150,19 +150,19 @@ class FrameBytesTest {
     @ParameterizedTest(name = "{0}, {1}")
     @MethodSource("palettes")
     void aCursorMoveInAListOfTextIsShort(Ground ground, ColourDepth depth) {
-        FrameWriter writer = new FrameWriter();
         Palette palette = Palette.of(ground, depth);
-        writer.write(textPage(5), palette);
-        assertThat(writer.write(textPage(6), palette)).hasSizeLessThan(CURSOR_MOVE);
-        assertThat(writer.write(textPage(7), palette)).hasSizeLessThan(CURSOR_MOVE);
+        FrameWriter writer = new FrameWriter(palette);
+        writer.write(textPage(5));
+        assertThat(writer.write(textPage(6))).hasSizeLessThan(CURSOR_MOVE);
+        assertThat(writer.write(textPage(7))).hasSizeLessThan(CURSOR_MOVE);
     }
 
     @ParameterizedTest(name = "{0}, {1}")
     @MethodSource("palettes")
     void aWholePictureIsShort(Ground ground, ColourDepth depth) {
-        assertThat(new FrameWriter().write(potsPage(3), Palette.of(ground, depth)))
+        assertThat(new FrameWriter(Palette.of(ground, depth)).write(potsPage(3)))
                 .hasSizeLessThan(POTS_PAGE);
-        assertThat(new FrameWriter().write(textPage(3), Palette.of(ground, depth)))
+        assertThat(new FrameWriter(Palette.of(ground, depth)).write(textPage(3)))
                 .hasSizeLessThan(TEXT_PAGE);
     }
 

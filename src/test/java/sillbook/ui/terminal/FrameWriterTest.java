@@ -23,10 +23,10 @@ import sillbook.ui.draw.Style;
 
 class FrameWriterTest {
     private static final Palette DARK = Palette.of(Ground.DARK, ColourDepth.INDEXED_256);
-    private final FrameWriter writer = new FrameWriter();
+    private final FrameWriter writer = new FrameWriter(DARK);
 
     private String write(Frame frame) {
-        return new String(writer.write(frame, DARK), StandardCharsets.UTF_8).replace('\u001B', '^');
+        return new String(writer.write(frame), StandardCharsets.UTF_8).replace('\u001B', '^');
     }
 
     private static Frame frame(String text, int column) {
@@ -72,15 +72,12 @@ class FrameWriterTest {
     }
 
     @Test
-    void forgettingAndAnotherSizeAndAnotherPaletteMeanAWholeFrame() {
+    void forgettingAndAnotherSizeMeanAWholeFrame() {
         write(frame("ab", 4));
         writer.forget();
         assertThat(write(frame("ab", 4))).contains("^[2J");
         Cells wider = Cells.blank(new Size(21, 3), Alphabet.UNICODE);
         assertThat(write(new Frame(wider, Optional.empty()))).contains("^[2J");
-        byte[] light =
-                writer.write(new Frame(wider, Optional.empty()), Palette.of(Ground.LIGHT, ColourDepth.INDEXED_256));
-        assertThat(new String(light, StandardCharsets.UTF_8)).contains("[2J");
     }
 
     /** Whatever frames follow each other, a terminal that reads the bytes shows the last one. */
@@ -90,13 +87,14 @@ class FrameWriterTest {
         Size size = new Size(1 + random.nextInt(30), 1 + random.nextInt(6));
         ColourDepth depth = any(random, ColourDepth.values());
         Palette palette = Palette.of(any(random, Ground.values()), depth);
+        FrameWriter any = new FrameWriter(palette);
         Screen screen = new Screen(size);
         Cells cells = Cells.blank(size, Alphabet.UNICODE);
         for (int frames = 0; frames < 12; frames++) {
             cells = random.nextInt(4) == 0 ? Cells.blank(size, Alphabet.UNICODE) : copy(cells);
             scribble(random, cells);
             Point cursor = new Point(random.nextInt(size.columns()), random.nextInt(size.rows()));
-            screen.read(writer.write(new Frame(cells, Optional.of(cursor)), palette));
+            screen.read(any.write(new Frame(cells, Optional.of(cursor))));
             assertShows(screen, cells, palette);
             assertThat(screen.cursor()).isEqualTo(cursor.column() + "," + cursor.row());
         }
