@@ -179,14 +179,14 @@ public final class Book implements AutoCloseable {
     }
 
     /**
-     * Makes the backup of the day and lets old ones go, unless there is one already.
+     * Makes the backup of the day and lets old ones go, unless there is one already or nothing can be written.
      *
      * @throws StoreException when it cannot be written
      */
     public synchronized void backUpOnceADay() {
         Backups backups = Backups.of(file);
         LocalDate today = today();
-        if (!Files.exists(backups.ofDay(today))) {
+        if (!isReadOnly() && !Files.exists(backups.ofDay(today))) {
             store.backUp(backups.ofDay(today));
             backups.thinOut(journal()::seasonOf);
         }

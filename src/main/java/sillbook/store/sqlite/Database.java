@@ -40,10 +40,19 @@ final class Database implements AutoCloseable {
         config.setGetGeneratedKeys(false);
         try {
             Database database = new Database(file, config.createConnection("jdbc:sqlite:" + address(file, access)));
-            database.run(SETTINGS);
-            return database;
+            return database.setUp();
         } catch (SQLException e) {
             throw Failures.of(file, e);
+        }
+    }
+
+    private Database setUp() {
+        try {
+            run(SETTINGS);
+            return this;
+        } catch (StoreException failure) {
+            close();
+            throw failure;
         }
     }
 
@@ -73,7 +82,7 @@ final class Database implements AutoCloseable {
         try {
             return bound(sql, values).executeUpdate();
         } catch (SQLException e) {
-            throw Failures.of(file, e);
+            throw failed(sql, e);
         }
     }
 
@@ -104,8 +113,21 @@ final class Database implements AutoCloseable {
                 taking.take(result);
             }
         } catch (SQLException e) {
-            throw Failures.of(file, e);
+            throw failed(sql, e);
         }
+    }
+
+    /** The driver ends some statements that fail, and leaves others half done; so none of them is used again. */
+    private StoreException failed(String sql, SQLException failure) {
+        PreparedStatement spoilt = prepared.remove(sql);
+        try {
+            if (spoilt != null) {
+                spoilt.close();
+            }
+        } catch (SQLException alsoFailed) {
+            failure.addSuppressed(alsoFailed);
+        }
+        return Failures.of(file, failure);
     }
 
     private PreparedStatement bound(String sql, @Nullable Object... values) throws SQLException {

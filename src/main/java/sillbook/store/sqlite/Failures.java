@@ -3,6 +3,7 @@ package sillbook.store.sqlite;
 
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
@@ -21,9 +22,17 @@ final class Failures {
             case SQLITE_BUSY, SQLITE_LOCKED -> new StoreException.Locked(file, failure);
             case SQLITE_FULL -> new StoreException.DiskFull(file, failure);
             case SQLITE_READONLY, SQLITE_PERM -> new StoreException.ReadOnly(file, failure);
+            case SQLITE_CANTOPEN -> unopened(file, failure);
             case SQLITE_CONSTRAINT -> new StoreException.Unfit(file, failure);
             default -> new StoreException.Failed(file, "read or written", failure);
         };
+    }
+
+    /** A journal that was not closed has a log beside it, and to read that takes a folder that can be written. */
+    private static StoreException unopened(Path file, SQLException failure) {
+        return Files.isReadable(file)
+                ? new StoreException.ReadOnly(file, failure)
+                : new StoreException.Failed(file, "read", null);
     }
 
     static StoreException of(Path file, IOException failure) {

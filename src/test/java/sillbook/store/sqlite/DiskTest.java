@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
@@ -20,8 +21,6 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import sillbook.change.Step;
 import sillbook.model.Edit;
-import sillbook.model.Journal;
-import sillbook.store.RandomEntries;
 import sillbook.store.Snapshot;
 import sillbook.store.Store;
 import sillbook.store.StoreException;
@@ -35,9 +34,12 @@ class DiskTest {
     private Path folder;
 
     private static Step large() {
-        Journal journal = new RandomEntries(9).journal(2_500);
         return new Step(
-                "much", journal.entities().stream().<Edit>map(Edit.Put::new).toList());
+                "much",
+                IntStream.range(0, 2_000)
+                        .mapToObj(number -> Journals.variety(number, "long words".repeat(50)))
+                        .<Edit>map(Edit.Put::new)
+                        .toList());
     }
 
     private Path file() {
@@ -89,9 +91,10 @@ class DiskTest {
     void aBackupThatDoesNotFitLeavesNothing() {
         Path small = folder.resolve("small");
         assertThat(small.toFile().mkdir()).isTrue();
-        Journals.STORAGE.begin(file(), new RandomEntries(9).journal(2_500)).close();
+        Journals.STORAGE.begin(file(), Journals.EMPTY).close();
         try (SmallDisk disk = SmallDisk.on(small);
                 Store store = Journals.STORAGE.open(file())) {
+            store.commit(store.revision(), LARGE, List.of(), Journals.NOW);
             Path copy = disk.folder().resolve("copy.sillbook");
 
             assertThatThrownBy(() -> store.backUp(copy)).isInstanceOf(StoreException.DiskFull.class);
@@ -148,6 +151,36 @@ class DiskTest {
 
             assertThatThrownBy(() -> later.open(file())).isInstanceOf(StoreException.ReadOnly.class);
         }
+    }
+
+    @Test
+    void aReadOnlyDiskDoesNotHideWhatACrashLeft() throws IOException {
+        Path whole = folder.resolve("whole");
+        assertThat(whole.toFile().mkdir()).isTrue();
+        Path open = Journals.full(whole.resolve("journal.sillbook"));
+        Path small = folder.resolve("small");
+        assertThat(small.toFile().mkdir()).isTrue();
+        try (SmallDisk disk = SmallDisk.on(small)) {
+            Path left = disk.folder().resolve("journal.sillbook");
+            try (Store store = Journals.STORAGE.open(open)) {
+                Journals.commit(store, 1);
+                for (String side : List.of("", "-wal")) {
+                    Files.copy(
+                            open.resolveSibling(open.getFileName() + side),
+                            left.resolveSibling(left.getFileName() + side));
+                }
+            }
+            disk.makeReadOnly();
+
+            assertThatThrownBy(() -> Journals.STORAGE.open(left)).isInstanceOf(StoreException.ReadOnly.class);
+        }
+    }
+
+    @Test
+    void aFileThatIsNotThereCannotBeRead() {
+        assertThatThrownBy(() -> Database.open(file(), Access.READ))
+                .isInstanceOf(StoreException.Failed.class)
+                .hasMessage(file() + " could not be read. Look at the disk and the folder.");
     }
 
     static Stream<Arguments> failures() {

@@ -32,8 +32,21 @@ final class Journals {
 
     /** A step that writes down one more variety. */
     static Step step(int number) {
-        Id<Variety> id = new Id<>(99, number);
-        return new Step("step " + number, List.of(new Edit.Put(Variety.of(id, "Bluejar " + number, Kind.of("iris")))));
+        return new Step("step " + number, List.of(new Edit.Put(variety(-number, ""))));
+    }
+
+    static Variety variety(int number, String note) {
+        Variety plain = Variety.of(new Id<>(99, number), "Bluejar " + number, Kind.of("iris"));
+        return new Variety(
+                plain.id(),
+                plain.name(),
+                "",
+                plain.kind(),
+                plain.height(),
+                "",
+                plain.scent(),
+                plain.packetForcing(),
+                note);
     }
 
     static void commit(Store store, int number) {
