@@ -41,6 +41,12 @@ record ColdCalendar(ColdDays days) {
         return Optional.of(thisYear.isAfter(coldDay) ? thisYear : in(days.untilExclusive(), coldDay.getYear() + 1));
     }
 
+    /** The day on which the cold was over that came before that day, itself not cold. */
+    LocalDate coldEndedBefore(LocalDate warmDay) {
+        LocalDate thisYear = in(days.untilExclusive(), warmDay.getYear());
+        return thisYear.isAfter(warmDay) ? in(days.untilExclusive(), warmDay.getYear() - 1) : thisYear;
+    }
+
     /** The cold days that begin in a year. */
     private DaySpan coldFrom(int year) {
         boolean overNewYear = days.untilExclusive().isBefore(days.from());

@@ -14,7 +14,7 @@ import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
 
 /** What of a pot's life is fixed for the reckoning of its dates, and what comes next. */
-record Pins(PotLife life, PotFigures figures, ColdReading reading) {
+record Pins(PotLife life, PotFigures figures, List<Prospect.Share> shares, ColdReading reading) {
 
     /** Potted, but standing where it is not cold, without any cold that counts; and not seen to grow all the same. */
     boolean wantsCold() {
@@ -103,12 +103,21 @@ record Pins(PotLife life, PotFigures figures, ColdReading reading) {
         return coldCountedTo().minusDays(life.cold().daysColdEnough());
     }
 
+    /** Up to when it was counted: today, or, where it is not cold now, the end of the last cold or the next one's start. */
     private LocalDate coldCountedTo() {
-        if (life.stage() == Stage.COLD) {
-            return calendar().coldOnOrAfter(reading.today());
+        if (life.stage() != Stage.COLD) {
+            List<Phase> after = sinceCold();
+            return after.isEmpty() ? reading.today() : after.get(0).days().start();
         }
-        List<Phase> after = sinceCold();
-        return after.isEmpty() ? reading.today() : after.get(0).days().start();
+        LocalDate next = calendar().coldOnOrAfter(reading.today());
+        boolean isOver = next.isAfter(reading.today()) && hasItsWeeks();
+        return isOver ? calendar().coldEndedBefore(reading.today()) : next;
+    }
+
+    private boolean hasItsWeeks() {
+        return Prospect.pottedCold(shares)
+                .filter(need -> life.cold().daysColdEnough() >= need.typical())
+                .isPresent();
     }
 
     /** The cold days of the place where it stands. */

@@ -2,7 +2,6 @@
 package sillbook.season;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -114,16 +113,20 @@ final class Rounds {
         if (!journal.settings().dailyCare()) {
             return Optional.empty();
         }
-        List<PotLife> all = new ArrayList<>();
-        for (Place place : journal.places().all()) {
-            if (isDaily(place) && !isExcused(answers(place))) {
-                all.addAll(standings.at(place.id()));
-            }
-        }
+        List<Place> daily = journal.places().all().stream()
+                .filter(place -> isDaily(place) && !isExcused(answers(place)))
+                .toList();
+        List<PotLife> all = daily.stream()
+                .flatMap(place -> standings.at(place.id()).stream())
+                .sorted(ByLabel.OF_LIVES)
+                .toList();
         List<PotLife> left = all.stream().filter(life -> !wasTouchedToday(life)).toList();
-        List<Id<Place>> places = left.stream()
-                .map(life -> life.stands().orElseThrow().place())
-                .distinct()
+        List<Id<Place>> places = daily.stream()
+                .map(Place::id)
+                .filter(place -> left.stream()
+                        .anyMatch(life -> life.stands()
+                                .filter(stay -> stay.place().equals(place))
+                                .isPresent()))
                 .toList();
         return left.isEmpty() ? Optional.empty() : Optional.of(new Job.DailyCare(ids(left), all.size(), places, today));
     }

@@ -65,6 +65,10 @@ class ColdCalendarTest {
         calendar.warmAfter(cold).ifPresent(end -> {
             assertThat(cold.datesUntil(end).allMatch(calendar.days()::contains)).isTrue();
             assertThat(calendar.days().contains(end)).isFalse();
+            assertThat(calendar.coldEndedBefore(end)).isEqualTo(end);
+            assertThat(calendar.coldOnOrAfter(end).minusDays(1))
+                    .satisfies(
+                            last -> assertThat(calendar.coldEndedBefore(last)).isEqualTo(end));
         });
     }
 

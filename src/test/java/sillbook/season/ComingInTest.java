@@ -151,4 +151,27 @@ class ComingInTest {
                 .saw("1 dec", Look.ofShoot(4));
         assertThat(readiness(winter, "1 dec").verdict()).isEqualTo(Verdict.MAY_COME_IN);
     }
+
+    @Test
+    void weeksThatWereHadStayHadWhenTheColdIsOver() {
+        Winter winter = winter().place("frame", Sort.COLD_FRAME)
+                .cold("1 oct", "20 jan")
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("1 oct", "frame")
+                .saw("10 jan", Look.roots());
+        PotNow pot = winter.on("10 feb").pot(winter.id("T1"));
+        assertThat(pot.readiness().orElseThrow().verdict()).isEqualTo(Verdict.MAY_COME_IN);
+        assertThat(pot.readiness().orElseThrow().coldEnoughOn()).isEqualTo(winter.day("14 jan"));
+        assertThat(pot.useBy()).contains(winter.day("28 jan"));
+    }
+
+    @Test
+    void weeksThatAreShortWaitForTheNextCold() {
+        Winter winter = winter().place("frame", Sort.COLD_FRAME)
+                .cold("1 oct", "10 jan")
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("1 oct", "frame");
+        assertThat(readiness(winter, "10 feb").coldEnoughOn())
+                .isEqualTo(winter.day("1 oct").plusYears(1).plusDays(4));
+    }
 }
