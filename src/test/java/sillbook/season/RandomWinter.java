@@ -5,11 +5,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import sillbook.handbook.FigureName;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
+import sillbook.model.Kind;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
@@ -63,6 +65,7 @@ final class RandomWinter {
             life();
         }
         wishes();
+        figures();
         answersOfPlaces();
         if (random.nextInt(6) == 0) {
             winter.withoutDailyCare();
@@ -162,6 +165,16 @@ final class RandomWinter {
                 LocalDate day = first.plusDays(150 + random.nextInt(120));
                 winter.wish(told(day), told(day.plusDays(random.nextInt(5))), label);
             }
+        }
+    }
+
+    private void figures() {
+        FigureName[] names = {FigureName.COLD, FigureName.AFTER_COLD, FigureName.COOL_ROOM, FigureName.IN_BLOOM};
+        for (int figure = random.nextInt(4); figure > 0; figure--) {
+            double low = random.nextInt(12);
+            double typical = low + random.nextInt(4);
+            FigureName name = names[random.nextInt(names.length)];
+            winter.own(Kind.of(one(KINDS)), name, low, typical, typical + random.nextInt(4));
         }
     }
 

@@ -18,7 +18,7 @@ final class Course {
     /** The course of a need; {@code cold} is what of it follows potting. */
     static Course of(Need need, Optional<DayCount> cold) {
         var course = new Course();
-        DayCount cool = need.coolRoom().orElse(DayCount.ZERO).atMost(need.afterCold());
+        DayCount cool = need.coolRoom().orElse(DayCount.ZERO).partOf(need.afterCold());
         cold.ifPresent(days -> course.add(Milestone.COLD, days));
         need.coolRoom().ifPresent(used -> course.add(Milestone.COOL_ROOM, cool));
         course.add(Milestone.WARM_ROOM, need.afterCold().less(cool));

@@ -65,6 +65,14 @@ public record DayCount(int low, int typical, int high) {
         return new DayCount(low - part.low, typical - part.typical, high - part.high);
     }
 
+    /** What this takes of a whole: no longer than that, and no less certain, so that a rest is left. */
+    DayCount partOf(DayCount whole) {
+        DayCount part = atMost(whole);
+        int leastLow = part.typical - (whole.typical - whole.low);
+        int mostHigh = part.typical + (whole.high - whole.typical);
+        return new DayCount(Math.max(part.low, leastLow), part.typical, Math.min(part.high, mostHigh));
+    }
+
     /** Each of the three, or its like where that is smaller. */
     DayCount atMost(DayCount other) {
         return new DayCount(Math.min(low, other.low), Math.min(typical, other.typical), Math.min(high, other.high));

@@ -57,4 +57,30 @@ class DayCountTest {
         assertThat(one.atLeast(other)).isEqualTo(DayCount.of(15, 20, 60));
         assertThat(one.less(DayCount.of(1, 2, 3))).isEqualTo(DayCount.of(9, 18, 57));
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "4, 5, 7, 14, 21, 28, 4, 5, 7",
+        "4, 5, 7, 14, 14, 14, 5, 5, 5",
+        "4, 5, 7, 14, 14, 15, 5, 5, 6",
+        "4, 5, 7, 13, 14, 20, 4, 5, 7",
+        "4, 5, 7, 2, 3, 3, 2, 3, 3",
+        "4, 5, 7, 0, 0, 0, 0, 0, 0"
+    })
+    void a_part_is_no_longer_and_no_less_certain_than_its_whole(
+            int low,
+            int typical,
+            int high,
+            int least,
+            int usual,
+            int most,
+            int partLow,
+            int partTypical,
+            int partHigh) {
+        DayCount whole = DayCount.of(least, usual, most);
+        DayCount part = DayCount.of(low, typical, high).partOf(whole);
+
+        assertThat(part).isEqualTo(DayCount.of(partLow, partTypical, partHigh));
+        assertThat(whole.less(part).typical() + part.typical()).isEqualTo(usual);
+    }
 }
