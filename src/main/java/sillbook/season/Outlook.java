@@ -231,8 +231,15 @@ public final class Outlook {
 
     /** A line for every pot and every batch of a season, by label. */
     public List<PotLine> lines(Season of) {
-        Lines lines = lines(of, today);
-        List<PotNow> pots = pots(of);
+        return drawn(pots(of), lines(of, today));
+    }
+
+    /** A line for every pot that stands at a place, pots of one batch together, by label. */
+    public List<PotLine> linesAt(Id<Place> place) {
+        return drawn(standingAt(place).stream().map(this::pot).toList(), lines(season, today));
+    }
+
+    private List<PotLine> drawn(List<PotNow> pots, Lines lines) {
         Batches together = new Batches(pots.stream().map(PotNow::life).toList());
         List<PotLine> drawn = new ArrayList<>();
         Set<Id<Pot>> done = new LinkedHashSet<>();

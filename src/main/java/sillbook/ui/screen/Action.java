@@ -52,6 +52,8 @@ public enum Action {
 
     DO_JOB(Where.TODAY, "Enter", "do it", "do the job; start the round"),
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
+    NEW_PLACE(Where.PLACES, "N", "new place", "new place"),
+    OPEN_PLACE(Where.PLACES, "Enter", "place", "the place's card"),
     CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),
     DO_IT_NOW(Where.HELP, "Enter", "do it now", "do it now"),
 

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.season.Outlook;
@@ -28,6 +29,7 @@ public final class Almanac {
     private final Lazy<Today> today;
     private final Lazy<List<PlaceNow>> places;
     private final Map<Season, List<PotLine>> lines = new HashMap<>();
+    private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
     private final Map<Season, Sill> sills = new HashMap<>();
 
     Almanac(Journal journal, Handbook handbook, LocalDate day) {
@@ -74,6 +76,11 @@ public final class Almanac {
     /** A line for every pot and every batch of a season, by label. */
     public List<PotLine> lines(Season season) {
         return lines.computeIfAbsent(season, outlook()::lines);
+    }
+
+    /** A line for every pot that stands at a place, pots of one batch together. */
+    public List<PotLine> linesAt(Id<Place> place) {
+        return linesAt.computeIfAbsent(place, outlook()::linesAt);
     }
 
     public Sill sill(Season season) {

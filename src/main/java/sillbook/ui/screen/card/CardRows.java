@@ -14,18 +14,16 @@ import sillbook.model.Pot;
 import sillbook.season.Ahead;
 import sillbook.season.PotLine;
 import sillbook.season.PotNow;
-import sillbook.text.Columns;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.list.Labelled;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pots.PotAside;
 import sillbook.ui.screen.pots.PotOrder;
 import sillbook.ui.screen.pots.PotRows;
 import sillbook.words.CautionWords;
-import sillbook.words.Days;
-import sillbook.words.Entries;
 import sillbook.words.Lengths;
 import sillbook.words.PotNames;
 import sillbook.words.Terms;
@@ -33,10 +31,6 @@ import sillbook.words.Weeks;
 
 /** The lines of a pot's card. */
 final class CardRows {
-    private static final int TEXT = 8;
-
-    /** The day and the gap after it. */
-    private static final int DAY = 12;
 
     private static final double DAYS_IN_WEEK = 7;
 
@@ -123,22 +117,7 @@ final class CardRows {
         List<Event> events = new ArrayList<>(journal.history(id));
         Collections.reverse(events);
         rows.add(Row.heading("So far"));
-        Entries entries = new Entries(journal);
-        for (Event event : events) {
-            rows.add(Row.of(new Thing.OfEvent(event.id()), (area, cells) -> {
-                cells.put(
-                        area.column() + TEXT,
-                        area.row(),
-                        Days.column(event.day().likely()),
-                        Style.INK);
-                int room = area.columns() - TEXT - DAY - 1;
-                cells.put(
-                        area.column() + TEXT + DAY,
-                        area.row(),
-                        Columns.fit(entries.say(event.what()), room),
-                        Style.INK);
-            }));
-        }
+        events.forEach(event -> rows.add(new EntryLine(journal, event).row()));
     }
 
     private void care() {
@@ -153,16 +132,7 @@ final class CardRows {
         }
     }
 
-    /** A text beside a bold label, on as many lines as it needs. */
     private void labelled(String label, String text) {
-        List<String> wrapped = Columns.wrap(text, state.body().columns() - TEXT - 1);
-        for (int i = 0; i < wrapped.size(); i++) {
-            String first = i == 0 ? label : "";
-            String part = wrapped.get(i);
-            rows.add(Row.of((area, cells) -> {
-                cells.put(area.column() + 1, area.row(), first, Style.BOLD);
-                cells.put(area.column() + TEXT, area.row(), part, Style.INK);
-            }));
-        }
+        rows.addAll(new Labelled(label, text).rows(state.body().columns()));
     }
 }

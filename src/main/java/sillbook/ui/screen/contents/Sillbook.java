@@ -16,6 +16,7 @@ import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
 import sillbook.ui.screen.firstrun.FirstRun;
+import sillbook.ui.screen.places.PlacesPage;
 import sillbook.ui.screen.pots.PotsPage;
 import sillbook.ui.screen.today.TodayPage;
 
@@ -41,7 +42,8 @@ public record Sillbook() implements Contents {
 
     @Override
     public Layers pages(Snapshot shown) {
-        return Layers.of(new EnumMap<>(Map.of(PageName.TODAY, TodayPage.OPEN, PageName.POTS, PotsPage.OPEN)));
+        return Layers.of(new EnumMap<>(Map.of(
+                PageName.TODAY, TodayPage.OPEN, PageName.POTS, PotsPage.OPEN, PageName.PLACES, PlacesPage.OPEN)));
     }
 
     @Override

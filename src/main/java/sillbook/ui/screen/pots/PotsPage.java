@@ -4,17 +4,15 @@ package sillbook.ui.screen.pots;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import sillbook.ui.draw.Key;
-import sillbook.ui.draw.Keys;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.RulerKeys;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
-import sillbook.ui.screen.Timescale;
 import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.card.PotCard;
 import sillbook.ui.screen.list.Cursor;
@@ -72,19 +70,9 @@ public record PotsPage(Cursor cursor, PotOrder order) implements Layer {
         offers.add(Offer.of(Action.OPEN_CARD, () -> card(state))
                 .offIf(thing(state).isEmpty(), "there is no pot in this season"));
         offers.addAll(new Acts(state, thing(state)).offers());
-        offers.add(Offer.byKey(Action.PAN, key -> Step.to(state.with(panned(state.timescale(), key)))));
-        offers.add(Offer.of(Action.ZOOM, () -> Step.to(state.with(zoomed(state)))));
+        offers.addAll(new RulerKeys(state).offers());
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new OrderChoice(this)))));
         return offers;
-    }
-
-    private static Timescale panned(Timescale timescale, Key key) {
-        return key.equals(Keys.LEFT) ? timescale.earlier() : timescale.later();
-    }
-
-    private static Timescale zoomed(State state) {
-        Timescale timescale = state.timescale();
-        return timescale.zoomed(timescale.ruler(state, state.body().columns()).cellsAWeek());
     }
 
     private Step moved(State state, Cursor to) {

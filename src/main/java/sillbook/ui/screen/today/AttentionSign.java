@@ -7,16 +7,16 @@ import sillbook.ui.draw.Sign;
 import sillbook.ui.draw.Style;
 
 /** The sign before what is said of a place. */
-final class AttentionSign implements Attention.Cases<Sign> {
+public final class AttentionSign implements Attention.Cases<Sign> {
     private static final AttentionSign SIGNS = new AttentionSign();
 
     private AttentionSign() {}
 
-    static Sign of(Attention attention) {
+    public static Sign of(Attention attention) {
         return attention.fold(SIGNS);
     }
 
-    static Style style(Sign sign) {
+    public static Style style(Sign sign) {
         return switch (sign) {
             case ABOVE_BAND -> Style.of(Role.LAMP).withBold();
             case UNKNOWN, CAUTION, LATE -> Style.RUST;

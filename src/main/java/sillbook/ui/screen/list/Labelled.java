@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.list;
+
+import java.util.ArrayList;
+import java.util.List;
+import sillbook.text.Columns;
+import sillbook.ui.draw.Style;
+
+/** A text beside a bold label, on as many lines as it needs. */
+public record Labelled(String label, String text) {
+    /** Where the text begins. */
+    public static final int TEXT = 8;
+
+    /** The lines at that width. */
+    public List<Row> rows(int columns) {
+        List<Row> rows = new ArrayList<>();
+        String shown = label;
+        for (String part : Columns.wrap(text, columns - TEXT - 1)) {
+            rows.add(row(shown, part));
+            shown = "";
+        }
+        return rows;
+    }
+
+    private static Row row(String label, String part) {
+        return Row.of((area, cells) -> {
+            cells.put(area.column() + 1, area.row(), label, Style.BOLD);
+            cells.put(area.column() + TEXT, area.row(), part, Style.INK);
+        });
+    }
+}

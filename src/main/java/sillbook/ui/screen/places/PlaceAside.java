@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.places;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.season.Job;
+import sillbook.season.PlaceNow;
+import sillbook.season.Today.Attention;
+import sillbook.ui.screen.Aside;
+import sillbook.ui.screen.State;
+import sillbook.words.AttentionWords;
+import sillbook.words.CautionWords;
+import sillbook.words.Days;
+import sillbook.words.PotNames;
+
+/** The two lines in the foot on a place: what stands there; and what is wrong, what to beware of, or what was noted. */
+record PlaceAside(State state) {
+    private static final String CAUTION = "▴ ";
+
+    Aside of(PlaceNow now) {
+        return Aside.of(now.place().name(), stands(now), gravest(now).orElse(""));
+    }
+
+    private String stands(PlaceNow now) {
+        if (now.pots().isEmpty()) {
+            return PlacePots.NOTHING;
+        }
+        String labels = new PotNames(state.journal()).labels(now.pots());
+        return round(now.round()) + "Stand here: " + labels + ".";
+    }
+
+    private String round(Optional<Job.Round> round) {
+        return round.map(next -> "Round " + due(next, state.shown().today()) + ". ")
+                .orElse("");
+    }
+
+    /** {@code due today}, {@code due since Mon 19 Oct}, {@code next Thu 14 Jan}. */
+    static String due(Job.Round round, LocalDate today) {
+        if (round.on().equals(today)) {
+            return "due today";
+        }
+        return (round.on().isBefore(today) ? "due since " : "next ") + Days.day(round.on());
+    }
+
+    private Optional<String> gravest(PlaceNow now) {
+        List<String> grave = new ArrayList<>();
+        List<String> slight = new ArrayList<>();
+        AttentionWords words = new AttentionWords(state.journal());
+        for (Attention attention : PlaceSign.attention(state, now.place())) {
+            (attention instanceof Attention.Unchecked ? slight : grave).add(sentence(words.say(attention)));
+        }
+        Stream<String> cautions = new CautionWords(
+                        state.kit().handbook(), state.journal().settings())
+                .of(now.place()).stream().map(caution -> CAUTION + caution);
+        Stream<String> note = Stream.of(now.place().note(), now.place().light()).filter(text -> !text.isEmpty());
+        return Stream.of(grave.stream(), cautions, slight.stream(), note)
+                .flatMap(each -> each)
+                .findFirst();
+    }
+
+    private static String sentence(String words) {
+        String first = Character.toString(Character.toUpperCase(words.codePointAt(0)));
+        return words.replaceFirst("^.", first) + ".";
+    }
+}

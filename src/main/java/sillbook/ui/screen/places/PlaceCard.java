@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.places;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Event;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.season.PlaceNow;
+import sillbook.ui.draw.Size;
+import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Aside;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Look;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.RulerKeys;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Step;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.act.Acts;
+import sillbook.ui.screen.card.PotCard;
+import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.list.Cursor;
+import sillbook.ui.screen.list.ListPane;
+import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pots.PotAside;
+
+/** The card of one place. Its cursor walks the place itself, the pots that stand there, and what was written of it. */
+public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
+
+    public static PlaceCard of(Id<Place> place) {
+        return new PlaceCard(place, Cursor.FIRST);
+    }
+
+    @Override
+    public Reach reach() {
+        return Reach.PAGE;
+    }
+
+    private Optional<PlaceNow> now(State state) {
+        return PlaceRows.find(state, place);
+    }
+
+    private Rows rows(State state) {
+        return now(state).map(there -> new PlaceCardRows(state, there).rows()).orElse(Rows.of(List.of()));
+    }
+
+    @Override
+    public Optional<Thing> thing(State state) {
+        return cursor.thing(rows(state));
+    }
+
+    private Optional<Thing.OfPots> pots(State state) {
+        return thing(state).filter(Thing.OfPots.class::isInstance).map(Thing.OfPots.class::cast);
+    }
+
+    private Optional<Event> entry(State state) {
+        return thing(state)
+                .filter(Thing.OfEvent.class::isInstance)
+                .map(Thing.OfEvent.class::cast)
+                .flatMap(of -> state.journal().events().find(of.event()));
+    }
+
+    @Override
+    public Look look(State state, Size body) {
+        Rows rows = rows(state);
+        ListPane pane = new ListPane(rows, cursor);
+        Look look = Look.body(pane)
+                .withPlace(pane.place(body.rows()))
+                .withAside(aside(state))
+                .withFoot(
+                        Action.OPEN_CARD,
+                        Action.MOVE,
+                        Action.CHECK,
+                        Action.CORRECT,
+                        Action.JOT,
+                        Action.WHY,
+                        Action.PICK,
+                        Action.NEW_PLACE,
+                        Action.BACK);
+        return pane.point(body.rows()).map(look::withCursor).orElse(look);
+    }
+
+    private Aside aside(State state) {
+        Optional<Aside> ofPots =
+                pots(state).map(of -> new PotAside(state).of(of.pots().get(0)));
+        return ofPots.or(() -> now(state).map(new PlaceAside(state)::of)).orElse(Aside.NONE);
+    }
+
+    @Override
+    public List<Offer> offers(State state) {
+        List<Offer> offers = new ArrayList<>();
+        offers.add(Offer.byKey(
+                Action.MOVE_CURSOR,
+                key -> Step.to(state.withTop(new PlaceCard(
+                        place, cursor.pressed(key, rows(state), state.body().rows()))))));
+        offers.addAll(ofLine(state));
+        offers.addAll(new RulerKeys(state).offers());
+        return offers;
+    }
+
+    /** On a pot its own acts; on an entry its correction; all else is about the place. */
+    private List<Offer> ofLine(State state) {
+        List<Offer> offers = new ArrayList<>();
+        Optional<Thing.OfPots> pots = pots(state);
+        if (pots.isPresent()) {
+            Id<Pot> first = pots.get().pots().get(0);
+            offers.add(Offer.of(Action.OPEN_CARD, () -> Step.to(state.laid(PotCard.of(state, first)))));
+            offers.addAll(new Acts(state, Optional.of(pots.get())).offers());
+            return offers;
+        }
+        entry(state)
+                .ifPresent(event ->
+                        offers.add(Offer.of(Action.CORRECT, () -> Step.to(state.laid(Entry.correct(state, event))))
+                                .saying("correct entry")
+                                .offIf(state.copy().isReadOnly(), "the journal is read only")));
+        offers.addAll(new PlaceOffers(state, now(state)).offers());
+        return offers;
+    }
+
+    @Override
+    public Layer settled(State before, State after, Cause cause) {
+        return new PlaceCard(
+                place,
+                cursor.settled(rows(before), rows(after), cause, after.body().rows()));
+    }
+}

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.places;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Collectors;
+import sillbook.model.Event;
+import sillbook.model.Place;
+import sillbook.model.Settings;
+import sillbook.model.Stage;
+import sillbook.model.Subject;
+import sillbook.season.Job;
+import sillbook.season.PlaceNow;
+import sillbook.season.PotLine;
+import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Style;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.card.EntryLine;
+import sillbook.ui.screen.list.Labelled;
+import sillbook.ui.screen.list.Row;
+import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pots.PotOrder;
+import sillbook.ui.screen.pots.PotRows;
+import sillbook.words.CautionWords;
+import sillbook.words.ColdDayWords;
+import sillbook.words.Counts;
+import sillbook.words.Days;
+import sillbook.words.Temperatures;
+import sillbook.words.Terms;
+
+/** The lines of a place's card: what it is, what to beware of, what stands there, what was noted. */
+final class PlaceCardRows {
+    private final State state;
+    private final PlaceNow now;
+    private final Place place;
+    private final List<Row> rows = new ArrayList<>();
+
+    PlaceCardRows(State state, PlaceNow now) {
+        this.state = state;
+        this.now = now;
+        this.place = now.place();
+    }
+
+    Rows rows() {
+        rows.add(Row.of(new Thing.OfPlace(place.id()), this::head));
+        labelled("", facts());
+        labelled("Round", round());
+        labelledIfSaid("Light", place.light());
+        labelledIfSaid("Note", place.note());
+        cautions();
+        pots();
+        history();
+        return Rows.of(rows);
+    }
+
+    private void head(Rect line, Cells cells) {
+        PlaceSign.of(state, now).ifPresent(sign -> sign.render(line, cells));
+        int after = cells.put(line.column() + Row.LABEL, line.row(), place.name(), Style.BOLD);
+        cells.put(after + 2, line.row(), full(), Style.INK);
+    }
+
+    /** {@code 18 pots, room for 20; 14 in two weeks}. */
+    private String full() {
+        String there = now.pots().isEmpty() ? "no pots" : Counts.of(now.pots().size(), "pot");
+        String room = place.room().map(pots -> ", room for " + pots).orElse("");
+        return there + room + "; " + now.inTwoWeeks() + " in two weeks";
+    }
+
+    private String facts() {
+        Settings settings = state.journal().settings();
+        List<String> facts = new ArrayList<>();
+        facts.add(Terms.SORTS.say(place.sort()));
+        facts.add("serves " + Terms.STAGES.say(place.serves()));
+        facts.add(place.usual()
+                .map(band -> "usually " + Temperatures.fromTo(band, settings.temperatures()))
+                .orElse("usual temperature not known"));
+        if (place.serves() == Stage.COLD) {
+            facts.add("cold " + ColdDayWords.say(place.coldDays()) + (now.isCold() ? "" : ", not now"));
+        }
+        return String.join("; ", facts);
+    }
+
+    private String round() {
+        if (place.checkEveryDays() == 0) {
+            return "never asked for";
+        }
+        String every = place.checkEveryDays() == 1 ? "every day" : "every " + place.checkEveryDays() + " days";
+        return every + now.round().map(this::lastAndNext).orElse("");
+    }
+
+    private String lastAndNext(Job.Round round) {
+        return "; last " + Days.day(round.last()) + ", "
+                + PlaceAside.due(round, state.shown().today());
+    }
+
+    private void cautions() {
+        Settings settings = state.journal().settings();
+        List<String> cautions = new CautionWords(state.kit().handbook(), settings).of(place);
+        String label = "Beware";
+        for (String caution : cautions) {
+            labelled(label, "▴ " + caution);
+            label = "";
+        }
+        if (cautions.isEmpty()) {
+            labelledIfSaid(
+                    "Beware",
+                    place.hazards().stream().sorted().map(Terms.HAZARDS::say).collect(Collectors.joining(", ")));
+        }
+    }
+
+    private void pots() {
+        rows.add(Row.heading("Here"));
+        List<PotLine> lines = state.almanac().linesAt(place.id());
+        PotRows pots = new PotRows(state, PotOrder.LABEL);
+        lines.forEach(line ->
+                rows.add(Row.of(new Thing.OfPots(line.pots()), (area, cells) -> pots.render(line, area, cells))));
+        if (lines.isEmpty()) {
+            labelled("", PlacePots.NOTHING);
+        }
+    }
+
+    /** What was written of the place itself, newest first. */
+    private void history() {
+        List<Event> events = new ArrayList<>(state.journal().history(new Subject.OfPlace(place.id())));
+        if (events.isEmpty()) {
+            return;
+        }
+        Collections.reverse(events);
+        rows.add(Row.heading("So far"));
+        events.forEach(event -> rows.add(new EntryLine(state.journal(), event).row()));
+    }
+
+    private void labelled(String label, String text) {
+        rows.addAll(new Labelled(label, text).rows(state.body().columns()));
+    }
+
+    private void labelledIfSaid(String label, String text) {
+        if (!text.isEmpty()) {
+            labelled(label, text);
+        }
+    }
+}

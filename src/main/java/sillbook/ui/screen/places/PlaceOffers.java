@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.places;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.season.PlaceNow;
+import sillbook.season.Why;
+import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Step;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.act.Acts;
+import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.why.WhySlip;
+
+/** What can be done with the place under the cursor, if it is on one. */
+record PlaceOffers(State state, Optional<PlaceNow> now) {
+
+    List<Offer> offers() {
+        List<Offer> offers = new ArrayList<>();
+        offers.add(newPlace());
+        offers.add(why());
+        new Acts(state, now.map(there -> new Thing.OfPlace(there.place().id())))
+                .offers().stream()
+                        .filter(offer -> offer.action() != Action.NEW_POT && offer.action() != Action.WHY)
+                        .map(this::ofRound)
+                        .forEach(offers::add);
+        return offers;
+    }
+
+    private Offer newPlace() {
+        return Offer.of(Action.NEW_PLACE, () -> Step.to(state.laid(Entry.newPlace())))
+                .offIf(state.copy().isReadOnly(), "the journal is read only");
+    }
+
+    private Offer why() {
+        List<Why<?>> whys = now.flatMap(there -> state.almanac().outlook().why(there.place())).stream()
+                .<Why<?>>map(why -> why)
+                .toList();
+        return Offer.of(Action.WHY, () -> Step.to(state.laid(new WhySlip(whys, 0))))
+                .offIf(whys.isEmpty(), "no round of it is reckoned");
+    }
+
+    /** A place where nothing stands has no round to make or to put off. */
+    private Offer ofRound(Offer offer) {
+        boolean isOfPlace = now.isPresent() && state.picked().isEmpty();
+        if (offer.action() == Action.CHECK && isOfPlace) {
+            return offer.saying("round").offIf(now.orElseThrow().pots().isEmpty(), "nothing stands here");
+        }
+        if (offer.action() == Action.ANOTHER_DAY) {
+            return offer.offIf(now.flatMap(PlaceNow::round).isEmpty(), "no round is asked for here");
+        }
+        return offer;
+    }
+}

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.places;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.season.Winter.winter;
+
+import org.junit.jupiter.api.Test;
+import sillbook.model.JobKind;
+import sillbook.model.Place.Hazard;
+import sillbook.model.Place.Sort;
+import sillbook.season.Winter;
+import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Golden;
+import sillbook.ui.screen.GrowersWinter;
+import sillbook.ui.screen.Message;
+import sillbook.ui.screen.card.PotCard;
+
+class PlaceCardTest {
+    private final Desk desk = Desk.over(GrowersWinter.told().journal()).press("3");
+
+    private static String all(Desk desk) {
+        return String.join("\n", desk.lines());
+    }
+
+    private static Desk over(Winter told) {
+        return Desk.over(told.journal()).press("3", "Enter");
+    }
+
+    @Test
+    void looksAsDrawn() {
+        Golden.check("place-card", desk.press("Enter").state());
+    }
+
+    @Test
+    void aPlaceWithFrostAndMice() {
+        Golden.check("place-card-trench", desk.press("Down", "Down", "Enter").state());
+    }
+
+    @Test
+    void enterOnAPotOpensItsCard() {
+        desk.press("Enter", "Down", "Enter");
+
+        assertThat(desk.state().top()).isInstanceOf(PotCard.class);
+        assertThat(desk.line(4)).contains("H2  'Inkwell'");
+        assertThat(all(desk.press("Esc"))).contains(" Beware ");
+    }
+
+    @Test
+    void aBatchThatPartedIsDrawnAsItStandsHere() {
+        desk.press("Down", "Down", "Down", "Enter");
+
+        assertThat(all(desk)).contains("H5-H7 'Inkwell'").doesNotContain("cool ⋅");
+    }
+
+    @Test
+    void onAPotTheKeysAreAboutThePot() {
+        assertThat(all(desk.press("Enter", "Down", "m"))).contains("Move H2");
+    }
+
+    @Test
+    void onThePlaceTheyAreAboutThePlace() {
+        assertThat(all(desk.press("Enter", "e"))).contains("Correct garage fridge");
+    }
+
+    @Test
+    void whatWasWrittenOfThePlaceCanBeCorrected() {
+        Desk put = over(winter().place("cellar", Sort.CELLAR)
+                .roundPutOff("2 jan", JobKind.CHECK, "20 jan")
+                .roundLeftOut("5 jan", JobKind.CHECK));
+
+        assertThat(all(put)).contains("Nothing stands here.").contains(" So far");
+        assertThat(all(put).indexOf("Tue  5 Jan")).isLessThan(all(put).indexOf("Sat  2 Jan"));
+        assertThat(all(put.press("Down", "e"))).contains("Correct an entry");
+    }
+
+    @Test
+    void hazardsWithoutAPublishedWordAreNamed() {
+        assertThat(all(over(winter().place("garage", Sort.GARAGE).beside(Hazard.FUMES))))
+                .contains(" Beware fumes");
+    }
+
+    @Test
+    void aPlaceThatIsGoneLeavesAnEmptyCard() {
+        desk.press("Enter");
+        desk.tell(new Message.Changed(Desk.over(winter().journal()).state().shown()));
+
+        assertThat(desk.line(4)).isEmpty();
+        assertThat(desk.press("c").line(22)).contains("no pot is under the cursor");
+        assertThat(desk.press("Esc").line(7)).contains("No place yet.");
+    }
+}
