@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import sillbook.model.Stage;
 import sillbook.season.Due;
+import sillbook.season.Job;
 import sillbook.season.PotLine;
 import sillbook.ui.screen.State;
 import sillbook.words.PotNames;
@@ -48,8 +49,8 @@ public enum PotOrder {
         };
     }
 
-    private static int due(PotLine line) {
-        return line.next().map(job -> job.due().ordinal()).orElse(Due.values().length);
+    private static Due due(PotLine line) {
+        return line.next().map(Job::due).orElse(Due.LATER);
     }
 
     private static long nextDay(PotLine line) {
