@@ -21,10 +21,15 @@ public final class Commands {
         Program program = new Program(printer);
         var books = new Books(world, printer, program::journal);
         this.root = new CommandLine(program)
+                .addSubcommand(new DemoCommand(world, printer))
+                .addSubcommand(new TodayCommand(books, printer))
+                .addSubcommand(new WriteCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))
                 .addSubcommand(new VerifyCommand(books, printer))
-                .addSubcommand(new BackupCommand(books, printer, world.out()));
+                .addSubcommand(new BackupCommand(books, printer, world.out()))
+                .addSubcommand(new CommandLine(new ReckonCommand(printer))
+                        .addSubcommand(new DatesCommand(printer, world.today())));
         root.setOut(new PrintWriter(world.out(), true, UTF_8))
                 .setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
@@ -56,6 +61,10 @@ public final class Commands {
     }
 
     private int failed(Exception failure) {
+        if (failure instanceof DayOption.WrongOption wrong) {
+            printer.say(wrong.getMessage());
+            return ExitCode.USED_WRONGLY;
+        }
         if (failure instanceof StoreException refused) {
             printer.say(refused.sentence());
         } else if (!(failure instanceof Printer.OutputClosed)) {
