@@ -23,6 +23,10 @@ public final class Commands {
         this.root = new CommandLine(program)
                 .addSubcommand(new DemoCommand(world, printer))
                 .addSubcommand(new TodayCommand(books, printer))
+                .addSubcommand(new PotsCommand(books, printer))
+                .addSubcommand(new PotCommand(books, printer))
+                .addSubcommand(new PlacesCommand(books, printer))
+                .addSubcommand(new BulbsCommand(books, printer))
                 .addSubcommand(new WriteCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))
@@ -62,7 +66,7 @@ public final class Commands {
 
     private int failed(Exception failure) {
         if (failure instanceof DayOption.WrongOption wrong) {
-            printer.say(wrong.getMessage());
+            printer.say(wrong.sentence());
             return ExitCode.USED_WRONGLY;
         }
         if (failure instanceof StoreException refused) {

@@ -15,19 +15,19 @@ final class DayOption {
         });
     }
 
-    /** A day as people say it, in doubt the one that was. */
-    static LocalDate back(String text, LocalDate today) {
-        return DayReader.back(today).parseExact(text).fold(day -> day, not -> {
-            throw new WrongOption(not.sentence());
-        });
-    }
-
     /** What an option says cannot be read; the command was used wrongly. */
     static final class WrongOption extends IllegalArgumentException {
         private static final long serialVersionUID = 1L;
 
+        private final String sentence;
+
         WrongOption(String sentence) {
             super(sentence);
+            this.sentence = sentence;
+        }
+
+        String sentence() {
+            return sentence;
         }
     }
 }

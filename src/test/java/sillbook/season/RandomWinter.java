@@ -129,7 +129,7 @@ final class RandomWinter {
     private void step(String on) {
         switch (random.nextInt(12)) {
             case 0, 1, 2 -> winter.moved(on, one(PLACES));
-            case 3 -> winter.moved(on, one(PLACES), Stage.values()[random.nextInt(Stage.values().length)]);
+            case 3 -> winter.moved(on, one(PLACES), any(Stage.values()));
             case 4 -> winter.saw(on, Look.roots().shoot(random.nextInt(12)));
             case 5 -> winter.saw(on, Look.noRoots());
             case 6 -> winter.saw(on, Look.ofShoot(random.nextInt(20)).growth(Growth.BUDS));
@@ -142,7 +142,7 @@ final class RandomWinter {
     }
 
     private void answer(String on) {
-        JobKind kind = JobKind.values()[random.nextInt(JobKind.values().length)];
+        JobKind kind = any(JobKind.values());
         if (random.nextBoolean()) {
             winter.leftOut(on, kind);
         } else {
@@ -152,10 +152,10 @@ final class RandomWinter {
 
     private void rare(String on) {
         switch (random.nextInt(4)) {
-            case 0 -> winter.closed(on, End.values()[random.nextInt(End.values().length)]);
-            case 1 -> winter.cared(on, Care.values()[random.nextInt(Care.values().length)]);
+            case 0 -> winter.closed(on, any(End.values()));
+            case 1 -> winter.cared(on, any(Care.values()));
             case 2 -> winter.outcome(on, 1 + random.nextInt(5));
-            default -> winter.flowered(on, BloomPoint.values()[random.nextInt(3)], "Number " + one(KINDS));
+            default -> winter.flowered(on, any(BloomPoint.values()), "Number " + one(KINDS));
         }
     }
 
@@ -183,5 +183,9 @@ final class RandomWinter {
         if (random.nextBoolean()) {
             winter.roundLeftOut("20 dec", JobKind.CHECK).roundPutOff("4 jan", JobKind.CHECK, "9 jan");
         }
+    }
+
+    private <T> T any(T[] all) {
+        return all[random.nextInt(all.length)];
     }
 }

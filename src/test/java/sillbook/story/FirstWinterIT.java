@@ -106,7 +106,7 @@ class FirstWinterIT {
             command("write", "--journal", other.toString(), line);
         }
 
-        for (String view : List.of("today")) {
+        for (String view : List.of("pots", "places", "bulbs", "today")) {
             assertThat(command(view, "--json", "--journal", other.toString()))
                     .isEqualTo(command(view, "--json", "--journal", journal.toString()));
         }
