@@ -30,16 +30,15 @@ final class Destinations {
         for (PotLife life : lives) {
             life.stands().ifPresent(stay -> standing.merge(stay.place(), 1, Integer::sum));
         }
-        journal.events().all().forEach(this::count);
+        journal.pots().all().forEach(this::count);
     }
 
-    private void count(Event event) {
-        if (event.what() instanceof Moved moved) {
-            event.subject()
-                    .asPot()
-                    .flatMap(journal.pots()::find)
-                    .ifPresent(pot -> uses.computeIfAbsent(kind(pot), kind -> new HashMap<>())
-                            .merge(moved.place(), 1, Integer::sum));
+    private void count(Pot pot) {
+        Map<Id<Place>, Integer> ofKind = uses.computeIfAbsent(kind(pot), kind -> new HashMap<>());
+        for (Event event : journal.history(pot.id())) {
+            if (event.what() instanceof Moved moved) {
+                ofKind.merge(moved.place(), 1, Integer::sum);
+            }
         }
     }
 

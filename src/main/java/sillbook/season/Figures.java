@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureInForce.Bulb;
 import sillbook.handbook.FigureName;
@@ -15,6 +16,7 @@ import sillbook.handbook.Handbook;
 import sillbook.handbook.Origin;
 import sillbook.handbook.OwnFigures;
 import sillbook.handbook.Unit;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.OwnFigure;
@@ -55,6 +57,9 @@ public final class Figures {
     private final Handbook handbook;
     private final OwnFigures own;
     private final Map<String, Kind> likes = new HashMap<>();
+
+    /** Found once for each variety; a winter has many pots of one. */
+    private final Map<Id<Variety>, Map<FigureName, FigureInForce>> ofDates = new ConcurrentHashMap<>();
 
     private Figures(Journal journal, Handbook handbook) {
         this.journal = journal;
@@ -108,7 +113,7 @@ public final class Figures {
                 .map(planting -> journal.varieties().get(planting.variety()))
                 .toList();
         List<Map<FigureName, FigureInForce>> figures =
-                varieties.stream().map(this::ofDates).toList();
+                varieties.stream().map(this::known).toList();
         MixedPot mixed = new MixedPot(figures.stream().map(Figures::need).toList());
         List<Need> sharing = mixed.sharing();
         List<PotFigures.OfVariety> each = new ArrayList<>();
@@ -117,6 +122,10 @@ public final class Figures {
             each.add(new PotFigures.OfVariety(variety.id(), variety.kind(), sharing.get(i), figures.get(i)));
         }
         return new PotFigures(each, mixed.warnings());
+    }
+
+    private Map<FigureName, FigureInForce> known(Variety variety) {
+        return ofDates.computeIfAbsent(variety.id(), id -> ofDates(variety));
     }
 
     private Map<FigureName, FigureInForce> ofDates(Variety variety) {

@@ -29,8 +29,7 @@ record Foretold(
 
     /** The cold it needs; empty when nothing in it needs any. */
     Optional<ColdNeed> coldNeed() {
-        return figures.cold()
-                .flatMap(whole -> Prospect.pottedCold(prospect.shares()).map(potted -> new ColdNeed(whole, potted)));
+        return prospect.coldNeed();
     }
 
     LocalDate today() {

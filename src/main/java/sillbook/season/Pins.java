@@ -14,7 +14,7 @@ import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
 
 /** What of a pot's life is fixed for the reckoning of its dates, and what comes next. */
-record Pins(PotLife life, PotFigures figures, List<Prospect.Share> shares, ColdReading reading) {
+record Pins(PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdReading reading) {
 
     /** Potted, but standing where it is not cold, without any cold that counts; and not seen to grow all the same. */
     boolean wantsCold() {
@@ -115,8 +115,8 @@ record Pins(PotLife life, PotFigures figures, List<Prospect.Share> shares, ColdR
     }
 
     private boolean hasItsWeeks() {
-        return Prospect.pottedCold(shares)
-                .filter(need -> life.cold().daysColdEnough() >= need.typical())
+        return coldNeed.filter(
+                        need -> life.cold().daysColdEnough() >= need.potted().typical())
                 .isPresent();
     }
 

@@ -27,10 +27,10 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
         PotFigures needs = figures.of(life.pot());
         ColdReading cold = new ColdReading(journal, today);
         List<Prospect.Share> shares = shares(life.pot(), needs, cold);
-        Pins pins = new Pins(life, needs, shares, cold);
+        Pins pins = new Pins(life, needs, ColdNeed.of(shares), cold);
         Optional<Wish> wish = nearestWish(life.pot());
         Optional<WishReading> wished = wish.map(given -> new WishReading(given, shareOf(given, needs, shares)));
-        Prospect prospect = prospect(pins, wished);
+        Prospect prospect = prospect(pins, shares, wished);
         Map<Milestone, Window> windows = prospect.windows();
         return new Foretold(
                 life,
@@ -51,11 +51,12 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
         return new Signs(life.seen().roots(), life.seen().shoot(), cameHere, goodShoot);
     }
 
-    private Prospect prospect(Pins pins, Optional<WishReading> wish) {
+    private Prospect prospect(Pins pins, List<Prospect.Share> shares, Optional<WishReading> wish) {
         Facts facts = pins.facts();
         Optional<Milestone> next = pins.next();
         return new Prospect(
-                pins.shares(),
+                shares,
+                pins.coldNeed(),
                 facts,
                 next,
                 next.flatMap(milestone -> begins(pins, milestone, wish)),

@@ -24,6 +24,7 @@ import sillbook.reckon.dates.Window;
  * at the earliest, and all that follows from there.
  *
  * @param shares the bulbs in the pot
+ * @param coldNeed the cold these need; empty when none does
  * @param facts the days that are fixed; of a pot in the cold the day from which its cold, without a break, would be as
  *     long as it is
  * @param next the next stage to begin; empty when none is left
@@ -33,6 +34,7 @@ import sillbook.reckon.dates.Window;
  */
 public record Prospect(
         List<Share> shares,
+        Optional<ColdNeed> coldNeed,
         Facts facts,
         Optional<Milestone> next,
         Optional<Window> begins,
@@ -56,7 +58,7 @@ public record Prospect(
         }
 
         /** What of its cold has to follow potting. */
-        private Optional<DayCount> pottedCold() {
+        Optional<DayCount> pottedCold() {
             LocalDate any = LocalDate.EPOCH;
             return schedule(Facts.NONE.with(Milestone.COLD, any))
                     .filter(schedule -> need.cold().isPresent())
@@ -104,21 +106,8 @@ public record Prospect(
 
     /** When it may leave the cold. */
     private Optional<Window> comingIn() {
-        return facts.on(Milestone.COLD).flatMap(from -> pottedCold(shares).map(Window.on(from)::plus));
-    }
-
-    /**
-     * The cold that has to follow potting, dry cold taken off: the neediest have enough, and none has too much where
-     * that can be. Empty when nothing needs any.
-     */
-    static Optional<DayCount> pottedCold(List<Share> shares) {
-        return shares.stream().flatMap(share -> share.pottedCold().stream()).reduce(Prospect::both);
-    }
-
-    private static DayCount both(DayCount one, DayCount other) {
-        int typical = Math.max(one.typical(), other.typical());
-        int high = Math.max(typical, Math.min(one.high(), other.high()));
-        return DayCount.of(Math.max(one.low(), other.low()), typical, high);
+        return facts.on(Milestone.COLD)
+                .flatMap(from -> coldNeed.map(ColdNeed::potted).map(Window.on(from)::plus));
     }
 
     private Window first(Milestone milestone) {

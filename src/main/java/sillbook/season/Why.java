@@ -116,7 +116,7 @@ public sealed interface Why<R> {
 
         @Override
         public DayCount recomputed() {
-            return Prospect.pottedCold(shares).orElse(DayCount.ZERO);
+            return ColdNeed.potted(shares).orElse(DayCount.ZERO);
         }
 
         @Override

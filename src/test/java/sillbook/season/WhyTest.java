@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.season.Winter.winter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import sillbook.handbook.FigureInForce;
+import sillbook.handbook.FigureName;
+import sillbook.handbook.Handbook;
+import sillbook.model.Place.Sort;
+import sillbook.model.Stage;
+import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.Milestone;
+import sillbook.reckon.dates.Window;
+import sillbook.season.Winter.Look;
+
+/** Each figure shown has its reasons, and comes out of them again. {@link AnyWinterTest} asks it of any winter. */
+class WhyTest {
+    private final Winter house = winter().place("frame", Sort.COLD_FRAME)
+            .cold("15 oct", "1 apr")
+            .place("cellar", Sort.CELLAR)
+            .place("stair", Sort.COOL_ROOM)
+            .pot("T1", "Tuesday Coat", "tulip")
+            .cooled(2)
+            .potted("1 oct", "frame")
+            .moved("1 nov", "cellar")
+            .saw("2 jan", Look.roots().shoot(6))
+            .wish("1 feb", "T1");
+
+    private <W extends Why<?>> W why(String today, Class<W> rule) {
+        return house.on(today).whys(house.id("T1")).stream()
+                .filter(rule::isInstance)
+                .map(rule::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<Class<?>> rules(String today) {
+        return house.on(today).whys(house.id("T1")).stream()
+                .<Class<?>>map(Object::getClass)
+                .toList();
+    }
+
+    @Test
+    void everyFigureShownHasOne() {
+        assertThat(rules("15 jan"))
+                .containsExactly(
+                        Why.ColdSoFar.class,
+                        Why.ColdNeeded.class,
+                        Why.MayComeIn.class,
+                        Why.UseBy.class,
+                        Why.NeededForWish.class,
+                        Why.StageBegins.class,
+                        Why.StageBegins.class,
+                        Why.StageBegins.class,
+                        Why.StageBegins.class,
+                        Why.Late.class);
+    }
+
+    @Test
+    void whatIsNotShownHasNone() {
+        house.moved("6 jan", "stair");
+        assertThat(rules("7 jan"))
+                .containsExactly(
+                        Why.ColdSoFar.class,
+                        Why.ColdNeeded.class,
+                        Why.NeededForWish.class,
+                        Why.StageBegins.class,
+                        Why.StageBegins.class,
+                        Why.StageBegins.class);
+        Winter warm = winter().place("sill", Sort.WARM_SILL)
+                .pot("T1", "Linen Parade", "paperwhite")
+                .potted("1 nov", "sill");
+        assertThat(warm.on("2 nov").whys(warm.id("T1"))).hasOnlyElementsOfType(Why.StageBegins.class);
+    }
+
+    @Test
+    void theColdSoFarIsCountedPlaceByPlace() {
+        Why.ColdSoFar why = why("11 nov", Why.ColdSoFar.class);
+        assertThat(why.stretches()).extracting(ColdStretch::daysIn).containsExactly(31, 10);
+        assertThat(why.stretches()).extracting(ColdStretch::daysColdEnough).containsExactly(17, 10);
+        assertThat(why.result()).isEqualTo(new ColdCount(41, 27));
+        assertThat(why.recomputed()).isEqualTo(why.result());
+    }
+
+    @Test
+    void theColdNeededIsLessByWhatWasHadDry() {
+        Why.ColdNeeded why = why("11 nov", Why.ColdNeeded.class);
+        assertThat(why.result()).isEqualTo(DayCount.ofWeeks(10, 13, 15));
+        assertThat(why.figures()).extracting(FigureInForce::name).containsExactly(FigureName.COLD);
+        assertThat(why.sources()).startsWith("oklahoma-1994").contains("colorado-state");
+        assertThat(house.on("11 nov")
+                        .pot(house.id("T1"))
+                        .coldNeed()
+                        .orElseThrow()
+                        .credited())
+                .isEqualTo(14);
+    }
+
+    /** Cold since 15 October, 13 weeks are had on 14 January and 15 on 28 January. */
+    @Test
+    void theOthersAreWorkedOutFromThese() {
+        assertThat(why("15 jan", Why.MayComeIn.class).coldEnoughOn()).isEqualTo(house.day("14 jan"));
+        assertThat(why("15 jan", Why.MayComeIn.class).result()).isEqualTo(Verdict.MAY_COME_IN);
+        assertThat(why("15 jan", Why.UseBy.class).coldSince()).isEqualTo(house.day("15 oct"));
+        assertThat(why("15 jan", Why.UseBy.class).result()).isEqualTo(house.day("28 jan"));
+        assertThat(why("15 jan", Why.NeededForWish.class).result()).isEqualTo(house.day("11 jan"));
+        assertThat(why("15 jan", Why.NeededForWish.class).milestone()).isEqualTo(Milestone.COOL_ROOM);
+        assertThat(why("15 jan", Why.Late.class).result()).isEqualTo(4);
+        assertThat(why("15 jan", Why.StageBegins.class).stage()).isEqualTo(Stage.COOL_ROOM);
+        assertThat(why("15 jan", Why.StageBegins.class).result())
+                .isEqualTo(new Window(house.day("24 dec"), house.day("15 jan"), house.day("28 jan")));
+    }
+
+    @Test
+    void aWrongResultIsFound() {
+        Why.UseBy right = why("15 jan", Why.UseBy.class);
+        Why.UseBy wrong = new Why.UseBy(
+                right.coldSince(),
+                right.potted(),
+                right.figures(),
+                right.result().plusDays(1));
+        assertThat(wrong.recomputed()).isNotEqualTo(wrong.result());
+    }
+
+    @Test
+    void everyRuleNamesSourcesTheHandbookKnowsAndWhatWouldChangeIt() {
+        assertThat(all()).allSatisfy(why -> {
+            assertThat(why.sources())
+                    .isNotEmpty()
+                    .allSatisfy(
+                            key -> assertThat(Handbook.standard().source(key)).isPresent());
+            assertThat(why.levers()).isNotEmpty();
+        });
+        assertThat(all()).flatExtracting(Why::levers).contains(Lever.values());
+    }
+
+    @Test
+    void everyRuleAnswersToItsCase() {
+        assertThat(all())
+                .allSatisfy(why -> assertThat(why.fold(new NameOfCase()))
+                        .isEqualTo(why.getClass().getSimpleName()));
+        assertThat(Set.copyOf(all().stream().map(Why::getClass).toList()))
+                .hasSameSizeAs(Why.class.getPermittedSubclasses());
+    }
+
+    private List<Why<?>> all() {
+        List<Why<?>> all = new ArrayList<>(house.on("15 jan").whys(house.id("T1")));
+        all.add(Why.RoundDue.of(Map.of(house.id("T1"), house.day("1 oct")), Optional.empty(), 10));
+        return all;
+    }
+
+    private static final class NameOfCase implements Why.Cases<String> {
+        @Override
+        public String coldSoFar(Why.ColdSoFar why) {
+            return "ColdSoFar";
+        }
+
+        @Override
+        public String coldNeeded(Why.ColdNeeded why) {
+            return "ColdNeeded";
+        }
+
+        @Override
+        public String mayComeIn(Why.MayComeIn why) {
+            return "MayComeIn";
+        }
+
+        @Override
+        public String useBy(Why.UseBy why) {
+            return "UseBy";
+        }
+
+        @Override
+        public String neededForWish(Why.NeededForWish why) {
+            return "NeededForWish";
+        }
+
+        @Override
+        public String stageBegins(Why.StageBegins why) {
+            return "StageBegins";
+        }
+
+        @Override
+        public String late(Why.Late why) {
+            return "Late";
+        }
+
+        @Override
+        public String roundDue(Why.RoundDue why) {
+            return "RoundDue";
+        }
+    }
+}
