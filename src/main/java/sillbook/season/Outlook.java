@@ -239,6 +239,12 @@ public final class Outlook {
         return drawn(standingAt(place).stream().map(this::pot).toList(), lines(season, today));
     }
 
+    /** The line of one pot, drawn as it stands itself though others of its batch may stand elsewhere. */
+    public PotLine line(Id<Pot> pot) {
+        PotNow now = pot(pot);
+        return drawn(List.of(now), lines(now.life().pot().season(), today)).get(0);
+    }
+
     private List<PotLine> drawn(List<PotNow> pots, Lines lines) {
         Batches together = new Batches(pots.stream().map(PotNow::life).toList());
         List<PotLine> drawn = new ArrayList<>();

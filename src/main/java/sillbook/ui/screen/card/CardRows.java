@@ -4,7 +4,6 @@ package sillbook.ui.screen.card;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Event;
@@ -12,7 +11,6 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
-import sillbook.season.PotLine;
 import sillbook.season.PotNow;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.State;
@@ -20,9 +18,8 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Labelled;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
-import sillbook.ui.screen.pots.PotAside;
-import sillbook.ui.screen.pots.PotOrder;
-import sillbook.ui.screen.pots.PotRows;
+import sillbook.ui.screen.pot.PotAside;
+import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.CautionWords;
 import sillbook.words.Lengths;
 import sillbook.words.PotNames;
@@ -57,12 +54,7 @@ final class CardRows {
     }
 
     private void head() {
-        state.almanac().lines(now.life().pot().season()).stream()
-                .filter(line -> line.pots().contains(id))
-                .findFirst()
-                .map(line -> new PotLine(List.of(id), Optional.empty(), line.phases(), now.next()))
-                .ifPresent(line -> rows.add(
-                        Row.of((area, cells) -> new PotRows(state, PotOrder.LABEL).render(line, area, cells))));
+        rows.add(Row.of(new PotRow(state, state.almanac().outlook().line(id))));
         labelled("", facts());
     }
 

@@ -24,7 +24,7 @@ import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
-import sillbook.ui.screen.pots.PotAside;
+import sillbook.ui.screen.pot.PotAside;
 
 /**
  * The card of one pot. Its cursor walks what is ahead and what has been.

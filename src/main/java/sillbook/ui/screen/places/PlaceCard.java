@@ -25,7 +25,7 @@ import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
-import sillbook.ui.screen.pots.PotAside;
+import sillbook.ui.screen.pot.PotAside;
 
 /** The card of one place. Its cursor walks the place itself, the pots that stand there, and what was written of it. */
 public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {

@@ -22,8 +22,7 @@ import sillbook.ui.screen.card.EntryLine;
 import sillbook.ui.screen.list.Labelled;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
-import sillbook.ui.screen.pots.PotOrder;
-import sillbook.ui.screen.pots.PotRows;
+import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.CautionWords;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
@@ -114,9 +113,7 @@ final class PlaceCardRows {
     private void pots() {
         rows.add(Row.heading("Here"));
         List<PotLine> lines = state.almanac().linesAt(place.id());
-        PotRows pots = new PotRows(state, PotOrder.LABEL);
-        lines.forEach(line ->
-                rows.add(Row.of(new Thing.OfPots(line.pots()), (area, cells) -> pots.render(line, area, cells))));
+        lines.forEach(line -> rows.add(new PotRow(state, line).row()));
         if (lines.isEmpty()) {
             labelled("", PlacePots.NOTHING);
         }

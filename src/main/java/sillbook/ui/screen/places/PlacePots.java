@@ -10,8 +10,7 @@ import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.list.Row;
-import sillbook.ui.screen.pots.PotOrder;
-import sillbook.ui.screen.pots.PotRows;
+import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.Counts;
 
 /** What stands at a place, a line each under the ruler; when there is no room for all, how many more there are. */
@@ -27,9 +26,8 @@ record PlacePots(State state, PlaceNow now) implements Widget {
         Rect room = area.withoutTop(1);
         List<PotLine> lines = state.almanac().linesAt(now.place().id());
         int shown = lines.size() <= room.rows() ? lines.size() : Math.max(0, room.rows() - 1);
-        PotRows pots = new PotRows(state, PotOrder.LABEL);
         for (int i = 0; i < shown; i++) {
-            pots.render(lines.get(i), room.line(i), cells);
+            new PotRow(state, lines.get(i)).render(room.line(i), cells);
         }
         String rest = lines.isEmpty() ? NOTHING : "and " + Counts.of(lines.size() - shown, "line") + " more";
         if (shown < lines.size() || lines.isEmpty()) {

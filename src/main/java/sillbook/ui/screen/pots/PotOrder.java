@@ -11,7 +11,7 @@ import sillbook.ui.screen.State;
 import sillbook.words.PotNames;
 
 /** The order the pots stand in. */
-public enum PotOrder {
+enum PotOrder {
     NEXT_MOVE('n', "by next move"),
     PLACE('p', "by place"),
     KIND('k', "by kind"),

@@ -18,6 +18,7 @@ import sillbook.ui.screen.card.PotCard;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pot.PotAside;
 
 /** Every pot and batch of a season, one line each under the months. */
 public record PotsPage(Cursor cursor, PotOrder order) implements Layer {

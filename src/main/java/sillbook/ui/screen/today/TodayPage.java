@@ -18,7 +18,7 @@ import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
-import sillbook.ui.screen.pots.PotAside;
+import sillbook.ui.screen.pot.PotAside;
 
 /** What is to be done today, and what is coming. */
 public record TodayPage(Cursor cursor) implements Layer {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
 
-class PlaceLinesTest {
+class OutlookLinesTest {
     private final Winter told = winter().place("cellar", Sort.CELLAR)
             .place("porch", Sort.PORCH)
             .pots("H1-H5", "Inkwell", "hyacinth")
@@ -41,6 +41,16 @@ class PlaceLinesTest {
     void eachPartOfABatchIsDrawnAsItStands() {
         assertThat(now(at("cellar").get(0))).isEqualTo(Stage.COLD);
         assertThat(now(at("porch").get(0))).isEqualTo(Stage.COOL_ROOM);
+    }
+
+    @Test
+    void aPotOfABatchAloneIsDrawnAsItStands() {
+        Outlook outlook = told.on("12 jan");
+
+        PotLine inside = outlook.line(told.id("H1"));
+        assertThat(inside.pots()).containsExactly(told.id("H1"));
+        assertThat(now(inside)).isEqualTo(Stage.COOL_ROOM);
+        assertThat(now(outlook.line(told.id("H3")))).isEqualTo(Stage.COLD);
     }
 
     @Test

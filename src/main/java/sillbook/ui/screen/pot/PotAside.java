@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.ui.screen.pots;
+package sillbook.ui.screen.pot;
 
 import java.util.ArrayList;
 import java.util.List;
