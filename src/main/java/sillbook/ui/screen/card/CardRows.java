@@ -109,7 +109,7 @@ final class CardRows {
         List<Event> events = new ArrayList<>(journal.history(id));
         Collections.reverse(events);
         rows.add(Row.heading("So far"));
-        events.forEach(event -> rows.add(new EntryLine(journal, event).row()));
+        events.forEach(event -> rows.add(EntryLine.of(journal, event).row()));
     }
 
     private void care() {

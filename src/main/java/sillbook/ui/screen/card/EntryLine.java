@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.card;
 
+import java.time.LocalDate;
 import sillbook.model.Event;
 import sillbook.model.Journal;
 import sillbook.text.Columns;
+import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
@@ -14,10 +16,24 @@ import sillbook.ui.screen.list.Row;
 import sillbook.words.Days;
 import sillbook.words.Entries;
 
-/** An entry on a card: its day, and what happened. */
-public record EntryLine(Journal journal, Event event) implements Widget {
-    /** The day and the gap after it. */
-    private static final int DAY = 12;
+/**
+ * An entry on a card: its day, and what happened.
+ *
+ * @param day as wide in every line
+ */
+public record EntryLine(Journal journal, Event event, String day) implements Widget {
+    private static final int APART = 2;
+
+    /** Of something that lives for one season. */
+    public static EntryLine of(Journal journal, Event event) {
+        return new EntryLine(journal, event, Days.column(event.day().likely()));
+    }
+
+    /** Of something that stays over the years. */
+    public static EntryLine withYear(Journal journal, Event event) {
+        LocalDate day = event.day().likely();
+        return new EntryLine(journal, event, Days.column(day) + " " + day.getYear());
+    }
 
     public Row row() {
         return Row.of(new Thing.OfEvent(event.id()), this);
@@ -26,8 +42,9 @@ public record EntryLine(Journal journal, Event event) implements Widget {
     @Override
     public void render(Rect area, Cells cells) {
         Rect line = area.withoutLeft(Labelled.TEXT);
-        cells.put(line.column(), line.row(), Days.column(event.day().likely()), Style.INK);
-        String said = Columns.fit(new Entries(journal).say(event.what()), line.columns() - DAY - 1);
-        cells.put(line.column() + DAY, line.row(), said, Style.INK);
+        Rect beside = line.withoutLeft(Width.of(day) + APART);
+        cells.put(line.column(), line.row(), day, Style.INK);
+        String said = Columns.fit(new Entries(journal).say(event.what()), beside.columns() - 1);
+        cells.put(beside.column(), beside.row(), said, Style.INK);
     }
 }

@@ -127,7 +127,8 @@ final class PlaceCardRows {
         }
         Collections.reverse(events);
         rows.add(Row.heading("So far"));
-        events.forEach(event -> rows.add(new EntryLine(state.journal(), event).row()));
+        events.forEach(
+                event -> rows.add(EntryLine.withYear(state.journal(), event).row()));
     }
 
     private void labelled(String label, String text) {

@@ -69,7 +69,8 @@ class PlaceCardTest {
                 .roundLeftOut("5 jan", JobKind.CHECK));
 
         assertThat(all(put)).contains("Nothing stands here.").contains(" So far");
-        assertThat(all(put).indexOf("Tue  5 Jan")).isLessThan(all(put).indexOf("Sat  2 Jan"));
+        assertThat(all(put)).contains("Tue  5 Jan 2027  ");
+        assertThat(all(put).indexOf("Tue  5 Jan 2027  ")).isLessThan(all(put).indexOf("Sat  2 Jan 2027  "));
         assertThat(all(put.press("Down", "e"))).contains("Correct an entry");
     }
 
