@@ -50,25 +50,6 @@ record Named(Journal journal) {
 
     /** A subject as an object with one name: of a pot, place, variety, purchase or season. */
     Fields subject(Subject subject) {
-        if (subject instanceof Subject.OfPot of) {
-            Pot pot = journal.pots().get(of.pot());
-            return about("pot", pot.label()).text("season", season(pot));
-        }
-        if (subject instanceof Subject.OfPlace of) {
-            return about("place", place(of.place()));
-        }
-        if (subject instanceof Subject.OfVariety of) {
-            return about("variety", variety(of.variety()));
-        }
-        if (subject instanceof Subject.OfPurchase of) {
-            return about(
-                    "purchase", variety(journal.purchases().get(of.purchase()).variety()));
-        }
-        Subject.OfSeason of = (Subject.OfSeason) subject;
-        return about("season", of.season().name(journal.settings().seasonStart()));
-    }
-
-    private static Fields about(String sort, String name) {
-        return new Fields().text("about", sort).text("name", name);
+        return subject.fold(new SubjectJson(this));
     }
 }

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Day;
+import sillbook.model.Event;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Labels;
+import sillbook.model.Outcome;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Purchase;
+import sillbook.model.Season;
+import sillbook.model.SpanReading;
+import sillbook.model.Subject;
+import sillbook.model.Variety;
+import sillbook.text.Fold;
+
+/** Reads what stands in a journal as entries of the diary. */
+final class DiaryReading {
+    private static final Comparator<String> BY_LABEL =
+            Comparator.comparing(Labels::letters).thenComparingInt(Labels::number);
+
+    private final Journal journal;
+    private final PotNames names;
+    private final Entries entries;
+
+    DiaryReading(Journal journal) {
+        this.journal = journal;
+        this.names = new PotNames(journal);
+        this.entries = new Entries(journal);
+    }
+
+    /** Events that one act wrote. */
+    DiaryEntry of(List<Event> events) {
+        Event first = events.get(0);
+        List<Id<Pot>> pots = events.stream()
+                .flatMap(event -> event.subject().asPot().stream())
+                .sorted(Comparator.comparing(names::label, BY_LABEL))
+                .toList();
+        String about = first.subject().fold(new About());
+        String says = about + entries.say(first.what());
+        return new DiaryEntry(
+                first.day(),
+                writtenOn(first),
+                pots,
+                says,
+                pots.isEmpty() ? season(first) : found(pots),
+                List.copyOf(events));
+    }
+
+    private Optional<LocalDate> writtenOn(Event event) {
+        return Optional.of(day(event.writtenAt()))
+                .filter(written -> !written.equals(event.day().likely()));
+    }
+
+    private LocalDate day(Instant instant) {
+        return LocalDate.ofInstant(instant, journal.settings().zone());
+    }
+
+    private String season(Event event) {
+        return " " + season(event.day());
+    }
+
+    private String season(Day day) {
+        return journal.seasonOf(day.likely()).name(journal.settings().seasonStart());
+    }
+
+    /** Labels one by one, varieties, kinds and the season. */
+    private String found(List<Id<Pot>> pots) {
+        List<String> words = new ArrayList<>();
+        pots.forEach(pot -> words.add(names.label(pot)));
+        Pot first = journal.pots().get(pots.get(0));
+        first.plantings().forEach(planting -> words.add(of(planting.variety())));
+        words.add(first.season().name(journal.settings().seasonStart()));
+        return " " + Fold.of(String.join(" ", words));
+    }
+
+    private String of(Id<Variety> variety) {
+        Variety named = journal.varieties().get(variety);
+        return named.name() + " " + named.kind();
+    }
+
+    DiaryEntry of(Outcome outcome) {
+        List<Id<Pot>> pot = List.of(outcome.pot());
+        String says = new OutcomeWords(journal).say(outcome);
+        return new DiaryEntry(outcome.day(), Optional.empty(), pot, says, found(pot), List.of(outcome));
+    }
+
+    DiaryEntry of(Purchase purchase) {
+        String says = names.variety(purchase.variety()) + ": " + Terms.STATES.say(purchase.state()) + ", "
+                + Counts.of(purchase.count(), "bulb")
+                + purchase.price().map(price -> ", " + Prices.say(price)).orElse("")
+                + from(purchase.supplier());
+        String found = " purchase bought " + Fold.of(of(purchase.variety())) + " "
+                + purchase.season().name(journal.settings().seasonStart());
+        return new DiaryEntry(purchase.day(), Optional.empty(), List.of(), says, found, List.of(purchase));
+    }
+
+    private static String from(String supplier) {
+        return supplier.isEmpty() ? "" : ", from " + supplier;
+    }
+
+    DiaryEntry of(SpanReading span) {
+        String between = Temperatures.fromTo(span.between(), journal.settings().temperatures());
+        String says = names.place(span.place()) + ": " + between + " since "
+                + Days.date(span.from().likely()) + " (reading)";
+        return new DiaryEntry(span.to(), Optional.empty(), List.of(), says, " " + season(span.to()), List.of(span));
+    }
+
+    /** What an entry begins with when it is about something else than pots. */
+    private final class About implements Subject.Cases<String> {
+        @Override
+        public String pot(Id<Pot> pot) {
+            return "";
+        }
+
+        @Override
+        public String place(Id<Place> place) {
+            return journal.places().get(place).name() + ": ";
+        }
+
+        @Override
+        public String variety(Id<Variety> variety) {
+            return names.variety(variety) + ": ";
+        }
+
+        @Override
+        public String purchase(Id<Purchase> purchase) {
+            return "purchase of "
+                    + names.variety(journal.purchases().get(purchase).variety()) + ": ";
+        }
+
+        @Override
+        public String season(Season season) {
+            return "";
+        }
+    }
+}

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import sillbook.model.Journal;
+import sillbook.model.Outcome;
+import sillbook.model.Outcome.Again;
+
+/** How a pot did, as the diary and its card say it. */
+public record OutcomeWords(Journal journal) {
+
+    /** {@code outcome 4 of 5: 5 flowered, 38 cm, again: yes, "short in the cellar"}; only what was written. */
+    public String say(Outcome outcome) {
+        String score = outcome.score().map(given -> " " + given + " of 5").orElse("");
+        List<String> facts = facts(outcome);
+        return "outcome" + score + (facts.isEmpty() ? "" : ": " + String.join(", ", facts));
+    }
+
+    private List<String> facts(Outcome outcome) {
+        List<String> facts = new ArrayList<>();
+        outcome.variety()
+                .ifPresent(one -> facts.add("'" + journal.varieties().get(one).name() + "'"));
+        outcome.flowers().ifPresent(flowers -> facts.add(flowers + " flowered"));
+        outcome.height()
+                .ifPresent(height ->
+                        facts.add(Lengths.say(height, journal.settings().lengths())));
+        outcome.firstGood()
+                .ifPresent(from -> outcome.lastGood().ifPresent(to -> facts.add("good " + Days.fromTo(from, to))));
+        outcome.signs().stream().sorted().map(Terms.SIGNS::say).forEach(facts::add);
+        if (outcome.again() != Again.NOT_SAID) {
+            facts.add("again: " + Terms.AGAINS.say(outcome.again()));
+        }
+        if (!outcome.note().isEmpty()) {
+            facts.add("\"" + outcome.note() + "\"");
+        }
+        return facts;
+    }
+}
