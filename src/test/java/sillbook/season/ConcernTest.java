@@ -200,7 +200,16 @@ class ConcernTest {
                 new Concern.BesideHazard(place, Hazard.FRUIT),
                 new Concern.AssumedFigures(Kind.of("moonflower")));
         assertThat(all).hasSameSizeAs(Concern.class.getPermittedSubclasses());
-        assertThat(all).extracting(Concern::code).doesNotHaveDuplicates();
+        assertThat(all)
+                .extracting(Concern::code)
+                .containsExactly(
+                        "no-potted-cold",
+                        "too-warm-here",
+                        "not-cold",
+                        "cold-ends",
+                        "past-use-by",
+                        "beside-hazard",
+                        "assumed-figures");
         assertThat(all)
                 .allSatisfy(concern -> assertThat(concern.fold(new NameOfCase()))
                         .isEqualTo(concern.getClass().getSimpleName()));

@@ -6,6 +6,7 @@ import static sillbook.season.Winter.winter;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import sillbook.handbook.Handbook;
 import sillbook.model.Happening.End;
@@ -14,6 +15,7 @@ import sillbook.model.Place.Sort;
 import sillbook.season.Winter.Look;
 
 /** A grower's largest season, two hundred pots after ten winters: Today is worked out at every change. */
+@Tag("slow")
 class LargeSeasonTest {
     private static final List<String> KINDS = List.of("tulip", "daffodil", "hyacinth", "crocus", "paperwhite");
 

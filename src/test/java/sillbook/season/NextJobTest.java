@@ -274,6 +274,22 @@ class NextJobTest {
         isDue("21 jan", JobKind.BRING_IN, Due.READY, "28 jan");
     }
 
+    /** Hyacinths that flower two weeks after the cold may come in a week later than tulips that take three. */
+    @Test
+    void ofAMixedPotTheWishIsForItsKind() {
+        Kind hyacinth = Kind.of("hyacinth");
+        house.own(hyacinth, FigureName.AFTER_COLD, 2, 2, 2).mixed("T1", "Tuesday Coat", "tulip", "Inkwell", "hyacinth");
+        house.potted("1 oct", "cellar").wishFor(hyacinth, "20 mar", "T1");
+        assertThat(house.on("1 nov").pot(house.id("T1")).wish().orElseThrow().by())
+                .contains(day("6 mar"));
+        house.wishFor(Kind.of("tulip"), "10 mar", "T1");
+        assertThat(house.on("1 nov").pot(house.id("T1")).wish().orElseThrow().by())
+                .contains(day("17 feb"));
+        house.wish("8 mar", "T1");
+        assertThat(house.on("1 nov").pot(house.id("T1")).wish().orElseThrow().by())
+                .contains(day("15 feb"));
+    }
+
     @Test
     void theNearestWishCounts() {
         tulipInCold()

@@ -428,8 +428,17 @@ public final class Winter {
     }
 
     public Winter wish(String from, String to, String labels) {
+        return wish(from, to, Optional.empty(), labels);
+    }
+
+    /** Of a mixed pot, only the bulbs of that kind are meant. */
+    public Winter wishFor(Kind kind, String on, String labels) {
+        return wish(on, on, Optional.of(kind), labels);
+    }
+
+    private Winter wish(String from, String to, Optional<Kind> kind, String labels) {
         Set<Id<Pot>> meant = Set.copyOf(expand(labels).stream().map(this::id).toList());
-        return put(new Wish(ids.next(), season, day(from), day(to), "", Optional.empty(), meant, ""));
+        return put(new Wish(ids.next(), season, day(from), day(to), "", kind, meant, ""));
     }
 
     public Winter ownKind(String name, Optional<Kind> like) {
