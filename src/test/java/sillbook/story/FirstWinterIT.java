@@ -106,7 +106,9 @@ class FirstWinterIT {
             command("write", "--journal", other.toString(), line);
         }
 
-        for (String view : List.of("pots", "places", "bulbs", "today")) {
+        assertThat(command("today", "--journal", other.toString()))
+                .isEqualTo(command("today", "--journal", journal.toString()));
+        for (String view : List.of("pots", "places", "bulbs")) {
             assertThat(command(view, "--json", "--journal", other.toString()))
                     .isEqualTo(command(view, "--json", "--journal", journal.toString()));
         }
