@@ -35,14 +35,14 @@ final class Flowers {
         this.today = today;
     }
 
-    /** The longest in flower first. */
+    /** The longest in flower first; what is asked today whether it is past stands there, and not here, too. */
     List<Today.Blooming> inBloom() {
         Map<List<Object>, List<PotNow>> groups = new LinkedHashMap<>();
         pots.stream()
-                .filter(pot -> pot.life().stage() == Stage.IN_BLOOM)
+                .filter(pot -> pot.life().stage() == Stage.IN_BLOOM && !isAskedToday(pot))
                 .sorted(Comparator.comparing(Flowers::began))
                 .forEach(pot -> groups.computeIfAbsent(
-                                List.of(owner(pot), began(pot), waiting(pot).map(Job.OfPots::kind)),
+                                List.of(owner(pot), began(pot), pot.next().map(Job.OfPots::kind)),
                                 like -> new ArrayList<>())
                         .add(pot));
         return groups.values().stream().map(this::blooming).toList();
@@ -51,7 +51,7 @@ final class Flowers {
     private Today.Blooming blooming(List<PotNow> alike) {
         PotNow first = alike.get(0);
         List<Job.OfPots> jobs = batches.together(
-                alike.stream().flatMap(pot -> waiting(pot).stream()).toList());
+                alike.stream().flatMap(pot -> pot.next().stream()).toList());
         return new Today.Blooming(
                 ids(alike),
                 (int) ChronoUnit.DAYS.between(began(first), today) + 1,
@@ -60,9 +60,8 @@ final class Flowers {
                 jobs.stream().findFirst());
     }
 
-    /** Its job while that waits; once it is due it stands elsewhere. */
-    private static Optional<Job.OfPots> waiting(PotNow pot) {
-        return pot.next().filter(job -> job.due() != Due.TODAY && job.due() != Due.LATE);
+    private static boolean isAskedToday(PotNow pot) {
+        return pot.next().filter(job -> job.due() == Due.TODAY).isPresent();
     }
 
     private static LocalDate began(PotNow pot) {

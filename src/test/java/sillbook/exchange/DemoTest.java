@@ -102,7 +102,7 @@ class DemoTest {
         assertThat(today.dailyCare().orElseThrow().pots()).hasSize(8);
         assertThat(today.dailyCare().orElseThrow().ofPots()).isEqualTo(10);
         assertThat(labels(today.soon())).startsWith("M1", "S1", "H5").contains("H2", "T1", "D2", "A2", "C2", "T3");
-        assertThat(today.inBloom()).hasSize(3);
+        assertThat(today.inBloom()).hasSize(2);
         assertThat(today.done()).isNotEmpty();
     }
 
