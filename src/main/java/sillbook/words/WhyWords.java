@@ -43,8 +43,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
         List<Line> sum = why.stretches().stream().map(this::stretch).toList();
         return page(
                 why,
-                weeks(cold.daysIn()) + " in, about " + Weeks.number(cold.daysColdEnough() / DAYS_IN_WEEK)
-                        + " cold enough",
+                PotWords.cold(cold.daysIn(), cold.daysColdEnough()),
                 "A day counts when the pot was potted and watered and stood in the cold, at a place that is cold on that "
                         + "day. Seven days make a week.",
                 sum,

@@ -62,10 +62,17 @@ final class Draft {
         Optional<Complaint> open = wrong.or(() -> wanting);
         Optional<Decision> decision =
                 change.filter(made -> open.isEmpty()).map(made -> made.on(bench.journal(), bench.hand()));
-        decision.ifPresent(decided -> decided.fold(step -> then.addAll(Following.of(step, bench)), refusal -> false));
+        decision.flatMap(decided ->
+                        decided.fold(step -> Following.of(step, bench), refusal -> Optional.<Following>empty()))
+                .ifPresent(this::follow);
         Optional<Complaint> complaint = open.or(() -> doubt).or(() -> decision.flatMap(Draft::refusal));
         Optional<Change> kept = complaint.isPresent() ? Optional.empty() : change;
         return new LineReading(kept, means, then, remarks, complaint, unknown, completions);
+    }
+
+    private void follow(Following following) {
+        then.addAll(following.says());
+        remarks.addAll(following.concerns());
     }
 
     private static Optional<Complaint> refusal(Decision decision) {

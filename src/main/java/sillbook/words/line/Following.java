@@ -19,11 +19,14 @@ import sillbook.model.Pot;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Ahead;
+import sillbook.season.Concern;
 import sillbook.season.Outlook;
 import sillbook.season.PotNow;
 import sillbook.season.Readiness;
+import sillbook.words.ConcernWords;
 import sillbook.words.Days;
 import sillbook.words.OriginMarks;
+import sillbook.words.PotWords;
 import sillbook.words.VerdictWords;
 import sillbook.words.Weeks;
 
@@ -31,21 +34,21 @@ import sillbook.words.Weeks;
  * What follows from a step for the first pot it brings further.
  *
  * @param pot as it would be
- * @param isNew whether the step makes it
+ * @param before as it is; empty when the step makes it
+ * @param journal after the step
  */
-record Following(PotNow pot, boolean isNew, LocalDate today) {
+record Following(PotNow pot, Optional<PotNow> before, Journal journal, LocalDate today) {
     private static final double DAYS_IN_WEEK = 7;
 
     /** Fewer days in the cold are no half week yet, and are not told. */
     private static final int FEWEST_DAYS = 2;
 
-    /** Sentences without a full stop; none for a step that brings no pot further. */
-    static List<String> of(Step step, Bench bench) {
+    /** Empty for a step that brings no pot further. */
+    static Optional<Following> of(Step step, Bench bench) {
         return step.edits().stream()
                 .flatMap(edit -> further(edit).stream())
                 .findFirst()
-                .map(pot -> after(step, pot, bench).says())
-                .orElse(List.of());
+                .map(pot -> after(step, pot, bench));
     }
 
     /** The pot whose dates an edit moves. */
@@ -65,7 +68,9 @@ record Following(PotNow pot, boolean isNew, LocalDate today) {
         List<Entity<?>> ofThatPot = new ArrayList<>();
         after.entities().stream().filter(entity -> concerns(entity, pot)).forEach(ofThatPot::add);
         Outlook outlook = Outlook.of(Journal.of(ofThatPot), bench.handbook(), bench.today());
-        return new Following(outlook.pot(pot), !bench.journal().pots().contains(pot), bench.today());
+        Optional<PotNow> before =
+                bench.journal().pots().find(pot).map(known -> bench.outlook().pot(pot));
+        return new Following(outlook.pot(pot), before, after, bench.today());
     }
 
     private static boolean concerns(Entity<?> entity, Id<Pot> pot) {
@@ -78,10 +83,25 @@ record Following(PotNow pot, boolean isNew, LocalDate today) {
         return !(entity instanceof Outcome);
     }
 
-    private List<String> says() {
+    private boolean isNew() {
+        return before.isEmpty();
+    }
+
+    /** What the grower should know of the pot that was not so before, as sentences. */
+    List<String> concerns() {
+        List<Concern> known = before.map(PotNow::concerns).orElse(List.of());
+        ConcernWords words = new ConcernWords(journal);
+        return pot.concerns().stream()
+                .filter(concern -> known.stream().noneMatch(old -> old.code().equals(concern.code())))
+                .map(words::say)
+                .toList();
+    }
+
+    /** When its next stages begin; without a full stop. */
+    List<String> says() {
         List<String> says = new ArrayList<>();
         boolean waits = pot.coldNeed().isPresent() && pot.life().stage() == Stage.WAITING;
-        if (isNew && (waits || pot.coldNeed().isEmpty())) {
+        if (isNew() && (waits || pot.coldNeed().isEmpty())) {
             says.add(waits ? "needs" + need() + " of cold, which has not begun" : "no cold needed");
         }
         pot.readiness().ifPresent(ready -> says.add(inCold(ready)));
@@ -101,11 +121,9 @@ record Following(PotNow pot, boolean isNew, LocalDate today) {
     /** {@code 13 weeks in, if cold since; ready about Wed 27 Jan (▫15 weeks)}. */
     private String inCold(Readiness ready) {
         int daysIn = pot.life().cold().daysIn();
-        int enough = pot.life().cold().daysColdEnough();
-        String had = isNew
+        String had = isNew()
                 ? Weeks.say(daysIn / DAYS_IN_WEEK) + " in, if cold since"
-                : Weeks.say(daysIn / DAYS_IN_WEEK) + " in, about " + Weeks.number(enough / DAYS_IN_WEEK)
-                        + " cold enough";
+                : PotWords.cold(pot.life().cold());
         String then = ready.coldEnoughOn().isAfter(today)
                 ? "ready about " + Days.day(ready.coldEnoughOn()) + " (" + need().strip() + ")"
                 : VerdictWords.brief(ready.verdict());

@@ -13,6 +13,7 @@ import sillbook.model.Stage;
 import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.StageWords;
+import sillbook.words.Terms;
 
 /** Facts that several forms read back alike. */
 final class Lines {
@@ -84,9 +85,15 @@ final class Lines {
     }
 
     /** Where pots come to stand, and whether there is room. */
-    static void into(Place place, Stage stage, List<Pot> pots, String ifTaken, Draft draft) {
-        int coming = draft.bench().room(place).coming(ids(pots));
-        in(place, StageWords.into(stage) + ", " + place.name() + ifTaken, coming, draft);
+    static void into(Named<Place> place, Stage stage, List<Pot> pots, String ifTaken, Draft draft) {
+        int coming = draft.bench().room(place.thing()).coming(ids(pots));
+        String where = place.thing().name() + made(place) + ifTaken;
+        in(place.thing(), StageWords.into(stage) + ", " + where, coming, draft);
+    }
+
+    /** What is said of a place that is made with the line: {@code , a new place (cellar)}. */
+    static String made(Named<Place> place) {
+        return place.isNew() ? ", a new place (" + Terms.SORTS.say(place.thing().sort()) + ")" : "";
     }
 
     /** A fact that brings so many more pots to a place, and whether there is room. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.change.Move;
+import sillbook.model.Day;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
@@ -28,12 +29,12 @@ final class MoveForm implements Form {
 
     @Override
     public List<Slot<?>> slots() {
-        return List.of(Slots.POTS, Slots.PLACE, STAGE, Slots.DAY);
+        return List.of(Slots.POTS, Slots.ANY_PLACE, STAGE, Slots.DAY);
     }
 
     @Override
     public int wanting(Filled filled) {
-        int where = filled.has(Slots.PLACE) || filled.has(STAGE) ? 0 : 1;
+        int where = filled.has(Slots.ANY_PLACE) || filled.has(STAGE) ? 0 : 1;
         return where + (filled.has(Slots.POTS) ? 0 : 1);
     }
 
@@ -42,17 +43,19 @@ final class MoveForm implements Form {
         List<Pot> pots = Slots.pots(filled);
         Lines.pots(pots, draft);
         Optional<Stage> stage = filled.get(STAGE);
-        filled.get(Slots.PLACE)
-                .or(() -> stage.flatMap(serving -> draft.bench().suggest(pots, serving)))
+        filled.get(Slots.ANY_PLACE)
+                .or(() -> stage.flatMap(serving -> draft.bench().suggest(pots, serving))
+                        .map(place -> new Named<>(place, false)))
                 .ifPresentOrElse(
-                        place -> move(pots, place, stage.orElse(place.serves()), filled, draft),
+                        place -> move(pots, place, stage.orElse(place.thing().serves()), filled, draft),
                         () -> ask(pots, stage, draft));
     }
 
-    private static void move(List<Pot> pots, Place place, Stage stage, Filled filled, Draft draft) {
-        Lines.into(place, stage, pots, Lines.ifTaken(Slots.PLACE, filled), draft);
+    private static void move(List<Pot> pots, Named<Place> place, Stage stage, Filled filled, Draft draft) {
+        Lines.into(place, stage, pots, Lines.ifTaken(Slots.ANY_PLACE, filled), draft);
         Lines.happened("moved", filled, draft);
-        draft.change(new Move(Lines.ids(pots), place.id(), stage, Slots.day(filled, draft.bench())));
+        Day day = Slots.day(filled, draft.bench());
+        draft.change(place.together(new Move(Lines.ids(pots), place.thing().id(), stage, day)));
     }
 
     private static void ask(List<Pot> pots, Optional<Stage> stage, Draft draft) {

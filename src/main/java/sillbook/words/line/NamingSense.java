@@ -4,6 +4,7 @@ package sillbook.words.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Entity;
 import sillbook.text.Fold;
 import sillbook.words.Heard;
 
@@ -14,7 +15,7 @@ import sillbook.words.Heard;
  * @param known those the journal has
  * @param what what they are
  */
-record NamingSense<T>(NameSense<T> known, Making<T> what) implements Sense<Named<T>> {
+record NamingSense<T extends Entity<T>>(NameSense<T> known, Making<T> what) implements Sense<Named<T>> {
 
     private static final int SHORTEST_NAME = 2;
 

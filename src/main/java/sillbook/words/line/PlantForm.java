@@ -3,6 +3,7 @@ package sillbook.words.line;
 
 import java.util.List;
 import java.util.Optional;
+import sillbook.change.Change;
 import sillbook.change.Plant;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -21,7 +22,7 @@ final class PlantForm implements Form {
 
     @Override
     public List<Slot<?>> slots() {
-        return List.of(Slots.POTS, POTTED, Slots.PLACE, Slots.DAY);
+        return List.of(Slots.POTS, POTTED, Slots.ANY_PLACE, Slots.DAY);
     }
 
     @Override
@@ -32,10 +33,13 @@ final class PlantForm implements Form {
     @Override
     public void draw(Filled filled, Draft draft) {
         List<Pot> pots = Slots.pots(filled);
-        Optional<Place> place = filled.get(Slots.PLACE);
+        Optional<Named<Place>> place = filled.get(Slots.ANY_PLACE);
         Lines.pots(pots, draft);
         Lines.happened("potted", filled, draft);
-        place.ifPresent(there -> Lines.into(there, there.serves(), pots, Lines.ifTaken(Slots.PLACE, filled), draft));
-        draft.change(new Plant(Lines.ids(pots), place.map(Place::id), Slots.day(filled, draft.bench())));
+        place.ifPresent(there ->
+                Lines.into(there, there.thing().serves(), pots, Lines.ifTaken(Slots.ANY_PLACE, filled), draft));
+        Change plant =
+                new Plant(Lines.ids(pots), place.map(there -> there.thing().id()), Slots.day(filled, draft.bench()));
+        draft.change(place.map(there -> there.together(plant)).orElse(plant));
     }
 }

@@ -142,8 +142,7 @@ final class PotUpForm implements Form {
     }
 
     private static void sayWhere(Named<Place> place, int howMany, Filled filled, Draft draft) {
-        String made = place.isNew() ? ", a new " + Terms.SORTS.say(place.thing().sort()) : "";
-        String says = "in the " + place.thing().name() + made + Lines.ifTaken(Slots.ANY_PLACE, filled);
+        String says = "in the " + place.thing().name() + Lines.made(place) + Lines.ifTaken(Slots.ANY_PLACE, filled);
         Lines.in(place.thing(), says, howMany, draft);
     }
 

@@ -42,9 +42,14 @@ class CompletionsTest {
                                 "Marrow Lane  tulip Triumph",
                                 "make 'Marrow L' a new variety",
                                 "make 'Marrow L' a new place")),
-                arguments("T4 coo", List.of("cool room")),
-                arguments("T4 ce", List.of("cellar  6 of 20 stand there")),
-                arguments("T4 sill", List.of("kitchen sill  1 of 6 stands there", "parlour sill  0 of 5 stand there")),
+                arguments("T4 coo", List.of("cool room", "make 'coo' a new place")),
+                arguments("T4 ce", List.of("cellar  6 of 20 stand there", "make 'ce' a new place")),
+                arguments(
+                        "T4 sill",
+                        List.of(
+                                "kitchen sill  1 of 6 stands there",
+                                "parlour sill  0 of 5 stand there",
+                                "make 'sill' a new place")),
                 arguments("T4 moi", List.of("moist")),
                 arguments("D", List.of("D1  'Lantern Row' x5", "drained pot", "dry", "done", "daily care")),
                 arguments("vari", List.of("variety", "make 'vari' a new variety", "make 'vari' a new place")),

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import sillbook.model.Journal;
+import sillbook.season.Concern;
+import sillbook.season.Destination;
+
+/** What the grower should know of a pot, as sentences. */
+public record ConcernWords(Journal journal) implements Concern.Cases<String> {
+    private static final double DAYS_IN_WEEK = 7;
+
+    public String say(Concern concern) {
+        return concern.fold(this);
+    }
+
+    @Override
+    public String ofSchedule(Concern.OfSchedule concern) {
+        return concern.warning().fold(new WarningWords());
+    }
+
+    /** {@code Shoot 9 cm, but half a week short of cold: it is too warm here. Move it colder, do not bring it in.} */
+    @Override
+    public String tooWarmHere(Concern.TooWarmHere concern) {
+        String shoot =
+                "Shoot " + Lengths.say(concern.shoot(), journal.settings().lengths());
+        String weeks = Weeks.say(concern.daysShort() / DAYS_IN_WEEK);
+        String colder = concern.colder().map(place -> " " + colder(place)).orElse("");
+        return shoot + ", but " + weeks + " short of cold: it is too warm here. Move it colder, do not bring it in."
+                + colder;
+    }
+
+    private String colder(Destination destination) {
+        String room = destination
+                .left()
+                .map(left -> " and has room for " + left + " more")
+                .orElse("");
+        return "The " + journal.places().get(destination.place()).name() + " is colder" + room + ".";
+    }
+
+    @Override
+    public String notCold(Concern.NotCold concern) {
+        return "The " + journal.places().get(concern.place()).name() + " is not cold before "
+                + Days.date(concern.from()) + ": until then nothing counts.";
+    }
+
+    @Override
+    public String coldEnds(Concern.ColdEnds concern) {
+        return "The " + journal.places().get(concern.place()).name() + " is no longer cold from "
+                + Days.date(concern.endsOn()) + ", " + Weeks.say(concern.daysShort() / DAYS_IN_WEEK) + " too early.";
+    }
+
+    @Override
+    public String pastUseBy(Concern.PastUseBy concern) {
+        return "Past its use-by day, " + Days.day(concern.useBy()) + ": stems grow long and weak.";
+    }
+
+    @Override
+    public String besideHazard(Concern.BesideHazard concern) {
+        String place = journal.places().get(concern.place()).name();
+        return "The " + place + " holds " + Terms.HAZARDS.say(concern.hazard()) + " too: keep them well apart.";
+    }
+
+    @Override
+    public String assumedFigures(Concern.AssumedFigures concern) {
+        return "The handbook does not know " + concern.kind() + "; figures for hardy bulbs are assumed (?).";
+    }
+}

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Kind;
+import sillbook.model.Length;
+import sillbook.model.Place;
+import sillbook.model.Place.Hazard;
+import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.Judgement;
+import sillbook.reckon.dates.Warning;
+import sillbook.reckon.dates.Window;
+import sillbook.season.Concern;
+import sillbook.season.Destination;
+import sillbook.season.Today.Attention;
+import sillbook.season.Verdict;
+
+class ConcernWordsTest {
+    private static final Journal JOURNAL = Shelves.bench().journal();
+    private static final LocalDate WISH = LocalDate.of(2027, 1, 30);
+    private static final DayCount NEED = DayCount.ofWeeks(12, 15, 17);
+    private static final Window BLOOM =
+            new Window(LocalDate.of(2027, 2, 1), LocalDate.of(2027, 2, 9), LocalDate.of(2027, 2, 20));
+
+    private static Id<Place> place(String name) {
+        return JOURNAL.places().all().stream()
+                .filter(place -> place.name().equals(name))
+                .map(Place::id)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    static Stream<Arguments> warnings() {
+        return Stream.of(
+                arguments(
+                        new Warning.TooLittleCold(56, 0, NEED, 84),
+                        "Only 8 weeks of cold, of at least 12: buds may abort."),
+                arguments(
+                        new Warning.TooMuchCold(140, NEED, Optional.empty(), false),
+                        "Already 20 weeks of cold: stems grow long and weak."),
+                arguments(
+                        new Warning.TooMuchCold(140, NEED, Optional.empty(), true),
+                        "Held back for its wish it has 20 weeks of cold: stems grow long and weak."),
+                arguments(new Warning.Late(WISH, BLOOM), "Late for its wish on Sat 30 Jan: flowers about 9 Feb."),
+                arguments(
+                        new Warning.TooLate(WISH, BLOOM),
+                        "Too late for its wish on Sat 30 Jan: flowers 1 Feb at the earliest."),
+                arguments(
+                        new Warning.NotReachable(WISH, BLOOM, Judgement.Reason.FLOWERS_BEFORE),
+                        "Its wish on Sat 30 Jan cannot be reached: flowers about 9 Feb."),
+                arguments(new Warning.NoPottedCold(), "This kind needs some cold weeks in its pot, for the roots."),
+                arguments(new Warning.DryCredit(84, 70), "Of 12 weeks dry cold only 10 weeks count."),
+                arguments(
+                        new Warning.NoCommonTime(98, 0, 84, 1),
+                        "No common time: one needs 14 weeks, another bears 12 weeks."),
+                arguments(
+                        new Warning.ColdAndNoCold(List.of(1)),
+                        "A kind that needs cold and one that needs none stand in one pot."));
+    }
+
+    @ParameterizedTest
+    @MethodSource("warnings")
+    void aScheduleWarnsInASentence(Warning warning, String says) {
+        assertThat(new WarningWords().say(warning)).isEqualTo(says);
+        assertThat(new ConcernWords(JOURNAL).say(new Concern.OfSchedule(warning)))
+                .isEqualTo(says);
+    }
+
+    @Test
+    void noSortOfWarningIsLeftOut() {
+        Set<Object> tried = new HashSet<>();
+        warnings().forEach(row -> tried.add(row.get()[0].getClass()));
+
+        assertThat(tried).containsAll(Arrays.asList(Warning.class.getPermittedSubclasses()));
+    }
+
+    static Stream<Arguments> concerns() {
+        Id<Place> fridge = place("garage fridge");
+        Length shoot = new Length(900, "9 cm");
+        return Stream.of(
+                arguments(
+                        new Concern.TooWarmHere(
+                                Optional.of(place("cellar")),
+                                shoot,
+                                7,
+                                Optional.of(new Destination(fridge, Optional.of(3)))),
+                        "Shoot 9 cm, but 1 week short of cold: it is too warm here. Move it colder, do not bring it in."
+                                + " The garage fridge is colder and has room for 3 more."),
+                arguments(
+                        new Concern.TooWarmHere(
+                                Optional.empty(), shoot, 7, Optional.of(new Destination(fridge, Optional.empty()))),
+                        "Shoot 9 cm, but 1 week short of cold: it is too warm here. Move it colder, do not bring it in."
+                                + " The garage fridge is colder."),
+                arguments(
+                        new Concern.TooWarmHere(Optional.empty(), shoot, 4, Optional.empty()),
+                        "Shoot 9 cm, but half a week short of cold: it is too warm here. Move it colder, do not bring"
+                                + " it in."),
+                arguments(
+                        new Concern.NotCold(place("trench"), LocalDate.of(2026, 10, 15)),
+                        "The trench is not cold before 15 Oct: until then nothing counts."),
+                arguments(
+                        new Concern.ColdEnds(place("trench"), LocalDate.of(2027, 3, 1), 14),
+                        "The trench is no longer cold from 1 Mar, 2 weeks too early."),
+                arguments(
+                        new Concern.PastUseBy(LocalDate.of(2027, 1, 11)),
+                        "Past its use-by day, Mon 11 Jan: stems grow long and weak."),
+                arguments(
+                        new Concern.BesideHazard(fridge, Hazard.FRUIT),
+                        "The garage fridge holds fruit too: keep them well apart."),
+                arguments(
+                        new Concern.AssumedFigures(Kind.of("starflower")),
+                        "The handbook does not know starflower; figures for hardy bulbs are assumed (?)."));
+    }
+
+    @ParameterizedTest
+    @MethodSource("concerns")
+    void aConcernIsASentence(Concern concern, String says) {
+        assertThat(new ConcernWords(JOURNAL).say(concern)).isEqualTo(says);
+    }
+
+    static Stream<Arguments> attentions() {
+        return Stream.of(
+                arguments(new Attention.OverRoom(place("cellar"), 22, 20), "cellar: 22 pots, room for 20"),
+                arguments(
+                        new Attention.BesideHazard(place("garage fridge"), 6, Hazard.FRUIT),
+                        "garage fridge: 6 pots beside fruit"),
+                arguments(
+                        new Attention.Unchecked(place("trench"), LocalDate.of(2027, 1, 2), 10),
+                        "trench: no round since 2 Jan"),
+                arguments(new Attention.NotCold(place("trench"), 1), "trench: not cold now, 1 pot"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("attentions")
+    void aPlaceThatWantsAttentionIsNamedFirst(Attention attention, String says) {
+        assertThat(new AttentionWords(JOURNAL).say(attention)).isEqualTo(says);
+    }
+
+    @Test
+    void theVerdictsAreTheWordsOfTheRule() {
+        assertThat(Stream.of(Verdict.values()).map(VerdictWords::say))
+                .containsExactly(
+                        "May come in.",
+                        "Check first.",
+                        "Not ready: no roots yet.",
+                        "Not cold enough yet.",
+                        "It is too warm here. Move it colder, do not bring it in.");
+        assertThat(Stream.of(Verdict.values()).map(VerdictWords::brief))
+                .containsExactly(
+                        "may come in",
+                        "check first",
+                        "not ready: no roots yet",
+                        "not cold enough yet",
+                        "too warm here");
+    }
+}
