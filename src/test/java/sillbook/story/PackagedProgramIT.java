@@ -3,52 +3,54 @@ package sillbook.story;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program as it was packaged, in a terminal. */
 @ExtendWith(NeedsTmux.class)
 class PackagedProgramIT {
-    private static final Path PROGRAM = Path.of(System.getProperty("sillbook.program", "target/sillbook/bin/sillbook"));
-    private final String socket = "sillbook-" + ProcessHandle.current().pid();
+    private static final String PROGRAM = System.getProperty("sillbook.program", "target/sillbook/bin/sillbook");
 
-    @AfterEach
-    void closeTheTerminal() throws Exception {
-        tmux("kill-server");
+    @Test
+    void saysItsNameInATerminal() {
+        try (Tmux tmux = Tmux.terminal().run(PROGRAM, "--version")) {
+            tmux.waitUntil("it has said something", screen -> !screen.isBlank());
+            assertThat(tmux.screen()).startsWithIgnoringCase("sillbook");
+            assertThat(tmux.exitCode()).isZero();
+        }
     }
 
     @Test
-    void saysItsNameInATerminal() throws Exception {
-        String command = "'" + PROGRAM + "' --version; tmux wait-for -S said; cat";
-        tmux("-f", "/dev/null", "new-session", "-d", "-x", "80", "-y", "24", command);
-        tmux("wait-for", "said");
-        assertThat(screen()).startsWithIgnoringCase("sillbook");
-    }
-
-    /** What stands on the screen, as soon as anything does: tmux may draw a moment after the program has spoken. */
-    private String screen() throws IOException, InterruptedException {
-        String shown = "";
-        for (int look = 0; shown.isBlank() && look < 200; look++) {
-            shown = tmux("capture-pane", "-p");
+    void anyWindowWillDoAndThePageComesBackAsItWas() {
+        try (Tmux tmux = Tmux.terminal().run(PROGRAM, "demo")) {
+            tmux.waitFor("2 Pots").press("2").waitFor("POTS").press("Down", "Down");
+            tmux.waitUntil("the third line has the cursor", PackagedProgramIT::thirdLineHasTheCursor);
+            tmux.resize(60, 12).waitFor("80 columns by 24 lines; this is 60 by 12.");
+            tmux.resize(1, 1).resize(5, 1).waitFor("80x24");
+            tmux.resize(80, 24).waitUntil("it has it again", PackagedProgramIT::thirdLineHasTheCursor);
+            assertThat(tmux.cursor()).isEqualTo("4,5");
+            tmux.press("q").waitFor("Enter leaves").press("Enter");
+            assertThat(tmux.exitCode()).isZero();
+            assertThat(tmux.isOnAlternateScreen()).isFalse();
         }
-        return shown;
     }
 
-    /** Runs one tmux command on a server of our own and gives what it printed. */
-    private String tmux(String... arguments) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of("tmux", "-L", socket));
-        command.addAll(List.of(arguments));
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-        assertThat(process.waitFor(60, TimeUnit.SECONDS))
-                .as("%s ended", command)
-                .isTrue();
-        return new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    private static boolean thirdLineHasTheCursor(String screen) {
+        return screen.lines().skip(5).findFirst().orElse("").startsWith("▸");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"C", "POSIX", "de_DE.ISO-8859-1"})
+    void outsideUtf8EveryPageIsAscii(String locale) {
+        try (Tmux tmux = Tmux.terminal().environment("LC_ALL", locale).run(PROGRAM, "demo")) {
+            assertThat(tmux.waitFor("? keys").screen())
+                    .matches("[\\x00-\\x7F]*")
+                    .contains("> ! T4");
+            assertThat(tmux.press("2").waitFor("POTS").screen())
+                    .matches("[\\x00-\\x7F]*")
+                    .contains("____", "*~~~~");
+        }
     }
 }

@@ -19,7 +19,9 @@ record Stty(String saved, Size size) {
      */
     private static final String RAW = "stty -icanon -echo -isig -iexten -ixon icrnl min 1 time 0";
 
-    private static final String IS_TERMINAL = "test -t 0 && test -t 1";
+    /** Both ways, and of a kind that has a screen to draw on. */
+    private static final String IS_TERMINAL = "test -t 0 && test -t 1 && test \"$TERM\" != dumb";
+
     private static final Size USUAL = new Size(80, 24);
 
     static boolean isTerminal() {

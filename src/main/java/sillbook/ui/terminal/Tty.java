@@ -5,7 +5,10 @@ package sillbook.ui.terminal;
 public final class Tty {
     private Tty() {}
 
-    /** Whether input and output both are terminals; where they are not, nothing of the full screen may be started. */
+    /**
+     * Whether input and output both are terminals, and not of the kind that can only print line after line ({@code TERM=dumb}); where they
+     * are not, nothing of the full screen may be started.
+     */
     public static boolean isInteractive() {
         return Stty.isTerminal();
     }

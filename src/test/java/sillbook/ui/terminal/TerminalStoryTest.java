@@ -205,6 +205,14 @@ class TerminalStoryTest {
     }
 
     @Test
+    void onATerminalThatOnlyPrintsNothingIsStarted() {
+        try (Tmux tmux = sampler(Tmux.terminal().environment("TERM", "dumb"))) {
+            tmux.waitFor("usage: Sampler");
+            assertThat(tmux.exitCode()).isEqualTo(2);
+        }
+    }
+
+    @Test
     void outsideUtf8OnlyAsciiIsDrawn() {
         try (Tmux tmux = sampler(Tmux.terminal().environment("LC_ALL", "C"))) {
             tmux.waitFor("line 1 of 200");
