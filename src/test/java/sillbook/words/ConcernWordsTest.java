@@ -28,7 +28,6 @@ import sillbook.reckon.dates.Window;
 import sillbook.season.Concern;
 import sillbook.season.Destination;
 import sillbook.season.Today.Attention;
-import sillbook.season.Verdict;
 
 class ConcernWordsTest {
     private static final Journal JOURNAL = Shelves.bench().journal();
@@ -149,23 +148,5 @@ class ConcernWordsTest {
     @MethodSource("attentions")
     void aPlaceThatWantsAttentionIsNamedFirst(Attention attention, String says) {
         assertThat(new AttentionWords(JOURNAL).say(attention)).isEqualTo(says);
-    }
-
-    @Test
-    void theVerdictsAreTheWordsOfTheRule() {
-        assertThat(Stream.of(Verdict.values()).map(VerdictWords::say))
-                .containsExactly(
-                        "May come in.",
-                        "Check first.",
-                        "Not ready: no roots yet.",
-                        "Not cold enough yet.",
-                        "It is too warm here. Move it colder, do not bring it in.");
-        assertThat(Stream.of(Verdict.values()).map(VerdictWords::brief))
-                .containsExactly(
-                        "may come in",
-                        "check first",
-                        "not ready: no roots yet",
-                        "not cold enough yet",
-                        "too warm here");
     }
 }

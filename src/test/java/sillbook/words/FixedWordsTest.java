@@ -3,7 +3,6 @@ package sillbook.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -21,11 +20,7 @@ import sillbook.model.Settings.Colours;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.Stage;
-import sillbook.reckon.dates.DayCount;
-import sillbook.reckon.dates.Judgement;
 import sillbook.reckon.dates.Milestone;
-import sillbook.reckon.dates.Warning;
-import sillbook.reckon.dates.Window;
 import sillbook.season.Verdict;
 
 class FixedWordsTest {
@@ -120,35 +115,5 @@ class FixedWordsTest {
                 .anySatisfy(said -> assertThat(said).contains("your own, for all hardy kinds"))
                 .anySatisfy(said -> assertThat(said).contains("handbook, bulbs at large"))
                 .anySatisfy(said -> assertThat(said).contains("assumed, as for hardy bulbs"));
-    }
-
-    @Test
-    void everyWarningIsASentence() {
-        LocalDate wish = LocalDate.of(2027, 1, 30);
-        Window bloom = Window.on(LocalDate.of(2027, 2, 5));
-        DayCount need = DayCount.ofWeeks(12, 15, 17);
-        WarningWords words = new WarningWords();
-        List<Warning> warnings = List.of(
-                new Warning.TooLittleCold(56, 0, need, 35),
-                new Warning.TooMuchCold(147, need, Optional.empty(), false),
-                new Warning.TooMuchCold(147, need, Optional.empty(), true),
-                new Warning.Late(wish, bloom),
-                new Warning.TooLate(wish, bloom),
-                new Warning.NotReachable(wish, bloom, reason()),
-                new Warning.NoPottedCold(),
-                new Warning.DryCredit(84, 70),
-                new Warning.ColdAndNoCold(List.of(1)));
-
-        assertThat(warnings.stream().map(words::say))
-                .allSatisfy(said -> assertThat(said).endsWith("."))
-                .contains(
-                        "Only 8 weeks of cold, of at least 12: buds may abort.",
-                        "Already 21 weeks of cold: stems grow long and weak.",
-                        "Held back for its wish it has 21 weeks of cold: stems grow long and weak.",
-                        "Of 12 weeks dry cold only 10 weeks count.");
-    }
-
-    private static Judgement.Reason reason() {
-        return Stream.of(Judgement.Reason.values()).findFirst().orElseThrow();
     }
 }

@@ -37,7 +37,7 @@ class WhyWordsTest {
     void theColdSoFarIsCountedStayByStay() {
         assertThat(whys("D1").get(0))
                 .isEqualTo(new Explanation(
-                        "13 and a half weeks in, about 13 and a half cold enough",
+                        "13 and a half weeks in",
                         "A day counts when the pot was potted and watered and stood in the cold, at a place that is cold on "
                                 + "that day. Seven days make a week.",
                         List.of("? rule: common practice"),

@@ -123,7 +123,7 @@ record Following(PotNow pot, Optional<PotNow> before, Journal journal, LocalDate
         int daysIn = pot.life().cold().daysIn();
         String had = isNew()
                 ? Weeks.say(daysIn / DAYS_IN_WEEK) + " in, if cold since"
-                : PotWords.cold(pot.life().cold());
+                : PotWords.cold(daysIn, pot.life().cold().daysColdEnough());
         String then = ready.coldEnoughOn().isAfter(today)
                 ? "ready about " + Days.day(ready.coldEnoughOn()) + " (" + need().strip() + ")"
                 : VerdictWords.brief(ready.verdict());

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import sillbook.handbook.FigureName;
 import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Journal;
@@ -18,18 +19,16 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Labelled;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
-import sillbook.ui.screen.pot.PotAside;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.CautionWords;
 import sillbook.words.Lengths;
+import sillbook.words.OriginMarks;
 import sillbook.words.PotNames;
+import sillbook.words.PotWords;
 import sillbook.words.Terms;
-import sillbook.words.Weeks;
 
 /** The lines of a pot's card. */
 final class CardRows {
-
-    private static final double DAYS_IN_WEEK = 7;
 
     private final State state;
     private final Journal journal;
@@ -94,14 +93,11 @@ final class CardRows {
     }
 
     private void cold() {
-        String had = PotAside.cold(now);
-        if (had.isEmpty()) {
-            return;
-        }
-        String needs = now.coldNeed()
-                .map(need -> "needs " + Weeks.say(Math.round(need.whole().typical() * 2 / DAYS_IN_WEEK) / 2.0))
+        String needs = now.figures()
+                .find(FigureName.COLD)
+                .map(figure -> "; needs " + OriginMarks.marked(figure) + " weeks")
                 .orElse("");
-        labelled("Cold", had.replaceFirst("\\.$", "") + (needs.isEmpty() ? "" : "; " + needs) + ".");
+        PotWords.cold(now).ifPresent(had -> labelled("Cold", had + needs + "."));
     }
 
     /** Newest first. */
