@@ -38,7 +38,7 @@ final class CareForm implements Form {
     public void draw(Filled filled, Draft draft) {
         List<Pot> pots = Slots.pots(filled);
         Lines.pots(pots, draft);
-        List<Care> cares = filled.all(CARE);
+        List<Care> cares = filled.all(CARE).stream().distinct().toList();
         List<String> said = cares.stream().map(Terms.CARES::say).toList();
         Lines.happened(String.join(", ", said), filled, draft);
         Day day = Slots.day(filled, draft.bench());

@@ -120,10 +120,14 @@ final class Reader {
         Optional<Match<?>> second = matches(form, at)
                 .filter(match -> match.found.sure() == Sure.WHOLE)
                 .min(BEST);
-        second.ifPresent(match -> filled.complain(new Complaint(
-                "a second " + match.slot.noun(),
-                "'" + line.text(at, match.found.end()) + "' is a second " + match.slot.noun() + ". Write only one.")));
+        second.ifPresent(match -> filled.complain(twice(line.text(at, match.found.end()), match.slot.noun())));
         filled.leaveOver(at);
+    }
+
+    private static Complaint twice(String words, String noun) {
+        return noun.isEmpty()
+                ? new Complaint("said twice", "'" + words + "' is said a second time. Write it only once.")
+                : new Complaint("a second " + noun, "'" + words + "' is a second " + noun + ". Write only one.");
     }
 
     private Stream<Match<?>> matches(Form form, int at) {

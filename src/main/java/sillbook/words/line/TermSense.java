@@ -3,6 +3,7 @@ package sillbook.words.line;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sillbook.text.Fold;
 import sillbook.words.Heard;
 import sillbook.words.Vocabulary;
@@ -15,6 +16,9 @@ import sillbook.words.Vocabulary;
 record TermSense<T>(String before, Vocabulary<T> vocabulary) implements Sense<T> {
     private static final int MOST_WORDS = 5;
     private static final int SHORTEST_BEGINNING = 2;
+
+    /** Words that begin a term, but say too little alone to be taken for it. */
+    private static final Set<String> NOT_ALONE = Set.of("no", "not", "in", "into", "the", "to");
 
     @Override
     public Optional<Found<T>> at(Written line, int from, Bench bench) {
@@ -43,7 +47,7 @@ record TermSense<T>(String before, Vocabulary<T> vocabulary) implements Sense<T>
     }
 
     private Optional<Found<T>> begun(String words, int end) {
-        if (words.length() < SHORTEST_BEGINNING) {
+        if (words.length() < SHORTEST_BEGINNING || NOT_ALONE.contains(words)) {
             return Optional.empty();
         }
         List<T> open = vocabulary.beginning(words);
