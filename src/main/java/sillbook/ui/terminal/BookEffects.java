@@ -53,9 +53,17 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
     public synchronized void carryOut(Effect effect, Consumer<Message> answer) {
         try {
             effect.fold(new Deeds()).ifPresent(answer);
+            if (effect instanceof Effect.ReadRest) {
+                backUpOnceADay();
+            }
         } catch (StoreException failure) {
             answer.accept(new Message.Failed(failure.sentence()));
         }
+    }
+
+    /** The screens have all they show by then, so nobody waits for it. A demo is not worth a copy. */
+    private void backUpOnceADay() {
+        open.filter(table -> !table.copy().isDemo()).map(OnTable::book).ifPresent(Book::backUpOnceADay);
     }
 
     /** Tells what another window wrote, if one did. */

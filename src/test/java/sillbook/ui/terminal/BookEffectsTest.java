@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sillbook.app.Book;
+import sillbook.app.Bookshelf;
+import sillbook.store.Backups;
+import sillbook.store.sqlite.SqliteStorage;
+import sillbook.ui.screen.Copy;
+import sillbook.ui.screen.Effect;
+import sillbook.ui.screen.Message;
+
+/** What is done to the open book beside what the screens ask for. */
+class BookEffectsTest {
+    private static final Instant NOW = Instant.parse("2027-01-12T08:41:00Z");
+    private static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
+
+    @TempDir
+    private Path folder;
+
+    private final List<Message> answers = new ArrayList<>();
+
+    private Path file() {
+        return folder.resolve("journal.sillbook");
+    }
+
+    private void readRest(boolean isDemo) {
+        Bookshelf shelf = new Bookshelf(
+                new SqliteStorage(folder.resolve("cache")),
+                Clock.fixed(NOW, ZoneOffset.UTC),
+                Bookshelf.randomIds(),
+                (journal, pots, madeOn) -> List.of());
+        Book book = shelf.begin(file());
+        BookEffects.OnTable table = new BookEffects.OnTable(book, new Copy(file().toString(), isDemo, false));
+        BookEffects.Library none =
+                new BookEffects.Library(colours -> noOther(), colours -> noOther(), name -> noOther());
+        try (BookEffects effects = new BookEffects(none, Optional.of(table))) {
+            effects.carryOut(new Effect.ReadRest(), answers::add);
+        }
+    }
+
+    private static BookEffects.OnTable noOther() {
+        throw new AssertionError("no other book is asked for");
+    }
+
+    @Test
+    void theBackupOfTheDayIsMadeWhenAllIsShown() {
+        readRest(false);
+
+        assertThat(answers).singleElement().isInstanceOf(Message.Changed.class);
+        assertThat(Backups.of(file()).ofDay(TODAY)).isRegularFile();
+    }
+
+    @Test
+    void aDemoHasNoBackup() {
+        readRest(true);
+
+        assertThat(Backups.of(file()).folder()).doesNotExist();
+    }
+
+    @Test
+    void aBackupThatFailsIsSaidAfterAllIsShown() throws IOException {
+        Files.writeString(Backups.of(file()).folder(), "in the way");
+
+        readRest(false);
+
+        assertThat(answers).hasSize(2).first().isInstanceOf(Message.Changed.class);
+        assertThat(answers.get(1)).isInstanceOf(Message.Failed.class);
+    }
+}
