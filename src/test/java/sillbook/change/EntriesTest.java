@@ -299,6 +299,61 @@ class EntriesTest {
     }
 
     @Test
+    void aPlantMayGoWithAllThePotsItLivedIn() {
+        bench.done(Bench.tulips(1, "A"));
+        Pot parent = bench.journal.pots().get(bench.pot("A1"));
+        Pot heir = new Pot(
+                new Id<>(3, 1),
+                Bench.WINTER.next(),
+                "A1",
+                parent.plantings(),
+                parent.way(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(parent.id()),
+                "");
+        bench.done(new WriteDown(heir));
+
+        bench.done(new RemovePots(List.of(parent.id(), heir.id())));
+
+        assertThat(bench.journal.pots().isEmpty()).isTrue();
+    }
+
+    @Test
+    void anEntryIsCalledByWhatItIsAbout() {
+        Purchase bought = purchase(Bench.MARROW_LANE.id());
+        bench.done(new WriteDown(bought));
+        List<Subject> subjects = List.of(
+                new Subject.OfPurchase(bought.id()),
+                new Subject.OfVariety(Bench.MARROW_LANE.id()),
+                new Subject.OfSeason(Bench.WINTER));
+        bench.done(new Jot(subjects, "soft", day(1, 12)));
+
+        assertThat(subjects)
+                .extracting(subject -> bench.done(
+                                new Remove(bench.journal.history(subject).get(0)))
+                        .name())
+                .containsExactly(
+                        "entry of purchase of 'Marrow Lane' removed",
+                        "entry of 'Marrow Lane' removed",
+                        "entry of season 2026-27 removed");
+    }
+
+    @Test
+    void aKindStaysWhileAVarietyIsOfIt() {
+        OwnKind fritillary = new OwnKind(new Id<>(4, 1), "fritillary", "F", Optional.empty());
+        Variety soot = Variety.of(new Id<>(1, 7), "Soot and Honey", Kind.of("fritillary"));
+        bench.done(new WriteDown(fritillary));
+        bench.done(new WriteDown(soot));
+
+        assertThat(bench.refused(new Remove(fritillary))).contains("still used by variety 'Soot and Honey'");
+        bench.done(new Remove(soot));
+        bench.done(new Remove(fritillary));
+    }
+
+    @Test
     void potsAndSettingsAreNotRemovedAsEntries() {
         bench.done(Bench.tulips(1, "T"));
         assertThatIllegalArgumentException().isThrownBy(() -> new Remove(bench.journal.settings()));
