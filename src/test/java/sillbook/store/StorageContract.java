@@ -337,7 +337,7 @@ public abstract class StorageContract {
      * was told, and with the journal that was there before.
      */
     @ParameterizedTest(name = "seed {0}")
-    @ValueSource(longs = {11, 12, 13, 14})
+    @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
     void agreesWithAJournalInMemoryWhateverIsDone(long seed) {
         Random random = new Random(seed);
         RandomEntries some = new RandomEntries(seed);
@@ -345,7 +345,7 @@ public abstract class StorageContract {
         Deque<Journal> ahead = new ArrayDeque<>();
         Journal journal = EMPTY;
         String start = store.dump();
-        for (int act = 0; act < 100; act++) {
+        for (int act = 0; act < 120; act++) {
             int what = random.nextInt(5);
             if (what == 0 && !before.isEmpty()) {
                 ahead.push(journal);
