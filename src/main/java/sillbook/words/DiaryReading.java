@@ -76,9 +76,13 @@ final class DiaryReading {
     private String found(List<Id<Pot>> pots) {
         List<String> words = new ArrayList<>();
         pots.forEach(pot -> words.add(names.label(pot)));
-        Pot first = journal.pots().get(pots.get(0));
-        first.plantings().forEach(planting -> words.add(of(planting.variety())));
-        words.add(first.season().name(journal.settings().seasonStart()));
+        pots.stream()
+                .flatMap(pot -> journal.pots().get(pot).plantings().stream())
+                .map(planting -> of(planting.variety()))
+                .distinct()
+                .forEach(words::add);
+        words.add(
+                journal.pots().get(pots.get(0)).season().name(journal.settings().seasonStart()));
         return " " + Fold.of(String.join(" ", words));
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import sillbook.model.Day;
 import sillbook.text.Fold;
+import sillbook.text.Span;
 
 /**
  * What is looked for in the diary.
@@ -16,11 +17,21 @@ import sillbook.text.Fold;
  * @param wanted words that must be there, folded
  * @param unwanted words that must not, folded
  */
-record DiarySearch(List<String> wanted, List<String> unwanted, Optional<LocalDate> since) {
+public record DiarySearch(List<String> wanted, List<String> unwanted, Optional<LocalDate> since) {
     private static final Pattern LABEL = Pattern.compile("[a-z]{1,3}\\d{1,4}");
     private static final int MOST_WORDS_OF_A_DAY = 3;
 
-    static DiarySearch parse(String sought, LocalDate today) {
+    public DiarySearch {
+        wanted = List.copyOf(wanted);
+        unwanted = List.copyOf(unwanted);
+    }
+
+    /**
+     * Reads a search; what is no day after {@code since} is looked for as words.
+     *
+     * @param today the day it is asked on
+     */
+    public static DiarySearch parse(String sought, LocalDate today) {
         List<String> words = Arrays.stream(Fold.of(sought).strip().split("[\\s,]+", -1))
                 .filter(word -> !word.isEmpty())
                 .toList();
@@ -58,12 +69,27 @@ record DiarySearch(List<String> wanted, List<String> unwanted, Optional<LocalDat
         return Optional.empty();
     }
 
-    boolean finds(DiaryEntry entry) {
+    /** Whether an entry has all that is wanted and nothing that is not. */
+    public boolean finds(DiaryEntry entry) {
         boolean early = since.filter(day -> entry.day().latest().isBefore(day)).isPresent();
         String text = Fold.of(entry.says()) + " " + entry.found() + " ";
         return !early
                 && wanted.stream().allMatch(word -> has(text, word))
                 && unwanted.stream().noneMatch(word -> has(text, word));
+    }
+
+    /** Where the words looked for stand in a text as it is shown; empty where it was found by other words. */
+    public List<Span> in(String shown) {
+        return wanted.stream().flatMap(word -> in(shown, word).stream()).toList();
+    }
+
+    private static List<Span> in(String shown, String word) {
+        if (!LABEL.matcher(word).matches()) {
+            return Fold.find(shown, word);
+        }
+        return Fold.find(" " + shown + " ", " " + word + " ").stream()
+                .map(padded -> new Span(padded.fromInclusive(), padded.toExclusive() - 2))
+                .toList();
     }
 
     private static boolean has(String text, String word) {

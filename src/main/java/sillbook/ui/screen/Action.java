@@ -54,6 +54,11 @@ public enum Action {
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
     NEW_PLACE(Where.PLACES, "N", "new place", "new place"),
     OPEN_PLACE(Where.PLACES, "Enter", "place", "the place's card"),
+    OPEN_VARIETY(Where.BULBS, "Enter", "variety", "the variety's card"),
+    NEW_VARIETY(Where.BULBS, "N", "new", "new variety"),
+    NEW_PURCHASE(Where.BULBS, "T", "purchase", "take in a purchase"),
+    OPEN_ENTRY(Where.DIARY, "Enter", "open", "open what the entry is about"),
+    LIST_FOUND(Where.DIARY, "Enter", "list", "to the entries found"),
     CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),
     DO_IT_NOW(Where.HELP, "Enter", "do it now", "do it now"),
 

@@ -19,6 +19,8 @@ import sillbook.season.PotLine;
 import sillbook.season.PotNow;
 import sillbook.season.Sill;
 import sillbook.season.Today;
+import sillbook.season.VarietyNow;
+import sillbook.words.Diary;
 
 /**
  * What is true of a journal on a day, each thing worked out when it is first asked for and then kept: a screen is drawn
@@ -28,6 +30,8 @@ public final class Almanac {
     private final Lazy<Outlook> outlook;
     private final Lazy<Today> today;
     private final Lazy<List<PlaceNow>> places;
+    private final Lazy<List<VarietyNow>> varieties;
+    private final Lazy<Diary> diary;
     private final Map<Season, List<PotLine>> lines = new HashMap<>();
     private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
     private final Map<Season, Sill> sills = new HashMap<>();
@@ -36,6 +40,8 @@ public final class Almanac {
         outlook = new Lazy<>(() -> Outlook.of(journal, handbook, day));
         today = new Lazy<>(() -> outlook().today());
         places = new Lazy<>(() -> outlook().places());
+        varieties = new Lazy<>(() -> outlook().varieties());
+        diary = new Lazy<>(() -> Diary.of(journal));
     }
 
     /** What is kept once it was worked out. */
@@ -67,6 +73,16 @@ public final class Almanac {
 
     public List<PlaceNow> places() {
         return places.get();
+    }
+
+    /** By name, each with its record. */
+    public List<VarietyNow> varieties() {
+        return varieties.get();
+    }
+
+    /** Everything written, the newest day first. */
+    public Diary diary() {
+        return diary.get();
     }
 
     public PotNow pot(Id<Pot> pot) {

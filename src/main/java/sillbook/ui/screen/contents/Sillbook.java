@@ -15,6 +15,7 @@ import sillbook.ui.screen.PageName;
 import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
+import sillbook.ui.screen.diary.DiaryPage;
 import sillbook.ui.screen.firstrun.FirstRun;
 import sillbook.ui.screen.places.PlacesPage;
 import sillbook.ui.screen.pots.PotsPage;
@@ -43,7 +44,14 @@ public record Sillbook() implements Contents {
     @Override
     public Layers pages(Snapshot shown) {
         return Layers.of(new EnumMap<>(Map.of(
-                PageName.TODAY, TodayPage.OPEN, PageName.POTS, PotsPage.OPEN, PageName.PLACES, PlacesPage.OPEN)));
+                PageName.TODAY,
+                TodayPage.OPEN,
+                PageName.POTS,
+                PotsPage.OPEN,
+                PageName.PLACES,
+                PlacesPage.OPEN,
+                PageName.DIARY,
+                DiaryPage.OPEN)));
     }
 
     @Override

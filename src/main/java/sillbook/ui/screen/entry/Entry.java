@@ -2,6 +2,7 @@
 package sillbook.ui.screen.entry;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import sillbook.handbook.FigureName;
 import sillbook.model.Container;
@@ -116,14 +117,23 @@ public final class Entry {
 
     /** An entry of the past. */
     public static Layer correct(State state, Event event) {
+        return correct(state, List.of(event));
+    }
+
+    /**
+     * An entry of the past that one act wrote for several pots.
+     *
+     * @param events at least one; alike but for the pot
+     */
+    public static Layer correct(State state, List<Event> events) {
         Journal journal = state.journal();
-        String about = event.subject()
-                .asPot()
-                .map(pot -> journal.pots().get(pot).label())
-                .orElse("the diary");
-        String place = event.what() instanceof Happening.Moved moved
+        List<Id<Pot>> pots = events.stream()
+                .flatMap(event -> event.subject().asPot().stream())
+                .toList();
+        String about = pots.isEmpty() ? "the diary" : new PotNames(journal).labels(pots);
+        String place = events.get(0).what() instanceof Happening.Moved moved
                 ? journal.places().get(moved.place()).name()
                 : "";
-        return Form.of(new EventSheet(event, about, place));
+        return Form.of(new EventSheet(events, about, place));
     }
 }

@@ -3,7 +3,9 @@ package sillbook.ui.screen.entry;
 
 import java.util.List;
 import java.util.Optional;
+import sillbook.change.Change;
 import sillbook.change.CorrectEvent;
+import sillbook.change.Together;
 import sillbook.model.Day;
 import sillbook.model.Event;
 import sillbook.model.Happening;
@@ -26,17 +28,30 @@ import sillbook.words.Heard;
 /**
  * An entry of the past is corrected: its day, and the words of a note or the place of a move.
  *
+ * @param events what one act wrote, alike for each pot
  * @param about who it is about, as it is called
  * @param place where it moved to, for a move
  */
-record EventSheet(Event event, String about, String place) implements Sheet {
+record EventSheet(List<Event> events, String about, String place) implements Sheet {
     private static final Blank DAY = new Blank("Day", 24);
     private static final Blank WORDS = new Blank("Note", 62);
     private static final Blank PLACE = new Blank("Place", 24);
 
+    EventSheet {
+        events = List.copyOf(events);
+    }
+
+    private Event first() {
+        return events.get(0);
+    }
+
+    private Happening what() {
+        return first().what();
+    }
+
     @Override
     public String title(State state) {
-        return "Correct an entry of " + about + ": " + new Entries(state.journal()).say(event.what());
+        return "Correct an entry of " + about + ": " + new Entries(state.journal()).say(what());
     }
 
     @Override
@@ -46,19 +61,19 @@ record EventSheet(Event event, String about, String place) implements Sheet {
 
     @Override
     public List<Blank> blanks() {
-        if (event.what() instanceof Happening.Jotted) {
+        if (what() instanceof Happening.Jotted) {
             return List.of(DAY, WORDS);
         }
-        return event.what() instanceof Happening.Moved ? List.of(DAY, PLACE) : List.of(DAY);
+        return what() instanceof Happening.Moved ? List.of(DAY, PLACE) : List.of(DAY);
     }
 
     @Override
     public Answers prefilled() {
-        Answers day = Answers.NONE.with(DAY, Days.full(event.day()));
-        if (event.what() instanceof Happening.Jotted jotted) {
+        Answers day = Answers.NONE.with(DAY, Days.full(first().day()));
+        if (what() instanceof Happening.Jotted jotted) {
             return day.with(WORDS, jotted.text());
         }
-        return event.what() instanceof Happening.Moved ? day.with(PLACE, place) : day;
+        return what() instanceof Happening.Moved ? day.with(PLACE, place) : day;
     }
 
     @Override
@@ -69,8 +84,8 @@ record EventSheet(Event event, String about, String place) implements Sheet {
         for (Blank blank : blanks().subList(1, blanks().size())) {
             reading = reading.with(blank, remark(what.map(same -> "")));
         }
-        Optional<Event> corrected = day.value().flatMap(on -> what.value().map(happened -> corrected(on, happened)));
-        return corrected.isPresent() ? reading.meaning(new CorrectEvent(corrected.get())) : reading;
+        Optional<Change> change = day.value().flatMap(on -> what.value().map(happened -> change(on, happened)));
+        return change.isPresent() ? reading.meaning(change.get()) : reading;
     }
 
     private static Remark remark(Heard<String> heard) {
@@ -78,17 +93,17 @@ record EventSheet(Event event, String about, String place) implements Sheet {
     }
 
     private Heard<Happening> what(State state, Answers answers) {
-        if (event.what() instanceof Happening.Jotted) {
+        if (what() instanceof Happening.Jotted) {
             return answers.isBlank(WORDS)
                     ? Heard.not("empty", "The note is empty. Write a word or two, or leave it with Esc.")
                     : Heard.as(new Happening.Jotted(answers.text(WORDS)));
         }
-        if (event.what() instanceof Happening.Moved moved) {
+        if (what() instanceof Happening.Moved moved) {
             return Choices.places(state.journal())
                     .parse(answers.text(PLACE))
                     .map((Place there) -> new Happening.Moved(there.id(), stage(moved, there)));
         }
-        return Heard.as(event.what());
+        return Heard.as(what());
     }
 
     /** Another place brings its own stage with it. */
@@ -96,7 +111,14 @@ record EventSheet(Event event, String about, String place) implements Sheet {
         return there.id().equals(moved.place()) ? moved.stage() : there.serves();
     }
 
-    private Event corrected(Day day, Happening what) {
+    private Change change(Day day, Happening what) {
+        List<Change> each = events.stream()
+                .<Change>map(event -> new CorrectEvent(corrected(event, day, what)))
+                .toList();
+        return each.size() == 1 ? each.get(0) : new Together(about + ": entry corrected", each);
+    }
+
+    private static Event corrected(Event event, Day day, Happening what) {
         return new Event(event.id(), event.subject(), day, event.order(), event.writtenAt(), event.revisedAt(), what);
     }
 

@@ -48,7 +48,8 @@ public interface LetterChoice extends Layer {
     @Override
     default Look look(State state, Size body) {
         List<String> shown = letters(state.lifted()).stream().map(Letter::shown).toList();
-        return Look.foot(Aside.of(asks() + ":  " + String.join("   ", shown))).withFoot(Action.BACK, Action.KEYS);
+        return Look.foot(Aside.of(asks() + ": " + String.join(", ", shown) + "."))
+                .withFoot(Action.BACK, Action.KEYS);
     }
 
     @Override
