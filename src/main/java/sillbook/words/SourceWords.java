@@ -20,7 +20,8 @@ public record SourceWords(Handbook handbook, Settings settings) {
                 + FigureValues.say(figure.name(), figure.range(), settings) + sureness(figure);
     }
 
-    private static String whose(FigureInForce figure) {
+    /** {@code your own, for the variety}; {@code handbook, tulip Triumph}. */
+    public String whose(FigureInForce figure) {
         return switch (figure.origin()) {
             case OWN_FOR_VARIETY -> "your own, for the variety";
             case OWN_FOR_KIND -> "your own, for the kind";

@@ -11,6 +11,7 @@ import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.model.Subject;
 import sillbook.season.Job;
 import sillbook.ui.screen.Action;
@@ -164,6 +165,10 @@ public record Acts(State state, Optional<Thing> thing) {
         }
         if (thing.orElse(null) instanceof Thing.OfPlace of) {
             return state.journal().places().get(of.place()).name();
+        }
+        if (thing.orElse(null) instanceof Thing.OfPurchase of) {
+            Purchase bought = state.journal().purchases().get(of.purchase());
+            return "the purchase of " + new PotNames(state.journal()).variety(bought.variety());
         }
         return thing.orElse(null) instanceof Thing.OfVariety of
                 ? new PotNames(state.journal()).variety(of.variety())

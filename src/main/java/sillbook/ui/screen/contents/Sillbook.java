@@ -15,6 +15,7 @@ import sillbook.ui.screen.PageName;
 import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
+import sillbook.ui.screen.bulbs.BulbsPage;
 import sillbook.ui.screen.diary.DiaryPage;
 import sillbook.ui.screen.firstrun.FirstRun;
 import sillbook.ui.screen.places.PlacesPage;
@@ -50,6 +51,8 @@ public record Sillbook() implements Contents {
                 PotsPage.OPEN,
                 PageName.PLACES,
                 PlacesPage.OPEN,
+                PageName.BULBS,
+                BulbsPage.OPEN,
                 PageName.DIARY,
                 DiaryPage.OPEN)));
     }

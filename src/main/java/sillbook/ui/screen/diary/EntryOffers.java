@@ -80,7 +80,13 @@ record EntryOffers(State state, Optional<DiaryEntry> entry) {
         if (written instanceof SpanReading span) {
             return Stream.of(new Thing.OfPlace(span.place()));
         }
-        return written instanceof Event event && event.subject() instanceof Subject.OfPlace of
+        if (!(written instanceof Event event)) {
+            return Stream.empty();
+        }
+        if (event.subject() instanceof Subject.OfVariety of) {
+            return Stream.of(new Thing.OfVariety(of.variety()));
+        }
+        return event.subject() instanceof Subject.OfPlace of
                 ? Stream.of(new Thing.OfPlace(of.place()))
                 : Stream.empty();
     }

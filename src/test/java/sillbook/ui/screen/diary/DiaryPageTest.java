@@ -22,6 +22,7 @@ import sillbook.ui.screen.Golden;
 import sillbook.ui.screen.GrowersWinter;
 import sillbook.ui.screen.Message;
 import sillbook.ui.screen.Screens;
+import sillbook.ui.screen.bulbs.VarietyCard;
 import sillbook.ui.screen.card.PotCard;
 import sillbook.ui.screen.places.PlaceCard;
 import sillbook.words.Shelves;
@@ -31,6 +32,7 @@ class DiaryPageTest {
                     "T1-T3 moist, roots, 10 jan",
                     "T4 frost, 10 jan, note two noses soft",
                     "note cellar: one mouse",
+                    "note Marrow Lane: short in the cellar",
                     "note: Écru ribbons bought",
                     "note: frost all week, 6 jan",
                     "cellar 3 to 8 C, since 2 jan",
@@ -207,6 +209,13 @@ class DiaryPageTest {
         assertThat(on(desk, "(reading)").press("Enter").state().top()).isInstanceOf(PlaceCard.class);
         assertThat(on(desk.press("Esc"), "one mouse").press("Enter").state().top())
                 .isInstanceOf(PlaceCard.class);
+    }
+
+    @Test
+    void enterOnAVarietysNoteOrAPurchaseOpensTheVariety() {
+        assertThat(on(desk, "short in").press("Enter").state().top()).isInstanceOf(VarietyCard.class);
+        assertThat(on(desk.press("Esc"), "6.50").press("Enter").state().top()).isInstanceOf(VarietyCard.class);
+        assertThat(all(on(desk.press("Esc"), "short in").press("j"))).contains("Jot on 'Marrow Lane'");
     }
 
     @Test

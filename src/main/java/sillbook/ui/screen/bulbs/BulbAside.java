@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.bulbs;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.handbook.FigureName;
+import sillbook.model.Event;
+import sillbook.model.Purchase;
+import sillbook.model.Subject;
+import sillbook.model.Variety;
+import sillbook.ui.screen.Aside;
+import sillbook.ui.screen.State;
+import sillbook.words.CautionWords;
+import sillbook.words.Entries;
+import sillbook.words.OriginMarks;
+import sillbook.words.PotNames;
+
+/** The two lines in the foot on a variety, or on a purchase. */
+record BulbAside(State state) {
+
+    /** What it needs and how it suits pots; then what to beware of, and what was noted last. */
+    Aside of(Variety variety) {
+        String name = "'" + variety.name() + "'";
+        Forcing forcing = new Forcing(state.kit().handbook(), variety);
+        String first = Stream.of(forcing.byClass(), needs(variety), forcing.byPacket())
+                .flatMap(Optional::stream)
+                .collect(joining(" "));
+        String second = Stream.concat(caution(variety).stream(), noted(variety).stream())
+                .collect(joining(" "));
+        return Aside.of(name, first, second);
+    }
+
+    /** {@code Needs ▫15 weeks cold, blooms ▫10 days.} */
+    private Optional<String> needs(Variety variety) {
+        Optional<String> cold = figure(variety, FigureName.COLD).map(weeks -> "needs " + weeks + " weeks cold");
+        Optional<String> bloom = figure(variety, FigureName.IN_BLOOM).map(days -> "blooms " + days + " days");
+        String said = Stream.of(cold, bloom).flatMap(Optional::stream).collect(joining(", "));
+        return said.isEmpty() ? Optional.empty() : Optional.of(capital(said) + ".");
+    }
+
+    private static String capital(String said) {
+        String first = Character.toString(Character.toUpperCase(said.codePointAt(0)));
+        return said.replaceFirst("^.", first);
+    }
+
+    private Optional<String> figure(Variety variety, FigureName name) {
+        return state.almanac().outlook().figures().find(variety, name).map(OriginMarks::marked);
+    }
+
+    private Optional<String> caution(Variety variety) {
+        return new CautionWords(state.kit().handbook(), state.journal().settings())
+                .brief(variety.kind())
+                .map(caution -> "▴ " + caution);
+    }
+
+    private Optional<String> noted(Variety variety) {
+        if (!variety.note().isEmpty()) {
+            return Optional.of(variety.note());
+        }
+        List<Event> events = state.journal().history(new Subject.OfVariety(variety.id()));
+        return events.isEmpty()
+                ? Optional.empty()
+                : Optional.of(capital(new Entries(state.journal())
+                        .say(events.get(events.size() - 1).what())));
+    }
+
+    Aside of(Purchase purchase) {
+        String name = new PotNames(state.journal()).variety(purchase.variety());
+        return Aside.of(name, new PurchaseWords(state.journal()).whole(purchase));
+    }
+}

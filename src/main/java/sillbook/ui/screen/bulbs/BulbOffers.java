@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.bulbs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import sillbook.model.Variety;
+import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Step;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.act.Acts;
+import sillbook.ui.screen.entry.Entry;
+
+/**
+ * What can be done with a variety, or with what belongs to it.
+ *
+ * @param thing what the cursor stands on
+ * @param variety the one it is about
+ * @param correction the form that corrects what the cursor stands on
+ */
+record BulbOffers(State state, Optional<Thing> thing, Optional<Variety> variety, Optional<Layer> correction) {
+    /** Here their keys mean something else. */
+    private static final Set<Action> NOT_HERE = Set.of(Action.NEW_POT, Action.CORRECT, Action.REMOVE, Action.WHY);
+
+    List<Offer> offers() {
+        List<Offer> offers = new ArrayList<>();
+        offers.add(lay(Action.NEW_VARIETY, Entry.newVariety()));
+        offers.add(lay(Action.NEW_PURCHASE, Entry.newPurchase(variety)));
+        offers.add(Offer.of(
+                        Action.CORRECT,
+                        () -> Step.to(correction.map(state::laid).orElse(state)))
+                .offIf(correction.isEmpty(), "there is nothing here yet")
+                .offIf(readOnly()));
+        new Acts(state, thing)
+                .offers().stream()
+                        .filter(offer -> !NOT_HERE.contains(offer.action()))
+                        .forEach(offers::add);
+        return offers;
+    }
+
+    private Offer lay(Action action, Layer layer) {
+        return Offer.of(action, () -> Step.to(state.laid(layer))).offIf(readOnly());
+    }
+
+    private Optional<String> readOnly() {
+        return state.copy().isReadOnly() ? Optional.of("the journal is read only") : Optional.empty();
+    }
+}

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.bulbs;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Event;
+import sillbook.model.Id;
+import sillbook.model.Purchase;
+import sillbook.model.Variety;
+import sillbook.season.VarietyNow;
+import sillbook.ui.draw.Size;
+import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Aside;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Look;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Step;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.list.Cursor;
+import sillbook.ui.screen.list.ListPane;
+import sillbook.ui.screen.list.Rows;
+
+/** The card of one variety. Its cursor walks the variety itself, its figures, its purchases and its notes. */
+public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
+
+    public static VarietyCard of(Id<Variety> variety) {
+        return new VarietyCard(variety, Cursor.FIRST);
+    }
+
+    @Override
+    public Reach reach() {
+        return Reach.PAGE;
+    }
+
+    private Optional<VarietyNow> now(State state) {
+        return state.almanac().varieties().stream()
+                .filter(now -> now.variety().id().equals(variety))
+                .findFirst();
+    }
+
+    private Rows rows(State state) {
+        return now(state).map(now -> new VarietyCardRows(state, now).rows()).orElse(Rows.of(List.of()));
+    }
+
+    @Override
+    public Optional<Thing> thing(State state) {
+        return cursor.thing(rows(state));
+    }
+
+    private Optional<Purchase> purchase(State state) {
+        return thing(state)
+                .filter(Thing.OfPurchase.class::isInstance)
+                .map(Thing.OfPurchase.class::cast)
+                .flatMap(of -> state.journal().purchases().find(of.purchase()));
+    }
+
+    private Optional<Event> note(State state) {
+        return thing(state)
+                .filter(Thing.OfEvent.class::isInstance)
+                .map(Thing.OfEvent.class::cast)
+                .flatMap(of -> state.journal().events().find(of.event()));
+    }
+
+    @Override
+    public Look look(State state, Size body) {
+        ListPane pane = new ListPane(rows(state), cursor);
+        Look look = Look.body(pane)
+                .withPlace(pane.place(body.rows()))
+                .withAside(aside(state))
+                .withFoot(
+                        Action.CORRECT,
+                        Action.NEW_PURCHASE,
+                        Action.JOT,
+                        Action.NEW_VARIETY,
+                        Action.WRITE_LINE,
+                        Action.BACK);
+        return pane.point(body.rows()).map(look::withCursor).orElse(look);
+    }
+
+    private Aside aside(State state) {
+        BulbAside aside = new BulbAside(state);
+        return purchase(state)
+                .map(aside::of)
+                .or(() -> now(state).map(now -> aside.of(now.variety())))
+                .orElse(Aside.NONE);
+    }
+
+    @Override
+    public List<Offer> offers(State state) {
+        List<Offer> offers = new ArrayList<>();
+        offers.add(Offer.byKey(
+                Action.MOVE_CURSOR,
+                key -> Step.to(state.withTop(new VarietyCard(
+                        variety, cursor.pressed(key, rows(state), state.body().rows()))))));
+        Optional<Thing> about = purchase(state).isPresent() ? thing(state) : Optional.of(new Thing.OfVariety(variety));
+        Optional<Variety> known = now(state).map(VarietyNow::variety);
+        new BulbOffers(state, about, known, correction(state, known))
+                .offers().stream().map(offer -> said(state, offer)).forEach(offers::add);
+        return offers;
+    }
+
+    /** A figure of one's own over the one shown; a purchase or a note as it really was; else the variety. */
+    private Optional<Layer> correction(State state, Optional<Variety> known) {
+        Optional<Layer> figure = thing(state)
+                .flatMap(VarietyFigures::of)
+                .flatMap(name -> known.map(one -> Entry.figure("'" + one.name() + "'", name, "")));
+        return figure.or(() -> purchase(state).map(bought -> Entry.correct(state, bought)))
+                .or(() -> note(state).map(event -> Entry.correct(state, event)))
+                .or(() -> known.map(one -> Entry.correct(state, one)));
+    }
+
+    private Offer said(State state, Offer offer) {
+        boolean isFigure = thing(state).flatMap(VarietyFigures::of).isPresent();
+        return offer.action() == Action.CORRECT && isFigure ? offer.saying("own figure") : offer;
+    }
+
+    @Override
+    public Layer settled(State before, State after, Cause cause) {
+        return new VarietyCard(
+                variety,
+                cursor.settled(rows(before), rows(after), cause, after.body().rows()));
+    }
+}

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.bulbs;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.model.Event;
+import sillbook.model.Purchase;
+import sillbook.model.Settings;
+import sillbook.model.Subject;
+import sillbook.model.Variety;
+import sillbook.season.VarietyNow;
+import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Style;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.card.EntryLine;
+import sillbook.ui.screen.list.Labelled;
+import sillbook.ui.screen.list.Row;
+import sillbook.ui.screen.list.Rows;
+import sillbook.words.CautionWords;
+import sillbook.words.Lengths;
+import sillbook.words.RecordWords;
+import sillbook.words.Terms;
+
+/** The lines of a variety's card: what it is, what to beware of, its record, its figures, purchases and notes. */
+final class VarietyCardRows {
+    private final State state;
+    private final Settings settings;
+    private final VarietyNow now;
+    private final Variety variety;
+    private final List<Row> rows = new ArrayList<>();
+
+    VarietyCardRows(State state, VarietyNow now) {
+        this.state = state;
+        this.settings = state.journal().settings();
+        this.now = now;
+        this.variety = now.variety();
+    }
+
+    Rows rows() {
+        rows.add(Row.of(new Thing.OfVariety(variety.id()), this::head));
+        what();
+        cautions();
+        record();
+        rows.add(Row.heading("Figures"));
+        rows.addAll(new VarietyFigures(state, variety).rows());
+        purchases();
+        notes();
+        return Rows.of(rows);
+    }
+
+    private void head(Rect line, Cells cells) {
+        int after = cells.put(line.column() + Row.LABEL, line.row(), "'" + variety.name() + "'", Style.BOLD);
+        cells.put(after + 2, line.row(), variety.kind() + ", " + now.inHand() + " in hand", Style.INK);
+    }
+
+    private void what() {
+        List<String> facts = new ArrayList<>();
+        variety.height()
+                .map(tall -> Lengths.say(tall, settings.lengths()) + " tall")
+                .ifPresent(facts::add);
+        said("", variety.colour()).ifPresent(facts::add);
+        if (variety.scent() != Variety.Scent.NOT_SAID) {
+            facts.add(Terms.SCENTS.say(variety.scent()));
+        }
+        said("sold as ", variety.packetName()).ifPresent(facts::add);
+        labelledIfSaid("", String.join("; ", facts));
+        Forcing forcing = new Forcing(state.kit().handbook(), variety);
+        labelledIfSaid(
+                "Pots",
+                Stream.of(forcing.byClass(), forcing.byPacket())
+                        .flatMap(Optional::stream)
+                        .collect(joining(" ")));
+        labelledIfSaid("Note", variety.note());
+    }
+
+    private static Optional<String> said(String before, String text) {
+        return text.isEmpty() ? Optional.empty() : Optional.of(before + text);
+    }
+
+    private void cautions() {
+        CautionWords words = new CautionWords(state.kit().handbook(), settings);
+        List<String> ofKind = words.of(variety.kind());
+        String label = "Beware";
+        for (String caution : ofKind.isEmpty() ? words.general() : ofKind) {
+            labelled(label, "▴ " + caution);
+            label = "";
+        }
+    }
+
+    /** Winter by winter, the last first. */
+    private void record() {
+        labelled("Record", RecordWords.total(now));
+        List<VarietyNow.Winter> winters = new ArrayList<>(now.winters());
+        Collections.reverse(winters);
+        winters.forEach(winter ->
+                labelled("", winter.season().name(settings.seasonStart()) + "  " + RecordWords.winter(winter)));
+    }
+
+    private void purchases() {
+        PurchaseWords words = new PurchaseWords(state.journal());
+        List<Row> bought = state.journal().purchases().all().stream()
+                .filter(purchase -> purchase.variety().equals(variety.id()))
+                .sorted(Comparator.comparing(Purchase::day).reversed())
+                .map(purchase ->
+                        Row.of(new Thing.OfPurchase(purchase.id()), new PurchaseLine(purchase, words.brief(purchase))))
+                .toList();
+        if (!bought.isEmpty()) {
+            rows.add(Row.heading("Purchases"));
+            rows.addAll(bought);
+        }
+    }
+
+    /** The newest first. */
+    private void notes() {
+        List<Event> events = new ArrayList<>(state.journal().history(new Subject.OfVariety(variety.id())));
+        if (!events.isEmpty()) {
+            Collections.reverse(events);
+            rows.add(Row.heading("Notes"));
+            events.forEach(
+                    event -> rows.add(EntryLine.withYear(state.journal(), event).row()));
+        }
+    }
+
+    private void labelled(String label, String text) {
+        rows.addAll(new Labelled(label, text).rows(state.body().columns()));
+    }
+
+    private void labelledIfSaid(String label, String text) {
+        if (!text.isEmpty()) {
+            labelled(label, text);
+        }
+    }
+}
