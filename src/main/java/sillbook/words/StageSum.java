@@ -37,8 +37,8 @@ record StageSum(Prospect prospect, Milestone milestone) {
         if (milestone.compareTo(Milestone.BLOOM) >= 0 && lies(Milestone.WARM_ROOM)) {
             String from = need.cold().isPresent() ? "out of the cold" : "from potting";
             sum.add(new Line("and", from + ", to the first flower", weeks(need.afterCold())));
-            need.coolRoom()
-                    .filter(cool -> lastBegun().equals(Optional.of(Milestone.WARM_ROOM)))
+            Optional.of(need.coolHad(prospect.facts()))
+                    .filter(cool -> cool.high() > 0 && lastBegun().equals(Optional.of(Milestone.WARM_ROOM)))
                     .ifPresent(cool -> sum.add(new Line("less", "the cool room", days(cool))));
         }
         if (milestone == Milestone.AFTER_BLOOM) {

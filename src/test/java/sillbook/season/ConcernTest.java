@@ -163,10 +163,10 @@ class ConcernTest {
 
     @Test
     void aPotInTheWarmRoomIsJudgedByWhatHasBegun() {
-        house.potted("1 oct", "cellar").moved("14 jan", "sill").wish("23 jan", "T1");
+        house.potted("1 oct", "cellar").moved("14 jan", "sill").wish("27 jan", "T1");
         assertThat(codes("20 jan")).containsExactly("too-late");
-        house.wish("24 jan", "T1");
-        assertThat(codes("24 jan")).containsExactly("late");
+        house.wish("28 jan", "T1");
+        assertThat(codes("28 jan")).containsExactly("late");
     }
 
     @Test

@@ -37,10 +37,10 @@ record JobScene(Winter winter, String today, Map<String, String> bases, List<Una
             case MOVE_TO_WARMTH -> moveToWarmth();
             case WATCH_FOR_FLOWER ->
                 new JobScene(
-                        inCool().moved("19 jan", "kitchen sill"),
-                        "20 jan",
-                        Map.of("warm-room-began", "19 jan"),
-                        List.of(winter -> winter.flowered("20 jan")));
+                        inCool().moved("21 jan", "kitchen sill"),
+                        "22 jan",
+                        Map.of("warm-room-began", "21 jan"),
+                        List.of(winter -> winter.flowered("22 jan")));
             case KEEP_COOL_IN_BLOOM -> keepCool();
             case PAST_BLOOM -> pastBloom();
             case WRITE_OUTCOME ->

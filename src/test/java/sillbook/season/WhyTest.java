@@ -118,6 +118,17 @@ class WhyTest {
                 .isEqualTo(new Window(house.day("24 dec"), house.day("15 jan"), house.day("28 jan")));
     }
 
+    /** Carried straight from the cold to warmth on 16 January: 2, 3, 4 weeks of it, none of them spent in a cool room. */
+    @Test
+    void aPotThatSkipsTheCoolRoomFlowersAllTheWeeksAfterItsColdLater() {
+        house.place("sill", Sort.WARM_SILL).then("T1").moved("16 jan", "sill");
+        Why.StageBegins bloom = why("17 jan", Why.StageBegins.class);
+
+        assertThat(bloom.stage()).isEqualTo(Stage.IN_BLOOM);
+        assertThat(bloom.result()).isEqualTo(new Window(house.day("30 jan"), house.day("6 feb"), house.day("13 feb")));
+        assertThat(bloom.recomputed()).isEqualTo(bloom.result());
+    }
+
     @Test
     void aWrongResultIsFound() {
         Why.UseBy right = why("15 jan", Why.UseBy.class);

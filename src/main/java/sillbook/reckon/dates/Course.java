@@ -15,13 +15,14 @@ final class Course {
 
     private Course() {}
 
-    /** The course of a need; {@code cold} is what of it follows potting. */
-    static Course of(Need need, Optional<DayCount> cold) {
+    /** The course of a need in a pot of which this is known; {@code cold} is what of its cold follows potting. */
+    static Course of(Need need, Optional<DayCount> cold, Facts facts) {
         var course = new Course();
-        DayCount cool = need.coolRoom().orElse(DayCount.ZERO).partOf(need.afterCold());
         cold.ifPresent(days -> course.add(Milestone.COLD, days));
-        need.coolRoom().ifPresent(used -> course.add(Milestone.COOL_ROOM, cool));
-        course.add(Milestone.WARM_ROOM, need.afterCold().less(cool));
+        if (need.coolRoom().isPresent() && !facts.isWarmAtOnce()) {
+            course.add(Milestone.COOL_ROOM, need.coolShare());
+        }
+        course.add(Milestone.WARM_ROOM, need.afterCold().less(need.coolHad(facts)));
         course.add(Milestone.BLOOM, need.inBloom().orElse(DayCount.ZERO));
         need.inBloom().ifPresent(known -> course.add(Milestone.AFTER_BLOOM, DayCount.ZERO));
         return course;

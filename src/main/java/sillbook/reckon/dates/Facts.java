@@ -2,6 +2,7 @@
 package sillbook.reckon.dates;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -52,6 +53,25 @@ public record Facts(
 
     public Optional<LocalDate> on(Milestone milestone) {
         return Optional.ofNullable(happened.get(milestone));
+    }
+
+    /** Whether it stands, or stood, in a warm room without a cool one before, as far as its beginning is known. */
+    boolean isWarmAtOnce() {
+        boolean isBegunKnown = potted.isPresent() || on(Milestone.COLD).isPresent();
+        return isBegunKnown
+                && on(Milestone.WARM_ROOM).isPresent()
+                && on(Milestone.COOL_ROOM).isEmpty();
+    }
+
+    /**
+     * Days from the end of the cold, or from potting where no cold is needed, to the warm room; empty where either is
+     * not known.
+     */
+    Optional<Integer> daysBeforeWarmth(boolean needsCold) {
+        Optional<LocalDate> atOnce = on(Milestone.WARM_ROOM).filter(day -> isWarmAtOnce());
+        Optional<LocalDate> left = on(Milestone.COOL_ROOM).or(() -> needsCold ? atOnce : potted.or(() -> atOnce));
+        return left.flatMap(from ->
+                on(Milestone.WARM_ROOM).map(to -> Math.max(0, (int) ChronoUnit.DAYS.between(from, to))));
     }
 
     /** The first day that lies before one it should follow; empty when all are in order. */

@@ -36,6 +36,23 @@ public record Need(
         return new Need(Optional.empty(), Optional.empty(), toBloom, Optional.empty(), Optional.empty());
     }
 
+    /** What the cool room takes of the days after the cold, so that a rest is left for the warm one. */
+    DayCount coolShare() {
+        return coolRoom.orElse(DayCount.ZERO).partOf(afterCold);
+    }
+
+    /**
+     * What of the cool room's days is had when a pot enters the warm room: no more than it stood outside the cold
+     * before. The weeks to the first flower are published from the end of the cold, and are no fewer where pots go
+     * straight to 16 to 18 C (2 to 4 weeks: IFBC, daffodils in boxes; 21 to 30 days: Rees and Hanks 1984) than where a
+     * cool room comes first (2 to 3: Missouri Botanical Garden; 3 to 4: Iowa State University 2015).
+     */
+    public DayCount coolHad(Facts facts) {
+        return facts.daysBeforeWarmth(cold.isPresent())
+                .map(days -> coolShare().atMost(DayCount.of(Math.min(days, DayCount.LONGEST))))
+                .orElseGet(this::coolShare);
+    }
+
     public Need withCold(DayCount given) {
         return new Need(Optional.of(given), coldLimit, afterCold, coolRoom, inBloom);
     }

@@ -42,7 +42,7 @@ public record Schedule(Stages stages, Optional<Judgement> judgement, List<Warnin
             throw new IllegalArgumentException("days out of order: " + disorder);
         });
         Optional<Cold> cold = need.cold().map(days -> new Cold(days, need.coldLimit(), facts.dryDays()));
-        Course course = Course.of(need, cold.map(Cold::potted));
+        Course course = Course.of(need, cold.map(Cold::potted), facts);
         Map<Milestone, LocalDate> pins = course.pins(facts);
         return course.firstPinned(pins)
                 .map(first -> forward(course, cold, facts, pins, first))

@@ -97,7 +97,7 @@ class JudgementTest {
     void what_is_out_of_the_cold_no_longer_waits() {
         Facts out = Facts.NONE.withPotted(POTTED).with(Milestone.COOL_ROOM, POTTED.plusDays(100));
         Need coolRoom = NEED.withColdLimit(130).withCoolRoom(DayCount.of(5));
-        Facts warm = Facts.NONE.withPotted(POTTED).with(Milestone.WARM_ROOM, POTTED.plusDays(105));
+        Facts warm = Facts.NONE.withPotted(POTTED).with(Milestone.WARM_ROOM, POTTED.plusDays(100));
 
         assertThat(verdict(judge(coolRoom, out, 120))).isEqualTo(Verdict.REACHABLE);
         assertThat(verdict(judge(coolRoom, out, 121))).isEqualTo(Verdict.NOT_REACHABLE);

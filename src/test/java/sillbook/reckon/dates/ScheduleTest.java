@@ -87,6 +87,59 @@ class ScheduleTest {
         assertThat(stages.bloom()).isEqualTo(new Window(out.plusDays(14), out.plusDays(21), out.plusDays(28)));
     }
 
+    /**
+     * Published from the end of the cold for pots that go straight to one warmth: 2 to 4 weeks at 16 to 18 C (IFBC,
+     * daffodils in boxes), 21 to 30 days at 16 C (Rees and Hanks 1984). Neither is shorter than the 2 to 3 and 3 to 4
+     * weeks of those who use a cool room first, so its days are not taken off.
+     */
+    @Test
+    void carried_straight_from_the_cold_to_the_warm_room_it_takes_all_the_weeks_after_the_cold() {
+        LocalDate out = LocalDate.of(2027, 1, 20);
+        Facts facts = Facts.NONE.withPotted(POTTED).with(Milestone.WARM_ROOM, out);
+
+        Stages stages = reckon(TULIP, facts).stages();
+
+        assertThat(stages.coolRoom()).isEmpty();
+        assertThat(stages.bloom()).isEqualTo(new Window(out.plusDays(14), out.plusDays(21), out.plusDays(28)));
+        assertThat(reckon(TULIP, Facts.NONE.with(Milestone.COLD, POTTED).with(Milestone.WARM_ROOM, out))
+                        .stages()
+                        .bloom())
+                .isEqualTo(stages.bloom());
+    }
+
+    @Test
+    void days_in_the_cool_room_count_as_far_as_they_were_had_and_no_further() {
+        LocalDate out = LocalDate.of(2027, 1, 20);
+        Facts cool = Facts.NONE.withPotted(POTTED).with(Milestone.COOL_ROOM, out);
+
+        assertThat(reckon(TULIP, cool.with(Milestone.WARM_ROOM, out.plusDays(5)))
+                        .stages()
+                        .bloom())
+                .isEqualTo(new Window(out.plusDays(15), out.plusDays(21), out.plusDays(28)));
+        assertThat(reckon(TULIP, cool.with(Milestone.WARM_ROOM, out.plusDays(9)))
+                        .stages()
+                        .bloom())
+                .isEqualTo(new Window(out.plusDays(19), out.plusDays(25), out.plusDays(30)));
+    }
+
+    @Test
+    void a_kind_without_cold_that_goes_straight_to_warmth_is_counted_from_potting() {
+        LocalDate potted = LocalDate.of(2027, 1, 12);
+        Facts facts = Facts.NONE.withPotted(potted);
+
+        assertThat(reckon(PAPERWHITE, facts.with(Milestone.WARM_ROOM, potted)).stages())
+                .isEqualTo(new Stages(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Window.on(potted),
+                        new Window(potted.plusWeeks(3), potted.plusWeeks(5), potted.plusWeeks(8)),
+                        Optional.empty()));
+        assertThat(reckon(PAPERWHITE, facts.with(Milestone.WARM_ROOM, potted.plusDays(10)))
+                        .stages()
+                        .bloom())
+                .isEqualTo(new Window(potted.plusDays(24), potted.plusWeeks(5), potted.plusWeeks(8)));
+    }
+
     @Test
     void from_a_late_fact_alone_the_days_before_it_are_reckoned_backward() {
         LocalDate warm = LocalDate.of(2027, 1, 20);
