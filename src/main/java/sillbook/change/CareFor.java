@@ -23,7 +23,7 @@ public record CareFor(List<Id<Pot>> pots, Care care, Day day) implements Change 
 
     @Override
     public Decision decide(Journal journal, Hand hand) {
-        return Rules.growing(journal, pots, day, hand)
+        return Rules.inHand(journal, pots, day, hand)
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(
                         Said.labels(journal, pots) + " " + Said.words(care),

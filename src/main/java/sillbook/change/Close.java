@@ -23,7 +23,7 @@ public record Close(List<Id<Pot>> pots, End end, String note, Day day) implement
 
     @Override
     public Decision decide(Journal journal, Hand hand) {
-        return Rules.firstOf(Rules.somePots(pots), Rules.hasHappened(day, hand))
+        return Rules.firstOf(Rules.somePots(pots), Rules.hasHappened(day, hand), Ending.refuseAgain(journal, pots))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(
                         Said.labels(journal, pots) + " " + Said.words(end),

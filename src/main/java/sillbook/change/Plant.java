@@ -27,7 +27,9 @@ public record Plant(List<Id<Pot>> pots, Optional<Id<Place>> place, Day day) impl
 
     @Override
     public Decision decide(Journal journal, Hand hand) {
-        return Rules.firstOf(Rules.somePots(pots), Rules.hasHappened(day, hand), waiting(journal))
+        return Rules.firstOf(
+                        Rules.firstOf(Rules.somePots(pots), Rules.hasHappened(day, hand), waiting(journal)),
+                        Ending.refuseAfter(journal, pots, day))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> step(journal, hand));
     }

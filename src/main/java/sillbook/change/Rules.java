@@ -78,7 +78,14 @@ final class Rules {
 
     /** What every change of growing pots asks for. */
     static Optional<Refusal> growing(Journal journal, Collection<Id<Pot>> pots, Day day, Hand hand) {
-        return firstOf(somePots(pots), hasHappened(day, hand), potted(journal, pots, day));
+        return firstOf(inHand(journal, pots, day, hand), Ending.refuseAfter(journal, pots, day));
+    }
+
+    /** What care for pots asks for, growing or finished. */
+    static Optional<Refusal> inHand(Journal journal, Collection<Id<Pot>> pots, Day day, Hand hand) {
+        return firstOf(
+                firstOf(somePots(pots), hasHappened(day, hand), potted(journal, pots, day)),
+                Ending.refuseOnceGone(journal, pots, day));
     }
 
     static Optional<Refusal> refuse(String sentence) {

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import sillbook.model.Day;
 import sillbook.model.Event;
 import sillbook.model.Findings;
@@ -20,6 +22,7 @@ import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
+import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -211,6 +214,68 @@ class ChangesOfPotsTest {
                 .isEqualTo("jotted: flat sides to the rim");
         assertThat(bench.journal.history(new Subject.OfSeason(Bench.WINTER))).hasSize(1);
         assertThat(bench.refused(new Jot(subjects, "  ", day(1, 12)))).startsWith("The note is empty.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(End.class)
+    void aPotThatIsDoneIsNotCarriedLookedAtOrSeenToFlower(End end) {
+        bench.done(new Close(pots("T2"), end, "", day(1, 5)));
+        Journal before = bench.journal;
+        String said = "T2 is done since Tue 5 Jan 2027 (" + Said.words(end)
+                + "); nothing more happens to it on Sun 10 Jan 2027."
+                + " Write an earlier day, name another pot, or correct that entry in its history.";
+        List<Id<Pot>> pots = pots("T1", "T2");
+        Map<Id<Pot>, Findings> found = Map.of(bench.pot("T2"), Findings.ALL_WELL);
+
+        assertThat(bench.refused(new Move(pots, Bench.SILL.id(), Stage.WARM_ROOM, day(1, 10))))
+                .isEqualTo(said);
+        assertThat(bench.refused(new Check(found, Optional.empty(), day(1, 10))))
+                .isEqualTo(said);
+        assertThat(bench.refused(new Flower(pots, BloomPoint.FIRST_FLOWER, Optional.empty(), day(1, 10))))
+                .isEqualTo(said);
+        assertThat(bench.refused(new Move(pots, Bench.SILL.id(), Stage.WARM_ROOM, day(1, 5))))
+                .contains("on Tue 5 Jan 2027. Write an earlier day");
+        assertThat(bench.journal).isEqualTo(before);
+    }
+
+    @Test
+    void whatHappenedBeforeAPotsEndCanBeWrittenAndCorrectedAfterwards() {
+        bench.done(new Close(pots("T2"), End.GIVEN, "to the neighbours", day(1, 5)));
+
+        bench.done(new Check(Map.of(bench.pot("T2"), Findings.ALL_WELL), Optional.empty(), day(1, 4)));
+        Event moved = bench.journal.history(bench.pot("T2")).get(1);
+        bench.done(new CorrectEvent(corrected(moved, day(10, 20), moved.what())));
+        Event given = bench.journal.history(bench.pot("T2")).get(3);
+        bench.done(new CorrectEvent(corrected(given, day(1, 8), new Happening.Closed(End.SOLD, ""))));
+
+        assertThat(bench.journal.history(bench.pot("T2")))
+                .extracting(Event::day)
+                .containsExactly(day(10, 14), day(10, 20), day(1, 4), day(1, 8));
+        bench.done(new Remove(bench.journal.history(bench.pot("T2")).get(3)));
+        bench.done(new Move(pots("T2"), Bench.SILL.id(), Stage.WARM_ROOM, day(1, 10)));
+    }
+
+    @Test
+    void aFinishedPotMayStillBePlantedOutButOneThatIsGoneMayNot() {
+        bench.done(new Close(pots("T1"), End.FINISHED, "", day(1, 5)));
+        bench.done(new Close(pots("T2"), End.SOLD, "", day(1, 5)));
+
+        bench.done(new CareFor(pots("T1"), Care.PLANTED_OUT, day(1, 12)));
+        assertThat(bench.refused(new CareFor(pots("T1", "T2"), Care.PLANTED_OUT, day(1, 12))))
+                .startsWith("T2 is done since Tue 5 Jan 2027 (sold);");
+    }
+
+    @Test
+    void aPotEndsOnceAndIsNotPottedAfterwards() {
+        bench.done(Bench.pots(1, "W", Optional.empty(), Optional.empty()));
+        bench.done(new Close(pots("W1"), End.USED_UP, "", day(1, 5)));
+
+        assertThat(bench.refused(new Close(pots("W1"), End.BROKEN, "", day(1, 7))))
+                .isEqualTo("W1 is done since Tue 5 Jan 2027 (used up) already."
+                        + " To write it otherwise, correct that entry in its history.");
+        assertThat(bench.refused(new Plant(pots("W1"), Optional.empty(), day(1, 8))))
+                .startsWith("W1 is done since Tue 5 Jan 2027 (used up);");
+        bench.done(new Plant(pots("W1"), Optional.empty(), day(1, 4)));
     }
 
     @Test
