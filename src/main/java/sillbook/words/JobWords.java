@@ -11,6 +11,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Stage;
 import sillbook.season.BatchShare;
+import sillbook.season.Deadline;
 import sillbook.season.Due;
 import sillbook.season.Job;
 import sillbook.season.Verdict;
@@ -21,6 +22,18 @@ import sillbook.season.Verdict;
  * @param today the day they are read on
  */
 public record JobWords(Journal journal, LocalDate today) {
+    /** For the use-by day and for the last day that makes a wish. */
+    private static final Deadline.Cases<String> BY = new Deadline.Cases<>() {
+        @Override
+        public String useBy(Deadline.UseBy deadline) {
+            return "use by ";
+        }
+
+        @Override
+        public String forWish(Deadline.ForWish deadline) {
+            return "wish by ";
+        }
+    };
 
     /** {@code bring into cool room}, {@code ready, if rooted}, {@code 15 in cold, 3 in cool}. */
     public String what(Job.OfPots job) {
@@ -90,11 +103,12 @@ public record JobWords(Journal journal, LocalDate today) {
         return place.map(id -> journal.places().get(id).name()).orElse("");
     }
 
-    /** {@code 1 day late}, {@code use by  2 Feb}, {@code Thu 14 Jan}; empty for a job of today. */
+    /** {@code 1 day late}, {@code use by  2 Feb}, {@code wish by  5 Jan}, {@code Thu 14 Jan}; empty for a job of today. */
     public String when(Job.OfPots job) {
         return switch (job.due()) {
             case LATE -> Counts.of(job.daysLate(today), "day") + " late";
-            case READY -> job.deadline().map(by -> "use by " + padded(by.day())).orElse("");
+            case READY ->
+                job.deadline().map(by -> by.fold(BY) + padded(by.day())).orElse("");
             case TODAY -> "";
             case SOON, LATER -> Days.column(job.on());
         };

@@ -35,6 +35,11 @@ final class Blocks {
         return replaced(page, first, first + tableLines(page, remark).size(), anew);
     }
 
+    /** The two lines a table begins with. */
+    static List<String> heading(Page page, String remark) {
+        return tableLines(page, remark).subList(0, 2);
+    }
+
     private static List<String> tableLines(Page page, String remark) {
         return page.lines().stream()
                 .skip(start(page, remark))

@@ -98,8 +98,8 @@ final class Shell {
                 new ByteArrayInputStream(new byte[0]),
                 printed,
                 printed);
-        int code = Commands.run(world, arguments.toArray(String[]::new));
-        return printed.toString(UTF_8) + (code == 0 ? "" : "(exit code " + code + ")\n");
+        Commands.run(world, arguments.toArray(String[]::new));
+        return printed.toString(UTF_8);
     }
 
     private static Bookshelf shelf(Folders folders, Clock clock) {

@@ -17,6 +17,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
+import sillbook.model.Wish;
 import sillbook.reckon.dates.Window;
 import sillbook.season.BatchShare;
 import sillbook.season.Deadline;
@@ -44,6 +45,11 @@ class JobWordsTest {
     }
 
     private Job.OfPots job(JobKind kind, Due due, String from, String to, Optional<Verdict> verdict) {
+        return job(kind, due, from, to, verdict, new Deadline.UseBy(YESTERDAY));
+    }
+
+    private Job.OfPots job(
+            JobKind kind, Due due, String from, String to, Optional<Verdict> verdict, Deadline deadline) {
         return new Job.OfPots(
                 kind,
                 pots,
@@ -51,7 +57,7 @@ class JobWordsTest {
                 Window.on(TODAY),
                 TODAY.plusDays(3),
                 due,
-                Optional.of(new Deadline.UseBy(YESTERDAY)),
+                Optional.of(deadline),
                 new Route(
                         place(from), place(to).map(there -> new Destination(there, Optional.empty())), Stage.WARM_ROOM),
                 verdict.map(
@@ -101,6 +107,22 @@ class JobWordsTest {
     void itIsSaidByWhen(Due due, String says) {
         assertThat(words.when(job(JobKind.BRING_IN, due, "cellar", "", Optional.empty())))
                 .isEqualTo(says);
+    }
+
+    @Test
+    void theLastDayForAWishIsNoUseByDay() {
+        Wish wish = Shelves.after(List.of("wish T4 30 jan")).journal().wishes().all().stream()
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(words.when(job(
+                        JobKind.BRING_IN,
+                        Due.READY,
+                        "cellar",
+                        "",
+                        Optional.empty(),
+                        new Deadline.ForWish(YESTERDAY, wish))))
+                .isEqualTo("wish by 11 Jan");
     }
 
     @Test

@@ -12,6 +12,7 @@ import sillbook.model.Day;
 import sillbook.model.Event;
 import sillbook.model.Findings;
 import sillbook.model.Happening;
+import sillbook.model.Labels;
 import sillbook.model.Place;
 import sillbook.model.Subject;
 import sillbook.words.Days;
@@ -68,8 +69,17 @@ final class CorrectForm implements Form {
             say(event, corrected(event, right.orElse(event.day()), filled), draft);
         }
         if (!changes.isEmpty()) {
-            draft.change(changes.size() == 1 ? changes.get(0) : new Together("", changes));
+            draft.change(changes.size() == 1 ? changes.get(0) : new Together(name(events, draft.bench()), changes));
         }
+    }
+
+    /** Of one pot the step is called as its last change is. */
+    private static String name(List<Event> events, Bench bench) {
+        List<String> labels = events.stream()
+                .flatMap(event -> event.subject().asPot().stream())
+                .map(pot -> bench.journal().pots().get(pot).label())
+                .toList();
+        return labels.size() > 1 ? "entries of " + Labels.say(labels) + " corrected" : "";
     }
 
     private static boolean hasContent(Filled filled) {
