@@ -62,6 +62,22 @@ public enum Action {
     CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),
     DO_IT_NOW(Where.HELP, "Enter", "do it now", "do it now"),
 
+    MARK_DRY(Where.ROUND, "D", "dry", "dry, and watered"),
+    MARK_WET(Where.ROUND, "W", "wet", "wet"),
+    MARK_ROOTS(Where.ROUND, "R", "roots", "roots at the holes"),
+    MARK_NO_ROOTS(Where.ROUND, "N", "no roots", "no roots yet"),
+    MARK_SHOOT(Where.ROUND, "0 1 2 3 4 5 6 7 8 9", "0-9", "shoot", "height of the shoot, two digits"),
+    MARK_MOULD(Where.ROUND, "M", "mould", "mould"),
+    MARK_MICE(Where.ROUND, "I", "mice", "mice"),
+    MARK_FROST(Where.ROUND, "F", "frost", "frost"),
+    MARK_BUDS(Where.ROUND, "B", "buds", "buds"),
+    MARK_COLOUR(Where.ROUND, "C", "colour", "colour shows"),
+    MARK_TROUBLE(Where.ROUND, "T", "trouble", "other trouble, in your words"),
+    UNMARK(Where.ROUND, "Backspace", "unmark", "take all marks of this line away"),
+    AS_ABOVE(Where.ROUND, "=", "as above", "the marks of the line above"),
+    OPEN_BATCH(Where.ROUND, "Space", "open batch", "open a batch into its pots"),
+    CLOSE_ROUND(Where.ROUND, "Enter", "close round", "all well, but for what is marked"),
+
     NEXT_POT(Where.CARD, "PgUp PgDn", "next pot", "the pot before, the next pot"),
 
     CHOOSE_SUGGESTION(Where.FIELDS, "Up Down", "choose", "choose a suggestion"),

@@ -22,6 +22,7 @@ import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.form.Form;
+import sillbook.ui.screen.round.RoundPage;
 import sillbook.ui.screen.why.WhySlip;
 import sillbook.words.PotNames;
 
@@ -64,8 +65,13 @@ public record Acts(State state, Optional<Thing> thing) {
                 .offIf(job.isEmpty(), "there is nothing to do here");
     }
 
+    /** What Enter does where these pots are asked for together. */
+    public Offer doRound(List<Id<Pot>> pots) {
+        return lay(Action.DO_JOB, () -> RoundPage.of(state, pots)).saying("start the round");
+    }
+
     private Layer round(Id<Place> place) {
-        return Entry.round(state.journal().places().get(place));
+        return RoundPage.of(state.journal().places().get(place));
     }
 
     private Optional<Job.OfPots> job() {
@@ -76,7 +82,7 @@ public record Acts(State state, Optional<Thing> thing) {
         if (thing.orElse(null) instanceof Thing.OfPlace of && state.picked().isEmpty()) {
             return lay(Action.CHECK, () -> round(of.place()));
         }
-        return onPots(Action.CHECK, () -> Entry.check(state, growing(), ""))
+        return onPots(Action.CHECK, () -> RoundPage.of(state, growing()))
                 .offIf(!meant().isEmpty() && growing().isEmpty(), "nothing of it is growing");
     }
 

@@ -12,6 +12,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.form.Form;
 import sillbook.ui.screen.form.Sheet;
+import sillbook.ui.screen.round.RoundPage;
 
 /** The form in which a job is done. */
 final class JobForm {
@@ -26,7 +27,7 @@ final class JobForm {
             case PAST_BLOOM -> form(new DaySheet(pots, DaySheet.What.PAST_BLOOM, Optional.empty()));
             case AFTERCARE -> form(new DaySheet(pots, DaySheet.What.AFTERCARE, Optional.empty()));
             case WRITE_OUTCOME -> Entry.outcome(named(state, job));
-            case CHECK, DAILY_CARE -> Entry.check(state, job.pots(), "");
+            case CHECK, DAILY_CARE -> RoundPage.of(state, job.pots());
         };
     }
 

@@ -77,18 +77,9 @@ public final class Entry {
         return Form.of(StoreSheets.correct(container, state.journal().settings().lengths()));
     }
 
-    /**
-     * What is seen of some pots.
-     *
-     * @param found what the form opens with; may be empty
-     */
-    public static Layer check(State state, Collection<Id<Pot>> pots, String found) {
-        return Form.of(SeasonSheets.check(new PotNames(state.journal()).labels(pots), found));
-    }
-
-    /** A round of a place: all its pots are well, but for what is written. */
-    public static Layer round(Place place) {
-        return Form.of(SeasonSheets.round(place.name()));
+    /** A note on some pots, of today. */
+    public static Layer jot(State state, Collection<Id<Pot>> pots) {
+        return Form.of(SeasonSheets.jot(new PotNames(state.journal()).labels(pots)));
     }
 
     /** How some pots did, and how their winter ended. */

@@ -29,7 +29,12 @@ record Part(Blank blank, Piece piece, boolean isWanted, boolean isPhrase, boolea
 
     /** One that follows what is before it without a comma. */
     Part following() {
-        return new Part(blank, new Piece(" ", piece.lead(), "", piece.tail()), isWanted, isPhrase, makesNew, hint);
+        return after(" ");
+    }
+
+    /** One that follows what is before it after this mark. */
+    Part after(String mark) {
+        return new Part(blank, new Piece(mark, piece.lead(), "", piece.tail()), isWanted, isPhrase, makesNew, hint);
     }
 
     /** One with words after it. */

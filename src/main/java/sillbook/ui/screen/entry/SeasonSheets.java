@@ -15,29 +15,12 @@ import sillbook.words.Terms;
 final class SeasonSheets {
     private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");
 
-    private static final Part WHEN = Part.of("Day", 20, "", "The day it was: today, fri, 10 jan.");
-
     private SeasonSheets() {}
 
-    /** What is seen of some pots. */
-    static LineSheet check(String labels, String found) {
-        Part seen = Part.of(
-                        "Found",
-                        56,
-                        "",
-                        "Moist, dry, wet, watered; roots, no roots, 6 cm; buds, colour; mould, mice, frost, trouble.")
-                .following()
-                .wanted();
-        return LineSheet.of("Check " + labels, "check of " + labels, labels, List.of(seen, WHEN))
-                .filled(Answers.NONE.with(seen.blank(), found).with(WHEN.blank(), "today"));
-    }
-
-    /** A round of a place: all its pots are well, but for what is written. */
-    static LineSheet round(String place) {
-        Part but = Part.of(
-                "All well, but", 56, "", "Only what is not well, or worth noting: H4 dry, H11 H14 mould, D2 9 cm.");
-        return LineSheet.of("Round of " + place, "round of " + place, place + " all well", List.of(but, WHEN))
-                .filled(Answers.NONE.with(WHEN.blank(), "today"));
+    /** A note on some pots, of today. */
+    static LineSheet jot(String labels) {
+        Part words = Part.of("Note", 56, "", NOTE.hint()).after(": ").wanted();
+        return LineSheet.of("Jot on " + labels, "note on " + labels, "note " + labels, List.of(words));
     }
 
     /** How some pots did, and how their winter ended. */

@@ -9,7 +9,6 @@ import sillbook.chart.PotStage;
 import sillbook.chart.RulerLayout;
 import sillbook.chart.StageSpan;
 import sillbook.season.BatchShare;
-import sillbook.season.Due;
 import sillbook.season.Phase;
 import sillbook.season.PotLine;
 import sillbook.text.Columns;
@@ -17,7 +16,6 @@ import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.PotLineStroke;
 import sillbook.ui.draw.Rect;
-import sillbook.ui.draw.Role;
 import sillbook.ui.draw.Sign;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
@@ -44,7 +42,9 @@ public record PotRow(State state, PotLine line) implements Widget {
         if (state.picked().containsAll(line.pots())) {
             cells.put(area.column() + PICK, area.row(), Sign.PICKED, Style.BOLD);
         }
-        sign().ifPresent(mark -> cells.put(area.column() + SIGN, area.row(), mark.sign(), mark.style()));
+        line.next()
+                .flatMap(job -> DueSign.of(job.due()))
+                .ifPresent(mark -> cells.put(area.column() + SIGN, area.row(), mark.sign(), mark.style()));
         new PotLineStroke(ruler, charted(ruler)).render(area, cells);
         String label = names().labels(line.pots());
         cells.put(area.column() + Row.LABEL, area.row(), label, Style.BOLD);
@@ -67,23 +67,6 @@ public record PotRow(State state, PotLine line) implements Widget {
                 .filter(BatchShare::isParted)
                 .map(batch -> name + "  " + JobWords.counts(batch, ""))
                 .orElse(name);
-    }
-
-    /** A sign and how it is drawn. */
-    private record Mark(Sign sign, Style style) {}
-
-    private Optional<Mark> sign() {
-        return line.next().flatMap(job -> mark(job.due()));
-    }
-
-    private static Optional<Mark> mark(Due due) {
-        return switch (due) {
-            case LATE -> Optional.of(new Mark(Sign.LATE, Style.RUST));
-            case READY -> Optional.of(new Mark(Sign.READY, Style.of(Role.LEAF)));
-            case TODAY -> Optional.of(new Mark(Sign.NOW, Style.BOLD));
-            case SOON -> Optional.of(new Mark(Sign.SOON, Style.PENCIL));
-            case LATER -> Optional.empty();
-        };
     }
 
     private sillbook.chart.PotLine charted(RulerLayout ruler) {

@@ -4,6 +4,7 @@ package sillbook.ui.screen.today;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sillbook.season.Job;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Size;
@@ -79,9 +80,17 @@ public record TodayPage(Cursor cursor) implements Layer {
                 key -> moved(
                         state, cursor.pressed(key, rows(state), state.body().rows()))));
         Acts acts = new Acts(state, thing(state));
-        offers.add(acts.doJob());
+        offers.add(dailyCare(state)
+                .filter(care ->
+                        thing(state).filter(TodayRows.DAILY_CARE::equals).isPresent())
+                .map(care -> acts.doRound(care.pots()))
+                .orElseGet(acts::doJob));
         offers.addAll(acts.offers());
         return offers;
+    }
+
+    private static Optional<Job.DailyCare> dailyCare(State state) {
+        return state.almanac().today().dailyCare();
     }
 
     private static Step moved(State state, Cursor cursor) {

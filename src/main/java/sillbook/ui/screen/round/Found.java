@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.round;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import sillbook.model.Findings;
+import sillbook.model.Findings.Moisture;
+import sillbook.model.Findings.Trouble;
+import sillbook.model.Settings.LengthUnit;
+import sillbook.text.Width;
+import sillbook.words.Lengths;
+import sillbook.words.Terms;
+
+/**
+ * What is marked of one pot; what is not marked is well.
+ *
+ * @param shoot its height as typed, in the grower's unit; empty when none was
+ * @param trouble what else is wrong, in the grower's words, which may be none
+ */
+record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
+    static final Found NOTHING = new Found(Set.of(), "", Optional.empty());
+
+    private static final int MOST_DIGITS = 2;
+    private static final Pattern DOUBLE_QUOTES = Pattern.compile("[\"“”„]");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern PARTS_WORDS = Pattern.compile("[,;:()'‘’]");
+
+    Found {
+        EnumSet<Mark> ordered = EnumSet.noneOf(Mark.class);
+        ordered.addAll(marks);
+        marks = Collections.unmodifiableSet(ordered);
+    }
+
+    boolean isNothing() {
+        return equals(NOTHING);
+    }
+
+    boolean has(Mark mark) {
+        return marks.contains(mark);
+    }
+
+    /** With a mark; one it cannot bear goes. */
+    Found with(Mark mark) {
+        EnumSet<Mark> more = EnumSet.of(mark);
+        marks.stream().filter(other -> !mark.excludes(other)).forEach(more::add);
+        return new Found(more, shoot, trouble);
+    }
+
+    Found without(Mark mark) {
+        Set<Mark> fewer = EnumSet.copyOf(List.of(Mark.values()));
+        fewer.retainAll(marks);
+        fewer.remove(mark);
+        return new Found(fewer, shoot, trouble);
+    }
+
+    /** One more digit of the shoot's height; after the last there is room for, the first of another height. */
+    Found withDigit(String digit, boolean goesOn) {
+        return new Found(marks, goesOn && Width.of(shoot) < MOST_DIGITS ? shoot + digit : digit, trouble);
+    }
+
+    Found withoutShoot() {
+        return new Found(marks, "", trouble);
+    }
+
+    /** With words that a line can hold: one blank between them, single quotes only. */
+    Found withTrouble(String words) {
+        String single = DOUBLE_QUOTES.matcher(words).replaceAll("'");
+        String plain = BLANKS.matcher(single).replaceAll(" ").strip();
+        return new Found(marks, shoot, Optional.of(plain));
+    }
+
+    Found withoutTrouble() {
+        return new Found(marks, shoot, Optional.empty());
+    }
+
+    /** As it is written down. */
+    Findings findings(LengthUnit unit) {
+        Findings found = Findings.ALL_WELL;
+        for (Mark mark : marks) {
+            found = mark.addTo(found);
+        }
+        if (!shoot.isEmpty()) {
+            found = found.withShoot(Lengths.parse(height(unit)).value().orElseThrow());
+        }
+        return trouble.isPresent() ? found.with(Trouble.OTHER).withNote(trouble.get()) : found;
+    }
+
+    private String height(LengthUnit unit) {
+        return shoot + " " + Lengths.unit(unit);
+    }
+
+    /** As the page shows it. */
+    String shown(LengthUnit unit) {
+        List<String> said = said(Mark::shown, "shoot ", unit);
+        trouble.ifPresent(words -> said.add(words.isEmpty() ? Terms.TROUBLES.say(Trouble.OTHER) : words));
+        return String.join(", ", said);
+    }
+
+    /**
+     * As a line has it, after the pot's label.
+     *
+     * @param saysWell whether the line has not yet said that all is well
+     */
+    String line(boolean saysWell, LengthUnit unit) {
+        List<String> said = said(Mark::words, "", unit);
+        boolean isMoist = !has(Mark.DRY) && !has(Mark.WET);
+        if (saysWell && isMoist) {
+            said.add(0, Terms.MOISTURES.say(Moisture.MOIST));
+        }
+        trouble.ifPresent(words -> said.add((Terms.TROUBLES.say(Trouble.OTHER) + " " + quoted(words)).strip()));
+        return String.join(", ", said);
+    }
+
+    private List<String> said(Function<Mark, String> words, String beforeShoot, LengthUnit unit) {
+        List<String> said = new ArrayList<>();
+        marks.stream().map(words).forEach(said::add);
+        if (!shoot.isEmpty()) {
+            said.add(beforeShoot + height(unit));
+        }
+        return said;
+    }
+
+    /** What a comma, a bracket or a quote would part stands in quotes, in which it is one word. */
+    static String quoted(String words) {
+        return PARTS_WORDS.matcher(words).find() ? '"' + words + '"' : words;
+    }
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.round;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import sillbook.model.Findings;
+import sillbook.model.Findings.Growth;
+import sillbook.model.Findings.Moisture;
+import sillbook.model.Findings.Roots;
+import sillbook.model.Findings.Trouble;
+import sillbook.ui.screen.Action;
+import sillbook.words.Terms;
+
+/** What one key says of a pot. The order is that of the line a round can be written as. */
+enum Mark {
+    DRY(
+            Action.MARK_DRY,
+            Terms.MOISTURES.say(Moisture.DRY),
+            found -> found.withMoisture(Moisture.DRY).withWatered(true)),
+    WET(Action.MARK_WET, Terms.MOISTURES.say(Moisture.WET), found -> found.withMoisture(Moisture.WET)),
+    ROOTS(Action.MARK_ROOTS, Terms.ROOTS.say(Roots.SHOWING), found -> found.withRoots(Roots.SHOWING)),
+    NO_ROOTS(Action.MARK_NO_ROOTS, "no roots", found -> found.withRoots(Roots.NONE)),
+    BUDS(Action.MARK_BUDS, Terms.GROWTHS.say(Growth.BUDS), found -> found.with(Growth.BUDS)),
+    COLOUR(Action.MARK_COLOUR, Terms.GROWTHS.say(Growth.COLOUR), found -> found.with(Growth.COLOUR)),
+    MOULD(Action.MARK_MOULD, Terms.TROUBLES.say(Trouble.MOULD), found -> found.with(Trouble.MOULD)),
+    MICE(Action.MARK_MICE, Terms.TROUBLES.say(Trouble.MICE), found -> found.with(Trouble.MICE)),
+    FROST(Action.MARK_FROST, Terms.TROUBLES.say(Trouble.FROST), found -> found.with(Trouble.FROST));
+
+    private static final Set<Mark> MOISTURES = Set.of(DRY, WET);
+    private static final Set<Mark> ROOT_MARKS = Set.of(ROOTS, NO_ROOTS);
+
+    private final Action action;
+    private final String words;
+
+    /** Without state. */
+    @SuppressWarnings("ImmutableEnumChecker") // a function has no type that says it keeps nothing
+    private final UnaryOperator<Findings> seen;
+
+    Mark(Action action, String words, UnaryOperator<Findings> seen) {
+        this.action = action;
+        this.words = words;
+        this.seen = seen;
+    }
+
+    Action action() {
+        return action;
+    }
+
+    /** As the line has it. */
+    String words() {
+        return words;
+    }
+
+    /** As the page shows it: what is dry is watered on the spot. */
+    String shown() {
+        return this == DRY ? words + ", watered" : words;
+    }
+
+    Findings addTo(Findings found) {
+        return seen.apply(found);
+    }
+
+    /** Whether a pot cannot be both. */
+    boolean excludes(Mark other) {
+        return other != this
+                && Stream.of(MOISTURES, ROOT_MARKS).anyMatch(group -> group.contains(this) && group.contains(other));
+    }
+
+    static Optional<Mark> of(Action action) {
+        return Stream.of(values()).filter(mark -> mark.action == action).findFirst();
+    }
+}

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.round;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import sillbook.model.Batch;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.ui.draw.Key;
+import sillbook.ui.draw.Size;
+import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Look;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Step;
+import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.list.Cursor;
+import sillbook.ui.screen.list.Row;
+import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.why.WhySlip;
+
+/**
+ * The pots of a place, or some pots, to be marked one by one; closing it writes down that all are well but for the marks.
+ *
+ * @param opened batches shown pot by pot
+ * @param typesHeight whether the next digit goes on with a height
+ */
+public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor cursor, boolean typesHeight)
+        implements Layer {
+
+    public RoundPage {
+        opened = Set.copyOf(opened);
+    }
+
+    /** The round of a place. */
+    public static RoundPage of(Place place) {
+        return new RoundPage(Whose.of(place), Marks.NONE, Set.of(), Cursor.FIRST, false);
+    }
+
+    /** A look at some pots. */
+    public static RoundPage of(State state, List<Id<Pot>> pots) {
+        return new RoundPage(Whose.of(state, pots), Marks.NONE, Set.of(), Cursor.FIRST, false);
+    }
+
+    @Override
+    public Optional<String> draftName() {
+        return Optional.of(whose.draftName());
+    }
+
+    @Override
+    public boolean isHalfDone() {
+        return !marks.isEmpty();
+    }
+
+    Rows rows(State state) {
+        List<Row> rows = new ArrayList<>();
+        for (List<Id<Pot>> batch : whose.batches(state)) {
+            if (isOpen(state, batch.get(0))) {
+                batch.forEach(pot -> rows.add(new RoundRow(state, List.of(pot), marks).row()));
+            } else {
+                rows.add(new RoundRow(state, batch, marks).row());
+            }
+        }
+        return Rows.of(rows);
+    }
+
+    private boolean isOpen(State state, Id<Pot> pot) {
+        return batch(state, pot).filter(opened::contains).isPresent();
+    }
+
+    private static Optional<Id<Batch>> batch(State state, Id<Pot> pot) {
+        return state.journal().pots().get(pot).batch();
+    }
+
+    @Override
+    public Optional<Thing> thing(State state) {
+        return cursor.thing(rows(state));
+    }
+
+    /** The pots under the cursor. */
+    List<Id<Pot>> under(State state) {
+        return under(rows(state), cursor.at());
+    }
+
+    private static List<Id<Pot>> under(Rows rows, int at) {
+        List<Thing> things = rows.things();
+        return at >= 0 && at < things.size() && things.get(at) instanceof Thing.OfPots of ? of.pots() : List.of();
+    }
+
+    @Override
+    public Look look(State state, Size body) {
+        return new RoundLook(this, state, body).look();
+    }
+
+    @Override
+    public List<Offer> offers(State state) {
+        List<Id<Pot>> under = under(state);
+        List<Offer> offers = new ArrayList<>();
+        offers.add(Offer.byKey(Action.MOVE_CURSOR, key -> Step.to(state.withTop(moved(state, key)))));
+        for (Mark mark : Mark.values()) {
+            offers.add(Offer.of(mark.action(), () -> marked(state, marks.toggled(under, mark))));
+        }
+        offers.add(Offer.byKey(Action.MARK_SHOOT, key -> Step.to(state.withTop(typed(state, key)))));
+        offers.add(Offer.of(Action.MARK_TROUBLE, () -> trouble(state)));
+        offers.add(change(state, Action.UNMARK, found -> Found.NOTHING));
+        offers.add(change(state, Action.AS_ABOVE, found -> above(state)).offIf(cursor.at() == 0, "no line is above"));
+        offers.add(Offer.of(Action.OPEN_BATCH, () -> openOrShut(state)).offIf(alone(state)));
+        offers.add(jot(state, under));
+        offers.add(Offer.of(Action.CLOSE_ROUND, () -> close(state)));
+        offers.add(WhySlip.offer(state, under.stream().findFirst()));
+        return offers.stream()
+                .map(offer -> offer.offIf(under.isEmpty(), "no pot stands here any more"))
+                .toList();
+    }
+
+    private static Offer jot(State state, List<Id<Pot>> under) {
+        return Offer.of(Action.JOT, () -> Step.to(state.laid(Entry.jot(state, under))));
+    }
+
+    private Offer change(State state, Action action, UnaryOperator<Found> change) {
+        return Offer.of(action, () -> marked(state, marks.with(under(state), change)));
+    }
+
+    private Step marked(State state, Marks other) {
+        return Step.to(state.withTop(with(other, false)));
+    }
+
+    private RoundPage with(Marks other, boolean goesOn) {
+        return new RoundPage(whose, other, opened, cursor, goesOn);
+    }
+
+    private RoundPage moved(State state, Key key) {
+        Rows rows = rows(state);
+        int height = new RoundLook(this, state, state.body()).listRows();
+        return new RoundPage(whose, marks, opened, cursor.pressed(key, rows, height), false);
+    }
+
+    /** The same single digit again takes the height away; right after a digit it goes on with it. */
+    private RoundPage typed(State state, Key key) {
+        String digit = key.words();
+        List<Id<Pot>> under = under(state);
+        boolean isSame =
+                !typesHeight && marks.haveAll(under, found -> found.shoot().equals(digit));
+        return isSame
+                ? with(marks.with(under, Found::withoutShoot), false)
+                : with(marks.with(under, found -> found.withDigit(digit, typesHeight)), true);
+    }
+
+    private Step trouble(State state) {
+        List<Id<Pot>> under = under(state);
+        return marks.haveAll(under, found -> found.trouble().isPresent())
+                ? marked(state, marks.with(under, Found::withoutTrouble))
+                : Step.to(state.laid(TroubleSlip.of(state, under)));
+    }
+
+    /** With other trouble on some pots, in these words. */
+    RoundPage troubled(List<Id<Pot>> pots, String words) {
+        return with(marks.with(pots, found -> found.withTrouble(words)), false);
+    }
+
+    /** What the line above has; where its pots differ, what the first of them has. */
+    private Found above(State state) {
+        return under(rows(state), cursor.at() - 1).stream()
+                .findFirst()
+                .map(marks::of)
+                .orElse(Found.NOTHING);
+    }
+
+    private Optional<String> alone(State state) {
+        List<Id<Pot>> under = under(state);
+        boolean isOfBatch = under.size() > 1 || under.stream().anyMatch(pot -> isOpen(state, pot));
+        return isOfBatch ? Optional.empty() : Optional.of("this is one pot");
+    }
+
+    private Step openOrShut(State state) {
+        Id<Pot> first = under(state).get(0);
+        Set<Id<Batch>> other = new HashSet<>(opened);
+        batch(state, first).filter(batch -> !other.remove(batch)).ifPresent(other::add);
+        RoundPage changed = new RoundPage(whose, marks, other, cursor, false);
+        RoundLook look = new RoundLook(changed, state, state.body());
+        Cursor there = cursor.to(Thing.of(first), changed.rows(state), look.listRows());
+        return Step.to(state.withTop(new RoundPage(whose, marks, other, there, false)));
+    }
+
+    private Step close(State state) {
+        return Step.keep(
+                state, whose.change(state, marks), state.layers().over().size() - 1);
+    }
+
+    @Override
+    public Layer settled(State before, State after, Cause cause) {
+        RoundPage left = new RoundPage(whose, marks.on(whose.pots(after)), opened, cursor, false);
+        int height = new RoundLook(left, after, after.body()).listRows();
+        Cursor there = cursor.settled(rows(before), left.rows(after), cause, height);
+        return new RoundPage(whose, left.marks, opened, there, false);
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.round;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sillbook.change.Check;
+import sillbook.model.Day;
+import sillbook.model.Findings;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Settings.LengthUnit;
+import sillbook.season.PlaceNow;
+import sillbook.ui.screen.State;
+import sillbook.words.PotNames;
+
+/**
+ * Which pots are looked at: all that stand at a place, or only some.
+ *
+ * @param place whose round it is; empty for a look at some pots
+ * @param name of the place, or the labels of the pots
+ * @param some the pots; empty for a round, which asks the place
+ */
+record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some) {
+
+    Whose {
+        some = List.copyOf(some);
+    }
+
+    static Whose of(Place place) {
+        return new Whose(Optional.of(place.id()), place.name(), List.of());
+    }
+
+    static Whose of(State state, List<Id<Pot>> pots) {
+        return new Whose(Optional.empty(), new PotNames(state.journal()).labels(pots), pots);
+    }
+
+    /** {@code round of cellar}, {@code check of T4}: under this name it waits half done. */
+    String draftName() {
+        return (place.isPresent() ? "round of " : "check of ") + name;
+    }
+
+    /** Those that stand there, or are still growing, now. */
+    List<Id<Pot>> pots(State state) {
+        return place.map(state.almanac().outlook()::standingAt)
+                .orElseGet(() -> some.stream()
+                        .filter(state.journal().pots()::contains)
+                        .filter(pot -> state.almanac().pot(pot).life().isGrowing())
+                        .toList());
+    }
+
+    /** Those of one batch together, where the first of them stands. */
+    List<List<Id<Pot>>> batches(State state) {
+        Map<Id<?>, List<Id<Pot>>> together = new LinkedHashMap<>();
+        for (Id<Pot> pot : pots(state)) {
+            Id<?> key = state.journal()
+                    .pots()
+                    .get(pot)
+                    .batch()
+                    .<Id<?>>map(batch -> batch)
+                    .orElse(pot);
+            together.computeIfAbsent(key, none -> new ArrayList<>()).add(pot);
+        }
+        return List.copyOf(together.values());
+    }
+
+    Optional<PlaceNow> now(State state) {
+        return state.almanac().places().stream()
+                .filter(there -> place.equals(Optional.of(there.place().id())))
+                .findFirst();
+    }
+
+    /** The change that writes it down: all are well but for what is marked. */
+    Check change(State state, Marks marks) {
+        Map<Id<Pot>, Findings> found = new LinkedHashMap<>();
+        pots(state).forEach(pot -> found.put(pot, marks.of(pot).findings(unit(state))));
+        return new Check(found, place, Day.on(state.shown().today()));
+    }
+
+    /** The same as a line. */
+    String line(State state, Marks marks) {
+        List<String> said = new ArrayList<>();
+        PotNames names = new PotNames(state.journal());
+        List<Id<Pot>> pots = pots(state);
+        place.ifPresent(round -> said.add(Found.quoted(name) + " all well"));
+        if (place.isEmpty()) {
+            List<Id<Pot>> well =
+                    pots.stream().filter(pot -> marks.of(pot).isNothing()).toList();
+            if (!well.isEmpty()) {
+                said.add(names.labels(well) + " " + Found.NOTHING.line(true, unit(state)));
+            }
+        }
+        marks.alike(pots)
+                .forEach((found, alike) ->
+                        said.add(names.labels(alike) + " " + found.line(place.isEmpty(), unit(state))));
+        return String.join(", ", said);
+    }
+
+    static LengthUnit unit(State state) {
+        return state.journal().settings().lengths();
+    }
+}
