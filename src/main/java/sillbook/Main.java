@@ -51,7 +51,6 @@ public final class Main {
                 wiring.environment(),
                 wiring.folders(),
                 wiring::shelf,
-                wiring::demoShelf,
                 () -> LocalDate.now(wiring.clock()),
                 System.in,
                 System.out,

@@ -31,7 +31,7 @@ import sillbook.store.Written;
  * What asks the file for something throws a {@link StoreException} when the file fails; what changes it answers with a
  * {@link Result}.
  */
-public final class Book implements AutoCloseable {
+public final class Book implements Page, AutoCloseable {
     private final Path file;
     private final Store store;
     private final Desk desk;
@@ -65,7 +65,7 @@ public final class Book implements AutoCloseable {
         return desk.now();
     }
 
-    /** The day it is where the journal is kept. */
+    @Override
     public LocalDate today() {
         return LocalDate.ofInstant(desk.now(), journal().settings().zone());
     }
@@ -76,6 +76,7 @@ public final class Book implements AutoCloseable {
     }
 
     /** Reads all of the journal, unless that is known already. */
+    @Override
     public synchronized Journal readAll() {
         if (!whole) {
             readAgain();
@@ -103,6 +104,7 @@ public final class Book implements AutoCloseable {
     }
 
     /** Does a change: one transaction, one step. */
+    @Override
     public synchronized Result carryOut(Change change) {
         return untilCurrent(() ->
                 decide(change).fold(this::commit, refusal -> Optional.of(new Result.Refused(refusal.sentence()))));

@@ -46,12 +46,30 @@ public final class Bookshelf {
     }
 
     /**
+     * What a journal says, to try changes on; of an empty one where there is none yet.
+     *
+     * @throws StoreException when the file is something else, or cannot be opened
+     */
+    public Rehearsal rehearse(Path file) {
+        if (!has(file)) {
+            return new Rehearsal(empty(), desk);
+        }
+        try (Book book = open(file)) {
+            return new Rehearsal(book.readAll(), desk);
+        }
+    }
+
+    private Journal empty() {
+        return Journal.empty(Settings.initial(desk.clock().getZone()));
+    }
+
+    /**
      * Begins an empty journal that counts from now in the clock's zone.
      *
      * @throws StoreException when there is a file already, or none can be made
      */
     public Book begin(Path file) {
-        return begin(file, Journal.empty(Settings.initial(desk.clock().getZone())));
+        return begin(file, empty());
     }
 
     /**

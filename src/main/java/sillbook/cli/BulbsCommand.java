@@ -1,56 +1,40 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 import sillbook.app.Book;
 import sillbook.exchange.BulbsJson;
 import sillbook.model.Journal;
-import sillbook.model.Variety;
-import sillbook.words.Lengths;
+import sillbook.model.Purchase;
+import sillbook.season.VarietyNow;
+import sillbook.words.Provisos;
 
-/** Says which varieties the book has. */
-@Command(name = "bulbs", description = "Say which varieties the book has, with their kind and height.")
-final class BulbsCommand implements Callable<Integer> {
-    private final Books books;
-    private final Printer printer;
-
-    @Option(names = "--json", description = "As JSON.")
-    private boolean json;
-
+/** Says which varieties the book has, and what was bought. */
+@Command(
+        name = "bulbs",
+        description = "Say which varieties the book has, how they did, and what was bought, the newest first.")
+final class BulbsCommand extends View {
     BulbsCommand(Books books, Printer printer) {
-        this.books = books;
-        this.printer = printer;
+        super(books, printer);
     }
 
     @Override
-    public Integer call() {
-        return books.with(this::say);
-    }
-
-    private int say(Book book) {
+    Sight look(Book book) {
         Journal journal = book.readAll();
-        if (json) {
-            printer.json(BulbsJson.write(journal));
-            return ExitCode.DONE;
-        }
-        List<Variety> varieties = journal.varieties().all().stream()
-                .sorted(Comparator.comparing(Variety::name))
+        List<VarietyNow> varieties = outlook(book).varieties();
+        List<Purchase> purchases = journal.purchases().all().stream()
+                .sorted((one, other) -> other.day().compareTo(one.day()))
                 .toList();
-        varieties.forEach(variety -> printer.line(line(journal, variety)));
-        if (varieties.isEmpty()) {
-            printer.say("No variety yet. Write one: sillbook write 'variety Marrow Lane, tulip triumph'");
-        }
-        return ExitCode.DONE;
-    }
-
-    private static String line(Journal journal, Variety variety) {
-        String height = variety.height()
-                .map(tall -> ", " + Lengths.say(tall, journal.settings().lengths()))
-                .orElse("");
-        return "'" + variety.name() + "', " + variety.kind() + height;
+        BulbText text = new BulbText(journal);
+        return new Sight(
+                () -> BulbsJson.write(journal, varieties, purchases),
+                () -> Stream.concat(
+                                varieties.stream().map(text::line),
+                                purchases.stream().map(text::line))
+                        .toList(),
+                Provisos.NONE,
+                "No variety yet. Write one: sillbook write 'variety Marrow Lane, tulip triumph'");
     }
 }

@@ -21,12 +21,13 @@ public final class Commands {
         Program program = new Program(printer);
         var books = new Books(world, printer, program::journal);
         this.root = new CommandLine(program)
-                .addSubcommand(new DemoCommand(world, printer))
+                .addSubcommand(new DemoCommand(printer))
                 .addSubcommand(new TodayCommand(books, printer))
                 .addSubcommand(new PotsCommand(books, printer))
                 .addSubcommand(new PotCommand(books, printer))
                 .addSubcommand(new PlacesCommand(books, printer))
                 .addSubcommand(new BulbsCommand(books, printer))
+                .addSubcommand(new DiaryCommand(books, printer))
                 .addSubcommand(new WriteCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))
@@ -65,11 +66,13 @@ public final class Commands {
     }
 
     private int failed(Exception failure) {
-        if (failure instanceof DayOption.WrongOption wrong) {
-            printer.say(wrong.sentence());
+        if (failure instanceof Misused misused) {
+            printer.say(misused.sentence());
             return ExitCode.USED_WRONGLY;
         }
-        if (failure instanceof StoreException refused) {
+        if (failure instanceof CouldNot couldNot) {
+            printer.say(couldNot.sentence());
+        } else if (failure instanceof StoreException refused) {
             printer.say(refused.sentence());
         } else if (!(failure instanceof Printer.OutputClosed)) {
             printer.say("Sillbook stumbled, which is a fault of its own: " + failure);

@@ -3,22 +3,20 @@ package sillbook.cli;
 
 import sillbook.app.Result;
 
-/** Says what came of a change. */
+/** What came of a change. */
 final class Kept {
     private Kept() {}
 
     /**
-     * Prints the name of the step that was done, or says why there is none.
+     * The name of the step that was done.
      *
-     * @return the code to end with
+     * @throws CouldNot with the reason, when nothing was
      */
-    static int say(Result result, String done, Printer printer) {
-        if (result instanceof Result.Done kept) {
-            printer.line(done + kept.step());
-            return ExitCode.DONE;
+    static String step(Result result) {
+        if (result instanceof Result.Done done) {
+            return done.step();
         }
-        printer.say(
+        throw new CouldNot(
                 result instanceof Result.Refused refused ? refused.sentence() : ((Result.Failed) result).sentence());
-        return ExitCode.COULD_NOT;
     }
 }

@@ -1,55 +1,59 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sillbook.app.Book;
 import sillbook.exchange.PotsJson;
-import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
-import sillbook.season.Outlook;
+import sillbook.model.Season;
 import sillbook.season.PotNow;
+import sillbook.words.Provisos;
 
 /** Says all there is of one pot. */
-@Command(name = "pot", description = "Say what is ahead of one pot, and all that has been.")
-final class PotCommand implements Callable<Integer> {
-    private final Books books;
-    private final Printer printer;
-
+@Command(
+        name = "pot",
+        description = {
+            "Say what is ahead of one pot, and all that has been.",
+            "A label is looked for in this season, then in the one before."
+        })
+final class PotCommand extends View {
     @Parameters(paramLabel = "LABEL", description = "Its label, as T4.")
     private String label = "";
 
-    @Option(names = "--json", description = "As JSON.")
-    private boolean json;
+    @Mixin
+    private final SeasonOption season = new SeasonOption();
 
     PotCommand(Books books, Printer printer) {
-        this.books = books;
-        this.printer = printer;
+        super(books, printer);
     }
 
     @Override
-    public Integer call() {
-        return books.with(this::say);
+    Sight look(Book book) {
+        Journal journal = book.readAll();
+        PotNow now =
+                outlook(book).pot(find(journal, journal.seasonOf(book.today())).id());
+        Provisos provisos = Provisos.of(journal, List.of(now));
+        return new Sight(
+                () -> PotsJson.one(journal, book.today(), now, provisos),
+                () -> new PotText(journal, book.today()).card(now),
+                provisos,
+                "");
     }
 
-    private int say(Book book) {
-        Journal journal = book.readAll();
-        Optional<Pot> pot = journal.pot(journal.seasonOf(book.today()), label);
-        if (pot.isEmpty()) {
-            printer.say("There is no pot " + label + " in this season. 'sillbook pots' lists them.");
-            return ExitCode.COULD_NOT;
-        }
-        PotNow now = Outlook.of(journal, Handbook.standard(), book.today())
-                .pot(pot.get().id());
-        if (json) {
-            printer.json(PotsJson.one(journal, book.today(), now));
-        } else {
-            printer.lines(new PotText(journal, book.today()).card(now));
-        }
-        return ExitCode.DONE;
+    private Pot find(Journal journal, Season current) {
+        Stream<Season> seasons = season.given().map(Stream::of).orElseGet(() -> Stream.of(current, current.previous()));
+        Optional<Pot> found =
+                seasons.flatMap(one -> journal.pot(one, label).stream()).findFirst();
+        return found.orElseThrow(() -> {
+            Season looked = season.orElse(current);
+            return new CouldNot("There is no pot " + label + " in season "
+                    + looked.name(journal.settings().seasonStart()) + ". 'sillbook pots' lists those there are.");
+        });
     }
 }

@@ -4,22 +4,27 @@ package sillbook.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import sillbook.model.Event;
+import java.util.stream.Stream;
+import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
 import sillbook.season.PotNow;
+import sillbook.words.CautionWords;
 import sillbook.words.Days;
-import sillbook.words.Entries;
+import sillbook.words.Diary;
+import sillbook.words.DiaryEntry;
 import sillbook.words.JobWords;
 import sillbook.words.PotNames;
+import sillbook.words.PotWords;
 import sillbook.words.StageWords;
 import sillbook.words.Terms;
+import sillbook.words.VerdictWords;
 
 /** Pots as plain lines. */
 record PotText(Journal journal, LocalDate today) {
 
-    /** Label, name, stage and place, next job. */
+    /** {@code T4 'Marrow Lane' x5: cold, cellar; Tue 12 Jan: bring into cool room}. */
     String line(PotNow now) {
         Pot pot = now.life().pot();
         PotNames names = new PotNames(journal);
@@ -28,27 +33,40 @@ record PotText(Journal journal, LocalDate today) {
                 .map(stay -> ", " + names.place(stay.place()))
                 .orElse("");
         String next = now.next()
-                .map(job -> "; " + new JobWords(journal, today).what(job) + " " + Days.day(job.on()))
+                .map(job -> "; " + Days.day(job.on()) + ": " + new JobWords(journal, today).what(job))
                 .orElse("");
         return pot.label() + " " + names.nameAndCount(List.of(pot.id())) + ": "
                 + Terms.STAGES.say(now.life().stage()) + where + next;
     }
 
-    /** What is ahead, and all that has been, the newest first. */
+    /** How it stands, what is ahead, all that has been, the newest first, and what to beware of. */
     List<String> card(PotNow now) {
         List<String> lines = new ArrayList<>(List.of(line(now)));
-        for (Ahead ahead : now.ahead()) {
-            lines.add(StageWords.into(ahead.stage()) + ": about "
-                    + Days.full(ahead.window().likely()) + " ("
-                    + Days.fromTo(ahead.window().earliest(), ahead.window().latest()) + ")");
-        }
+        lines.add(PotWords.made(journal, now.life().pot()));
+        PotWords.cold(now).ifPresent(cold -> lines.add("cold: " + cold));
+        now.readiness().ifPresent(ready -> lines.add("coming in: " + VerdictWords.brief(ready.verdict())));
         now.useBy().ifPresent(day -> lines.add("use by " + Days.full(day)));
-        Entries entries = new Entries(journal);
-        List<Event> history = journal.history(now.life().pot().id());
-        for (int i = history.size() - 1; i >= 0; i--) {
-            Event event = history.get(i);
-            lines.add(Days.full(event.day()) + ": " + entries.say(event.what()));
-        }
+        now.ahead().stream().map(PotText::ahead).forEach(lines::add);
+        entries(now.life().pot()).map(PotText::entry).forEach(lines::add);
+        cautions(now.life().pot()).forEach(caution -> lines.add("care: " + caution));
         return lines;
+    }
+
+    private static String ahead(Ahead ahead) {
+        return StageWords.into(ahead.stage()) + ": about "
+                + Days.full(ahead.window().likely()) + " ("
+                + Days.fromTo(ahead.window().earliest(), ahead.window().latest()) + ")";
+    }
+
+    private Stream<DiaryEntry> entries(Pot pot) {
+        return Diary.of(journal).entries().stream().filter(entry -> entry.pots().contains(pot.id()));
+    }
+
+    private static String entry(DiaryEntry entry) {
+        return Days.full(entry.day()) + ": " + entry.says();
+    }
+
+    private List<String> cautions(Pot pot) {
+        return new CautionWords(Handbook.standard(), journal.settings()).of(journal, pot);
     }
 }

@@ -2,48 +2,37 @@
 package sillbook.cli;
 
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import sillbook.app.Book;
 import sillbook.exchange.PotsJson;
-import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
-import sillbook.season.Outlook;
+import sillbook.model.Season;
 import sillbook.season.PotNow;
+import sillbook.words.Provisos;
 
-/** Says where every pot of the season is. */
+/** Says where every pot of a season is. */
 @Command(name = "pots", description = "Say where every pot of the season is, and what comes next with it.")
-final class PotsCommand implements Callable<Integer> {
-    private final Books books;
-    private final Printer printer;
-
-    @Option(names = "--json", description = "As JSON.")
-    private boolean json;
+final class PotsCommand extends View {
+    @Mixin
+    private final SeasonOption season = new SeasonOption();
 
     PotsCommand(Books books, Printer printer) {
-        this.books = books;
-        this.printer = printer;
+        super(books, printer);
     }
 
     @Override
-    public Integer call() {
-        return books.with(this::say);
-    }
-
-    private int say(Book book) {
+    Sight look(Book book) {
         Journal journal = book.readAll();
-        List<PotNow> pots =
-                Outlook.of(journal, Handbook.standard(), book.today()).pots(journal.seasonOf(book.today()));
-        if (json) {
-            printer.json(PotsJson.list(journal, book.today(), pots));
-        } else {
-            PotText text = new PotText(journal, book.today());
-            pots.forEach(pot -> printer.line(text.line(pot)));
-            if (pots.isEmpty()) {
-                printer.say("No pots this season yet.");
-            }
-        }
-        return ExitCode.DONE;
+        Season looked = season.orElse(journal.seasonOf(book.today()));
+        List<PotNow> pots = outlook(book).pots(looked);
+        Provisos provisos = Provisos.of(journal, pots);
+        PotText text = new PotText(journal, book.today());
+        return new Sight(
+                () -> PotsJson.list(journal, book.today(), looked, pots, provisos),
+                () -> pots.stream().map(text::line).toList(),
+                provisos,
+                "No pots in season " + looked.name(journal.settings().seasonStart())
+                        + " yet. Write some: sillbook write '6 x Marrow Lane (tulip triumph) x5, waiting'");
     }
 }

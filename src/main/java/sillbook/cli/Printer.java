@@ -13,6 +13,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sillbook.text.Ascii;
 import sillbook.text.Safe;
+import sillbook.words.Provisos;
+import sillbook.words.Warned;
 
 /**
  * Both outputs of a command. Every line goes through the gate of {@code text}; where the locale does not speak UTF-8 it
@@ -57,6 +59,16 @@ final class Printer {
     /** Words about the work. */
     void say(String sentence) {
         write(err, gate.apply(sentence) + "\n");
+    }
+
+    /** What stands beside an answer, a line each: warnings, then what was assumed. */
+    void say(Provisos provisos) {
+        provisos.warnings().forEach(this::warn);
+        provisos.assumed().forEach(assumption -> say("? assumed: " + assumption));
+    }
+
+    void warn(Warned warning) {
+        say("! " + warning.says());
     }
 
     private static void write(OutputStream stream, String text) {

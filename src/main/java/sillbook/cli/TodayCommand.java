@@ -3,49 +3,37 @@ package sillbook.cli;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sillbook.app.Book;
 import sillbook.exchange.TodayJson;
 import sillbook.handbook.Handbook;
+import sillbook.model.Journal;
 import sillbook.season.Outlook;
 import sillbook.season.Today;
+import sillbook.words.Provisos;
 
 /** Says what a day asks for. */
 @Command(name = "today", description = "Say what is late, ready and due, what to check, and what comes next.")
-final class TodayCommand implements Callable<Integer> {
-    private final Books books;
-    private final Printer printer;
-
+final class TodayCommand extends View {
     @Option(names = "--on", paramLabel = "DAY", description = "Another day than today: 2027-01-12, fri, +7.")
     private Optional<String> on = Optional.empty();
 
-    @Option(names = "--json", description = "As JSON.")
-    private boolean json;
-
     TodayCommand(Books books, Printer printer) {
-        this.books = books;
-        this.printer = printer;
+        super(books, printer);
     }
 
     @Override
-    public Integer call() {
-        return books.with(this::say);
+    Sight look(Book book) {
+        LocalDate day = on.map(text -> Given.dayAhead(text, book.today())).orElseGet(book::today);
+        return sight(book.readAll(), day);
     }
 
-    private int say(Book book) {
-        LocalDate day = on.map(text -> DayOption.ahead(text, book.today())).orElseGet(book::today);
-        Today today = Outlook.of(book.readAll(), Handbook.standard(), day).today();
-        print(book, today, json, printer);
-        return ExitCode.DONE;
-    }
-
-    static void print(Book book, Today today, boolean json, Printer printer) {
-        if (json) {
-            printer.json(TodayJson.write(book.journal(), today));
-        } else {
-            printer.lines(TodayText.of(book.journal(), today));
-        }
+    static Sight sight(Journal journal, LocalDate day) {
+        Outlook outlook = Outlook.of(journal, Handbook.standard(), day);
+        Today today = outlook.today();
+        Provisos provisos = Provisos.of(journal, outlook.pots(today.season()));
+        return new Sight(
+                () -> TodayJson.write(journal, today, provisos), () -> TodayText.of(journal, today), provisos, "");
     }
 }

@@ -1,29 +1,36 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Journal;
 import sillbook.season.Job;
 import sillbook.season.Today;
+import sillbook.words.AttentionWords;
 import sillbook.words.Counts;
 import sillbook.words.Days;
+import sillbook.words.Entries;
 import sillbook.words.JobWords;
 import sillbook.words.PotNames;
 
-/** What a day asks for as plain lines, one fact a line. */
+/** What a day asks for as plain lines, one fact a line under its heading. */
 final class TodayText {
+    private final Journal journal;
     private final Today today;
     private final JobWords words;
     private final PotNames names;
-    private final String season;
     private final List<String> lines = new ArrayList<>();
 
     private TodayText(Journal journal, Today today) {
+        this.journal = journal;
         this.today = today;
         this.words = new JobWords(journal, today.day());
         this.names = new PotNames(journal);
-        this.season = today.season().name(journal.settings().seasonStart());
     }
 
     static List<String> of(Journal journal, Today today) {
@@ -31,54 +38,61 @@ final class TodayText {
     }
 
     private List<String> lines() {
+        String season = today.season().name(journal.settings().seasonStart());
         lines.add("Today. " + Days.aloud(today.day()) + ", season " + season + ".");
-        jobs("Late", today.late());
-        jobs("Ready", today.ready());
-        jobs("Today", today.due());
-        checks();
-        jobs("Next " + Today.SOON_DAYS + " days", today.soon());
-        bloom();
+        section("Late", today.late(), this::job);
+        section("Ready", today.ready(), this::job);
+        section("Today", today.due(), this::job);
+        section("Checks", checks(), check -> check);
+        section("Next " + Today.SOON_DAYS + " days", today.soon(), this::job);
+        section("In bloom", today.inBloom(), this::blooming);
+        section("Places", today.places(), new AttentionWords(journal)::say);
         if (lines.size() == 1) {
             lines.add("Nothing is due.");
         }
+        section("Done today", today.done(), this::done);
         return lines;
     }
 
-    private void jobs(String heading, List<Job.OfPots> jobs) {
-        if (jobs.isEmpty()) {
-            return;
-        }
-        lines.add(heading);
-        for (Job.OfPots job : jobs) {
-            List<String> parts = new ArrayList<>(List.of(words.what(job), words.where(job), words.when(job)));
-            parts.removeIf(String::isEmpty);
-            lines.add("  " + names.labels(job.pots()) + " " + names.nameAndCount(job.pots()) + ": "
-                    + String.join(", ", parts));
+    private <T> void section(String heading, Collection<T> entries, Function<T, String> line) {
+        if (!entries.isEmpty()) {
+            lines.add(heading);
+            entries.forEach(entry -> lines.add("  " + line.apply(entry).replaceAll(" +", " ")));
         }
     }
 
-    private void checks() {
-        if (today.checks().isEmpty() && today.dailyCare().isEmpty()) {
-            return;
-        }
-        lines.add("Checks");
-        for (Job.Round round : today.checks()) {
-            lines.add("  " + names.place(round.place()) + ", "
-                    + Counts.of(round.pots().size(), "pot") + ": " + JobWords.asks(round) + " every "
-                    + Counts.of(round.everyDays(), "day") + ", " + JobWords.last(round));
-        }
-        today.dailyCare()
-                .ifPresent(care -> lines.add("  daily care, " + care.pots().size() + " of "
-                        + Counts.of(care.ofPots(), "pot") + ": " + words.places(care.places())));
+    private String job(Job.OfPots job) {
+        String said = Stream.of(words.what(job), words.where(job), words.when(job))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(", "));
+        return names.labels(job.pots()) + " " + names.nameAndCount(job.pots()) + ": " + said;
     }
 
-    private void bloom() {
-        if (today.inBloom().isEmpty()) {
-            return;
-        }
-        lines.add("In bloom");
-        for (Today.Blooming blooming : today.inBloom()) {
-            lines.add("  " + names.labelAndName(blooming.pots()) + ": day " + blooming.dayOfBloom());
-        }
+    private List<String> checks() {
+        List<String> checks =
+                new ArrayList<>(today.checks().stream().map(this::round).toList());
+        today.dailyCare().ifPresent(care -> checks.add(dailyCare(care)));
+        return checks;
+    }
+
+    private String round(Job.Round round) {
+        return names.place(round.place()) + ", " + Counts.of(round.pots().size(), "pot") + ": " + JobWords.asks(round)
+                + " every " + Counts.of(round.everyDays(), "day") + ", " + JobWords.last(round);
+    }
+
+    private String dailyCare(Job.DailyCare care) {
+        return "daily care, " + care.pots().size() + " of " + Counts.of(care.ofPots(), "pot") + ": "
+                + words.places(care.places());
+    }
+
+    private String blooming(Today.Blooming blooming) {
+        return names.labelAndName(blooming.pots()) + ": day " + blooming.dayOfBloom();
+    }
+
+    private String done(Today.Done done) {
+        LocalTime at = LocalTime.ofInstant(done.writtenAt(), journal.settings().zone());
+        String whose = names.whose(done.subjects());
+        String minute = at.withSecond(0).withNano(0).toString();
+        return minute + " " + (whose.isEmpty() ? "" : whose + ": ") + new Entries(journal).say(done.what());
     }
 }

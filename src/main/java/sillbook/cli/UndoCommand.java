@@ -1,22 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import sillbook.app.Book;
 
 /** Takes back the last step. */
 @Command(name = "undo", description = "Take back the last step, and say which it was.")
-final class UndoCommand implements Callable<Integer> {
-    private final Books books;
-    private final Printer printer;
-
+final class UndoCommand extends Turn {
     UndoCommand(Books books, Printer printer) {
-        this.books = books;
-        this.printer = printer;
-    }
-
-    @Override
-    public Integer call() {
-        return books.with(book -> Kept.say(book.takeBack(), "taken back: ", printer));
+        super(books, printer, "taken back: ", Book::takeBack);
     }
 }

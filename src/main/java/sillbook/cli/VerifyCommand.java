@@ -4,7 +4,10 @@ package sillbook.cli;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import sillbook.app.Book;
+import sillbook.exchange.StepsJson;
+import sillbook.words.Provisos;
 
 /** Examines the journal. */
 @Command(
@@ -13,6 +16,9 @@ import sillbook.app.Book;
 final class VerifyCommand implements Callable<Integer> {
     private final Books books;
     private final Printer printer;
+
+    @Mixin
+    private final JsonOption json = new JsonOption();
 
     VerifyCommand(Books books, Printer printer) {
         this.books = books;
@@ -26,11 +32,8 @@ final class VerifyCommand implements Callable<Integer> {
 
     private int verify(Book book) {
         List<String> findings = book.verify();
-        printer.lines(findings);
-        if (!findings.isEmpty()) {
-            return ExitCode.COULD_NOT;
-        }
-        printer.say("All is well.");
-        return ExitCode.DONE;
+        new Sight(() -> StepsJson.findings(findings), () -> findings, Provisos.NONE, "All is well.")
+                .show(json, printer);
+        return findings.isEmpty() ? ExitCode.DONE : ExitCode.COULD_NOT;
     }
 }

@@ -14,14 +14,12 @@ import sillbook.app.Folders;
  *
  * @param environment variables by name
  * @param shelf asked only by a command that opens a journal
- * @param demoShelf the same with the demo's clock
  * @param today for a command that opens no journal
  */
 public record World(
         Map<String, String> environment,
         Folders folders,
         Supplier<Bookshelf> shelf,
-        Supplier<Bookshelf> demoShelf,
         Supplier<LocalDate> today,
         InputStream in,
         OutputStream out,

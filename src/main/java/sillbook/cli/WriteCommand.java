@@ -1,36 +1,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
-import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import sillbook.app.Book;
-import sillbook.app.Bookshelf;
-import sillbook.change.Change;
-import sillbook.handbook.Handbook;
-import sillbook.model.Journal;
-import sillbook.season.Outlook;
-import sillbook.words.Complaint;
-import sillbook.words.line.Bench;
-import sillbook.words.line.LineReading;
-import sillbook.words.line.QuickLine;
+import sillbook.app.Page;
+import sillbook.exchange.StepsJson;
 
 /** Writes lines into the journal, each one step. */
 @Command(
         name = "write",
         description = {
-            "Write a line into the journal, as in the screens with L; '-' reads lines from standard input.",
-            "Each line is one step, which undo takes back. Where there is no journal yet, one is begun."
+            "Write a line into the journal, as on the screens with L; - reads lines from the standard input.",
+            "Each line is one step, which undo takes back. The first that cannot be kept ends it; those before it stay."
+                    + " Where there is no journal yet, one is begun."
         })
 final class WriteCommand implements Callable<Integer> {
+    private static final String STANDARD_INPUT = "-";
+
     private final Books books;
     private final Printer printer;
     private final InputStream in;
@@ -38,8 +29,11 @@ final class WriteCommand implements Callable<Integer> {
     @Parameters(paramLabel = "LINE", description = "For example: 'T1-T6 cool room'")
     private String line = "";
 
-    @Option(names = "--dry-run", description = "Only say what the line means; keep nothing.")
+    @Option(names = "--dry-run", description = "Only say what the line means and what follows; keep nothing.")
     private boolean dryRun;
+
+    @Mixin
+    private final JsonOption json = new JsonOption();
 
     WriteCommand(Books books, Printer printer, InputStream in) {
         this.books = books;
@@ -49,56 +43,58 @@ final class WriteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<String> lines = line.equals("-") ? lines() : List.of(line);
-        return dryRun ? books.with(book -> writeAll(book, lines)) : books.withNew(book -> writeAll(book, lines));
-    }
-
-    private List<String> lines() {
-        BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-        try (reader) {
-            return reader.lines().filter(each -> !each.isBlank()).toList();
-        } catch (IOException failure) {
-            throw new UncheckedIOException("standard input could not be read", failure);
+        List<String> lines = line.equals(STANDARD_INPUT) ? LinesIn.read(in) : List.of(line);
+        if (dryRun) {
+            return write(books.rehearsal(), lines);
         }
+        if (!books.areThere()) {
+            new Scribe(books.rehearsal()).write(lines.get(0));
+        }
+        return books.withNew(book -> write(book, lines));
     }
 
-    /** Stops at the first line that cannot be; those before it are kept. */
-    private int writeAll(Book book, List<String> lines) {
-        for (String each : lines) {
-            int code = write(book, each);
-            if (code != ExitCode.DONE) {
-                return code;
+    private int write(Page page, List<String> lines) {
+        Scribe scribe = new Scribe(page);
+        try {
+            for (int at = 0; at < lines.size(); at++) {
+                say(write(scribe, lines, at));
+            }
+        } finally {
+            if (json.isGiven() && !scribe.done().isEmpty()) {
+                printer.json(StepsJson.lines(scribe.done(), !dryRun, scribe.provisos()));
             }
         }
         return ExitCode.DONE;
     }
 
-    private int write(Book book, String each) {
-        Journal journal = book.readAll();
-        Handbook handbook = Handbook.standard();
-        Outlook outlook = Outlook.of(journal, handbook, book.today());
-        LineReading reading = QuickLine.read(each, new Bench(journal, outlook, handbook, Bookshelf.randomIds()));
-        if (reading.change().isEmpty()) {
-            printer.say(reading.complaint()
-                    .map(Complaint::sentence)
-                    .orElse("The line is empty: there is nothing to write."));
-            printer.say("Nothing of '" + each + "' was kept.");
-            return ExitCode.COULD_NOT;
+    /** Of several lines, says which cannot be kept, and what became of those before it. */
+    private StepsJson.Line write(Scribe scribe, List<String> lines, int at) {
+        try {
+            return scribe.write(lines.get(at));
+        } catch (CouldNot refused) {
+            throw lines.size() == 1
+                    ? refused
+                    : new CouldNot("Line " + (at + 1) + ", '" + lines.get(at) + "': " + refused.sentence() + kept(at));
+        }
+    }
+
+    private String kept(int before) {
+        if (before == 0 || dryRun) {
+            return "";
+        }
+        return before == 1 ? " The line before it is kept." : " The " + before + " lines before it are kept.";
+    }
+
+    private void say(StepsJson.Line written) {
+        if (json.isGiven()) {
+            return;
         }
         if (dryRun) {
-            return explain(reading);
+            written.reading().means().forEach(meaning -> printer.line(meaning.says()));
+            printer.lines(written.reading().then());
+        } else {
+            printer.line(written.step());
         }
-        return keep(book, reading.change().get());
-    }
-
-    private int keep(Book book, Change change) {
-        return Kept.say(book.carryOut(change), "", printer);
-    }
-
-    private int explain(LineReading reading) {
-        reading.means().forEach(meaning -> printer.line(meaning.says()));
-        reading.then().forEach(printer::line);
-        reading.remarks().forEach(printer::say);
-        return ExitCode.DONE;
+        written.reading().remarks().forEach(printer::warn);
     }
 }

@@ -1,40 +1,91 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import sillbook.model.Journal;
+import sillbook.model.Length;
+import sillbook.model.Purchase;
+import sillbook.model.Purchase.Money;
 import sillbook.model.Variety;
+import sillbook.model.Variety.PacketForcing;
+import sillbook.model.Variety.Scent;
+import sillbook.season.VarietyNow;
+import sillbook.season.VarietyNow.Winter;
+import sillbook.words.Prices;
+import sillbook.words.Terms;
 
-/** Varieties as JSON. */
+/** Varieties and purchases as JSON. */
 public final class BulbsJson {
-    private BulbsJson() {}
+    private final Named named;
 
-    /** The document of {@code sillbook bulbs --json}. */
-    public static String write(Journal journal) {
-        List<Variety> varieties = journal.varieties().all().stream()
-                .sorted(Comparator.comparing(Variety::name))
-                .toList();
-        return new Fields()
-                .list("varieties", varieties, BulbsJson::variety)
-                .texts("warnings", List.of())
-                .texts("assumed", List.of())
-                .write();
+    private BulbsJson(Named named) {
+        this.named = named;
     }
 
-    private static Fields variety(Variety variety) {
+    /** The document of {@code sillbook bulbs --json}. */
+    public static String write(Journal journal, List<VarietyNow> varieties, List<Purchase> purchases) {
+        BulbsJson json = new BulbsJson(new Named(journal));
+        return Answer.write(
+                new Fields().list("varieties", varieties, json::variety).list("purchases", purchases, json::purchase));
+    }
+
+    private Fields variety(VarietyNow now) {
+        Variety variety = now.variety();
         return new Fields()
                 .text("variety", variety.name())
                 .text("kind", variety.kind().toString())
-                .decimal("heightCm", variety.height().map(height -> height.centimetres()))
-                .text("colour", known(variety.colour()))
-                .code("scent", variety.scent())
-                .code("packetForcing", variety.packetForcing())
-                .text("note", known(variety.note()));
+                .written("soldAs", variety.packetName())
+                .decimal("heightCm", variety.height().map(Length::centimetres))
+                .written("colour", variety.colour())
+                .text("scent", said(variety.scent()).map(Terms.SCENTS::say))
+                .text("packetForcing", said(variety.packetForcing()).map(Terms.PACKETS::say))
+                .written("note", variety.note())
+                .number("inHand", now.inHand())
+                .number("potsScored", now.pots())
+                .decimal("meanScore", mean(now.mean()))
+                .list("winters", now.winters(), this::winter);
     }
 
-    private static Optional<String> known(String text) {
-        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    private static Optional<Scent> said(Scent scent) {
+        return Optional.of(scent).filter(said -> said != Scent.NOT_SAID);
+    }
+
+    private static Optional<PacketForcing> said(PacketForcing forcing) {
+        return Optional.of(forcing).filter(said -> said != PacketForcing.NOT_STATED);
+    }
+
+    private Fields winter(Winter winter) {
+        return new Fields()
+                .text("season", named.season(winter.season()))
+                .numbers("scores", winter.scores())
+                .number("meanScore", winter.mean());
+    }
+
+    private Fields purchase(Purchase purchase) {
+        return new Fields()
+                .text("variety", named.variety(purchase.variety()))
+                .text("season", named.season(purchase.season()))
+                .happened("day", purchase.day())
+                .number("bulbs", purchase.count())
+                .text("state", Terms.STATES.say(purchase.state()))
+                .written("gradePrinted", purchase.grade().printed())
+                .decimal("gradeAcrossCm", purchase.grade().across().map(Length::centimetres))
+                .object("price", purchase.price(), BulbsJson::price)
+                .written("supplier", purchase.supplier())
+                .written("arrival", purchase.arrival())
+                .text("waits", named.place(purchase.waits()))
+                .decimal("cooledWeeks", purchase.cooled().weeks())
+                .written("note", purchase.note());
+    }
+
+    /** Without a currency's code it is the grower's usual one. */
+    private static Fields price(Money price) {
+        return new Fields().number("sum", Prices.amount(price).doubleValue()).written("currency", price.currency());
+    }
+
+    private static Optional<Double> mean(OptionalDouble mean) {
+        return mean.isPresent() ? Optional.of(mean.getAsDouble()) : Optional.empty();
     }
 }

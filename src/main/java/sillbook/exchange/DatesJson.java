@@ -4,12 +4,12 @@ package sillbook.exchange;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import sillbook.handbook.FigureInForce;
 import sillbook.model.Kind;
-import sillbook.reckon.dates.Milestone;
+import sillbook.reckon.dates.Judgement;
 import sillbook.reckon.dates.Schedule;
-import sillbook.reckon.dates.Warning;
-import sillbook.words.WarningWords;
+import sillbook.reckon.dates.Stages;
+import sillbook.reckon.dates.Window;
+import sillbook.words.Provisos;
 
 /** The dates of a pot as JSON. */
 public final class DatesJson {
@@ -18,55 +18,48 @@ public final class DatesJson {
     /**
      * The document of {@code sillbook reckon dates --json}.
      *
-     * @param figures those it rests on
-     * @param assumed what was taken for granted, a sentence each
+     * @param potted the day of potting, when it was given
      */
     public static String write(
-            Kind kind,
-            Optional<LocalDate> potted,
-            Schedule schedule,
-            List<FigureInForce> figures,
-            List<String> assumed) {
-        Fields stages = new Fields();
-        for (Milestone milestone : Milestone.values()) {
-            stages.object(name(milestone), schedule.stages().at(milestone), window -> new Fields().window(window));
-        }
-        return new Fields()
+            Kind kind, Optional<LocalDate> potted, Schedule schedule, List<UsedFigure> figures, Provisos provisos) {
+        Fields fields = new Fields()
                 .text("kind", kind.toString())
                 .day("potted", potted)
-                .object("stages", stages)
-                .list("figures", figures, DatesJson::figure)
-                .list("warnings", schedule.warnings(), DatesJson::warning)
-                .texts("assumed", assumed)
-                .write();
+                .object("stages", stages(schedule.stages()))
+                .object("wish", schedule.judgement(), DatesJson::wish)
+                .list("figures", figures, DatesJson::figure);
+        return Answer.write(fields, provisos);
     }
 
-    private static String name(Milestone milestone) {
-        return switch (milestone) {
-            case COLD -> "cold";
-            case COOL_ROOM -> "coolRoom";
-            case WARM_ROOM -> "warmRoom";
-            case BLOOM -> "bloom";
-            case AFTER_BLOOM -> "afterBloom";
-        };
+    private static Fields stages(Stages stages) {
+        return new Fields()
+                .object("cold", stages.cold(), DatesJson::window)
+                .object("coolRoom", stages.coolRoom(), DatesJson::window)
+                .object("warmRoom", window(stages.warmRoom()))
+                .object("bloom", window(stages.bloom()))
+                .object("afterBloom", stages.afterBloom(), DatesJson::window);
     }
 
-    private static Fields figure(FigureInForce figure) {
+    private static Fields window(Window window) {
+        return new Fields().window(window);
+    }
+
+    private static Fields wish(Judgement judgement) {
+        return new Fields()
+                .day("day", judgement.wish())
+                .code("verdict", judgement.verdict())
+                .text("reason", judgement.reason().map(Fields::code))
+                .object("stages", stages(judgement.needed()));
+    }
+
+    private static Fields figure(UsedFigure figure) {
         return new Fields()
                 .text("name", figure.name().key())
                 .number("low", figure.range().low())
                 .number("typical", figure.range().typical())
                 .number("high", figure.range().high())
-                .code("unit", figure.name().unit())
-                .text("origin", figure.origin().word())
-                .text(
-                        "source",
-                        figure.sources().isEmpty()
-                                ? Optional.empty()
-                                : Optional.of(String.join(" ", figure.sources())));
-    }
-
-    private static Fields warning(Warning warning) {
-        return new Fields().text("code", warning.code()).text("says", new WarningWords().say(warning));
+                .text("unit", figure.name().unit().word())
+                .text("origin", figure.origin())
+                .text("source", figure.source());
     }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -25,6 +26,9 @@ public final class Demo {
 
     /** Where its grower lives, as far as clocks are concerned. */
     public static final ZoneId ZONE = ZoneId.of("UTC");
+
+    /** The day it is then. */
+    public static final LocalDate DAY = LocalDate.ofInstant(MOMENT, ZONE);
 
     private static final List<String> WINTERS = List.of("2023-24.txt", "2024-25.txt", "2025-26.txt", "2026-27.txt");
     private static final long SEED = 20270112;

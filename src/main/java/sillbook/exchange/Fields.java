@@ -29,9 +29,18 @@ final class Fields {
         return this;
     }
 
+    /** Words in the grower's own hand; where none were written, {@code null}. */
+    Fields written(String name, String words) {
+        return text(name, Optional.of(words).filter(text -> !text.isEmpty()));
+    }
+
     /** A word of a fixed set: {@code MAY_COME_IN} is {@code may-come-in}. */
     Fields code(String name, Enum<?> value) {
-        return text(name, value.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return text(name, code(value));
+    }
+
+    static String code(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     Fields flag(String name, boolean value) {
@@ -72,6 +81,10 @@ final class Fields {
     }
 
     /** A day that happened, perhaps only about known. */
+    Fields happened(String name, Day day) {
+        return happened(name, Optional.of(day));
+    }
+
     Fields happened(String name, Optional<Day> day) {
         return object(
                 name,
@@ -83,6 +96,12 @@ final class Fields {
     }
 
     Fields texts(String name, Collection<String> values) {
+        ArrayNode list = node.putArray(name);
+        values.forEach(list::add);
+        return this;
+    }
+
+    Fields numbers(String name, Collection<Integer> values) {
         ArrayNode list = node.putArray(name);
         values.forEach(list::add);
         return this;

@@ -47,7 +47,7 @@ record HappeningJson(Named named) implements Happening.Cases<Fields> {
                                 .sorted()
                                 .map(Terms.TROUBLES::say)
                                 .toList())
-                .text("note", found.note());
+                .written("note", found.note());
     }
 
     @Override
@@ -65,20 +65,20 @@ record HappeningJson(Named named) implements Happening.Cases<Fields> {
 
     @Override
     public Fields closed(Happening.Closed closed) {
-        return happened("closed").text("end", Terms.ENDS.say(closed.end())).text("note", closed.note());
+        return happened("closed").text("end", Terms.ENDS.say(closed.end())).written("note", closed.note());
     }
 
     @Override
     public Fields putOff(Happening.PutOff putOff) {
-        return happened("put off")
+        return happened("put-off")
                 .text("job", Terms.JOBS.say(putOff.job()))
                 .day("until", putOff.until())
-                .text("reason", putOff.reason());
+                .written("reason", putOff.reason());
     }
 
     @Override
     public Fields leftOut(Happening.LeftOut leftOut) {
-        return happened("left out").text("job", Terms.JOBS.say(leftOut.job())).text("reason", leftOut.reason());
+        return happened("left-out").text("job", Terms.JOBS.say(leftOut.job())).written("reason", leftOut.reason());
     }
 
     @Override

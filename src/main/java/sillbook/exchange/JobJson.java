@@ -53,17 +53,22 @@ record JobJson(Named named, LocalDate today) {
     }
 
     private Fields batch(BatchShare share) {
-        Fields stages = new Fields();
         Map<Stage, Integer> counts = new EnumMap<>(share.counts());
-        counts.forEach((stage, count) -> stages.number(Terms.STAGES.say(stage), count));
-        return new Fields().texts("pots", named.labels(share.pots())).object("stages", stages);
+        return new Fields()
+                .texts("pots", named.labels(share.pots()))
+                .list(
+                        "stages",
+                        counts.entrySet(),
+                        stage -> new Fields()
+                                .text("stage", Terms.STAGES.say(stage.getKey()))
+                                .number("pots", stage.getValue()));
     }
 
     private Fields deadline(Deadline deadline) {
         return deadline.fold(new Deadline.Cases<Fields>() {
             @Override
             public Fields useBy(Deadline.UseBy by) {
-                return new Fields().text("for", "use by").day("day", by.day()).day("wish", Optional.empty());
+                return new Fields().text("for", "use-by").day("day", by.day()).day("wish", Optional.empty());
             }
 
             @Override
@@ -76,7 +81,7 @@ record JobJson(Named named, LocalDate today) {
         });
     }
 
-    private static Fields readiness(Readiness readiness) {
+    static Fields readiness(Readiness readiness) {
         return new Fields()
                 .code("verdict", readiness.verdict())
                 .day("coldEnoughOn", readiness.coldEnoughOn())
@@ -86,6 +91,6 @@ record JobJson(Named named, LocalDate today) {
     }
 
     private static Fields delay(Job.Delay delay) {
-        return new Fields().day("until", delay.until()).text("reason", delay.reason());
+        return new Fields().day("until", delay.until()).written("reason", delay.reason());
     }
 }

@@ -7,6 +7,9 @@ import com.fasterxml.jackson.core.io.CharacterEscapes;
 import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter.NopIndenter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.core.util.Separators.Spacing;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -17,8 +20,8 @@ import org.jspecify.annotations.Nullable;
 import sillbook.text.Safe;
 
 /**
- * JSON as Sillbook writes it (RFC 8259): two columns an indent, line feeds on every system, and whatever a terminal must
- * not see as an escape.
+ * JSON as Sillbook writes it (RFC 8259): two columns an indent, line feeds on every system, lists of words on one line,
+ * and whatever a terminal must not see as an escape.
  */
 final class JsonText {
     private static final JsonMapper MAPPER = new JsonMapper();
@@ -38,10 +41,14 @@ final class JsonText {
     }
 
     private static DefaultPrettyPrinter printer() {
-        var indenter = new DefaultIndenter("  ", "\n");
-        var printer = new DefaultPrettyPrinter();
-        printer.indentObjectsWith(indenter);
-        printer.indentArraysWith(indenter);
+        Separators separators = Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Spacing.AFTER)
+                .withArrayValueSpacing(Spacing.AFTER)
+                .withObjectEmptySeparator("")
+                .withArrayEmptySeparator("");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
+        printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+        printer.indentArraysWith(new NopIndenter());
         return printer;
     }
 

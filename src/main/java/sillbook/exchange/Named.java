@@ -7,6 +7,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Season;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
 
@@ -33,7 +34,11 @@ record Named(Journal journal) {
     }
 
     String season(Pot pot) {
-        return pot.season().name(journal.settings().seasonStart());
+        return season(pot.season());
+    }
+
+    String season(Season season) {
+        return season.name(journal.settings().seasonStart());
     }
 
     /** What some pots have in them; pots of one row are alike. */

@@ -4,65 +4,132 @@ package sillbook.exchange;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import sillbook.handbook.Handbook;
 import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Length;
 import sillbook.model.Pot;
+import sillbook.model.Season;
+import sillbook.reckon.dates.DayCount;
 import sillbook.season.Ahead;
+import sillbook.season.ColdTime;
 import sillbook.season.PotNow;
+import sillbook.season.Stay;
+import sillbook.season.WishNow;
+import sillbook.words.CautionWords;
 import sillbook.words.Entries;
+import sillbook.words.Provisos;
+import sillbook.words.Terms;
 
 /** Pots as JSON. */
 public final class PotsJson {
+    private final Journal journal;
     private final Named named;
     private final JobJson jobs;
 
     private PotsJson(Journal journal, LocalDate today) {
+        this.journal = journal;
         this.named = new Named(journal);
         this.jobs = new JobJson(named, today);
     }
 
     /** The document of {@code sillbook pots --json}. */
-    public static String list(Journal journal, LocalDate today, List<PotNow> pots) {
+    public static String list(Journal journal, LocalDate today, Season season, List<PotNow> pots, Provisos provisos) {
         PotsJson json = new PotsJson(journal, today);
-        return new Fields()
+        Fields fields = new Fields()
                 .day("day", today)
-                .list("pots", pots, json::pot)
-                .texts("warnings", List.of())
-                .texts("assumed", List.of())
-                .write();
+                .text("season", json.named.season(season))
+                .list("pots", pots, json::pot);
+        return Answer.write(fields, provisos);
     }
 
     /** The document of {@code sillbook pot LABEL --json}. */
-    public static String one(Journal journal, LocalDate today, PotNow pot) {
+    public static String one(Journal journal, LocalDate today, PotNow pot, Provisos provisos) {
         PotsJson json = new PotsJson(journal, today);
-        Entries entries = new Entries(journal);
-        List<Event> history = journal.history(pot.life().pot().id());
-        return json.pot(pot)
-                .list(
-                        "history",
-                        history,
-                        event -> new Fields().day("day", event.day().likely()).text("says", entries.say(event.what())))
-                .texts("warnings", List.of())
-                .texts("assumed", List.of())
-                .write();
+        return Answer.write(new Fields().day("day", today).object("pot", json.card(pot)), provisos);
     }
 
     private Fields pot(PotNow now) {
-        Id<Pot> id = now.life().pot().id();
-        return named.pots(List.of(id))
-                .code("stage", now.life().stage())
-                .text("place", named.place(now.life().stands().map(stay -> stay.place())))
-                .number("daysInCold", now.life().cold().daysIn())
-                .number("daysColdEnough", now.life().cold().daysColdEnough())
-                .whole("coldNeededDays", now.coldNeed().map(need -> need.whole().typical()))
+        Pot pot = now.life().pot();
+        ColdTime cold = now.life().cold();
+        return new Fields()
+                .text("label", pot.label())
+                .text("season", named.season(pot))
+                .list("plantings", pot.plantings(), this::planting)
+                .text("stage", Terms.STAGES.say(now.life().stage()))
+                .text("place", named.place(now.life().stands().map(Stay::place)))
+                .happened("potted", now.life().potted())
+                .happened("stageSince", now.life().standing().begun())
+                .number("daysInCold", cold.daysIn())
+                .number("daysColdEnough", cold.daysColdEnough())
+                .object("coldNeededDays", now.coldNeed().map(need -> need.whole()), PotsJson::days)
+                .object("readiness", now.readiness(), JobJson::readiness)
                 .day("useBy", now.useBy())
+                .object("wish", now.wish(), PotsJson::wish)
                 .list("ahead", now.ahead(), PotsJson::ahead)
                 .object("next", now.next(), jobs::ofPots);
     }
 
+    private Fields planting(Pot.Planting planting) {
+        return new Fields()
+                .text("variety", named.variety(planting.variety()))
+                .text("kind", journal.varieties().get(planting.variety()).kind().toString())
+                .number("bulbs", planting.count());
+    }
+
+    private static Fields days(DayCount days) {
+        return new Fields()
+                .number("low", days.low())
+                .number("typical", days.typical())
+                .number("high", days.high());
+    }
+
+    private static Fields wish(WishNow wish) {
+        return new Fields()
+                .day("from", wish.wish().from())
+                .day("to", wish.wish().to())
+                .written("feast", wish.wish().feast())
+                .text("verdict", wish.judgement().map(judgement -> Fields.code(judgement.verdict())));
+    }
+
     private static Fields ahead(Ahead ahead) {
         Optional<String> origin = ahead.figure().map(figure -> figure.origin().word());
-        return new Fields().code("stage", ahead.stage()).window(ahead.window()).text("origin", origin);
+        return new Fields()
+                .text("stage", Terms.STAGES.say(ahead.stage()))
+                .window(ahead.window())
+                .text("origin", origin);
+    }
+
+    private Fields card(PotNow now) {
+        Pot pot = now.life().pot();
+        Id<Pot> id = pot.id();
+        return pot(now).text("way", Terms.WAYS.say(pot.way()))
+                .text(
+                        "container",
+                        pot.container().map(one -> journal.containers().get(one).name()))
+                .decimal("acrossCm", pot.across().map(Length::centimetres))
+                .text(
+                        "pottingMix",
+                        pot.pottingMix()
+                                .map(one -> journal.pottingMixes().get(one).name()))
+                .text("parentSeason", pot.parent().map(journal.pots()::get).map(named::season))
+                .written("note", pot.note())
+                .list("history", journal.history(id), this::entry)
+                .list(
+                        "outcomes",
+                        journal.outcomes().all().stream()
+                                .filter(outcome -> outcome.pot().equals(id))
+                                .toList(),
+                        outcome -> OutcomeJson.of(named, outcome))
+                .texts("cautions", new CautionWords(Handbook.standard(), journal.settings()).of(journal, pot));
+    }
+
+    private Fields entry(Event event) {
+        return new Fields()
+                .happened("day", event.day())
+                .text("writtenAt", event.writtenAt().toString())
+                .text("says", new Entries(journal).say(event.what()))
+                .object("what", HappeningJson.of(named, event.what()));
     }
 }

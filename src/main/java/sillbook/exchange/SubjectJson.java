@@ -40,6 +40,6 @@ record SubjectJson(Named named) implements Subject.Cases<Fields> {
 
     @Override
     public Fields season(Season season) {
-        return of("season", season.name(named.journal().settings().seasonStart()));
+        return of("season", named.season(season));
     }
 }

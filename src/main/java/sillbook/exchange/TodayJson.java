@@ -4,6 +4,7 @@ package sillbook.exchange;
 import sillbook.model.Journal;
 import sillbook.season.Today;
 import sillbook.season.Today.Attention;
+import sillbook.words.Provisos;
 import sillbook.words.Terms;
 
 /** What a day asks for, as JSON. */
@@ -17,14 +18,14 @@ public final class TodayJson {
     }
 
     /** The document of {@code sillbook today --json}. */
-    public static String write(Journal journal, Today today) {
-        return new TodayJson(journal, today).document(today).write();
+    public static String write(Journal journal, Today today, Provisos provisos) {
+        return Answer.write(new TodayJson(journal, today).fields(today), provisos);
     }
 
-    private Fields document(Today today) {
+    private Fields fields(Today today) {
         return new Fields()
                 .day("day", today.day())
-                .text("season", today.season().name(named.journal().settings().seasonStart()))
+                .text("season", named.season(today.season()))
                 .list("late", today.late(), jobs::ofPots)
                 .list("ready", today.ready(), jobs::ofPots)
                 .list("today", today.due(), jobs::ofPots)
@@ -35,9 +36,7 @@ public final class TodayJson {
                 .list("opening", today.opening(), this::opening)
                 .list("places", today.places(), this::attention)
                 .list("afterThat", today.afterThat(), this::week)
-                .list("done", today.done(), this::done)
-                .texts("warnings", java.util.List.of())
-                .texts("assumed", java.util.List.of());
+                .list("done", today.done(), this::done);
     }
 
     private Fields blooming(Today.Blooming blooming) {
@@ -72,31 +71,27 @@ public final class TodayJson {
         return attention.fold(new Attention.Cases<Fields>() {
             @Override
             public Fields overRoom(Attention.OverRoom over) {
-                return place(over, "over-room").number("pots", over.pots()).number("room", over.room());
+                return place(over).number("pots", over.pots()).number("room", over.room());
             }
 
             @Override
             public Fields hazard(Attention.BesideHazard beside) {
-                return place(beside, "beside-hazard")
-                        .number("pots", beside.pots())
-                        .text("hazard", Terms.HAZARDS.say(beside.hazard()));
+                return place(beside).number("pots", beside.pots()).text("hazard", Terms.HAZARDS.say(beside.hazard()));
             }
 
             @Override
             public Fields unchecked(Attention.Unchecked unchecked) {
-                return place(unchecked, "unchecked")
-                        .day("last", unchecked.last())
-                        .number("everyDays", unchecked.everyDays());
+                return place(unchecked).day("last", unchecked.last()).number("everyDays", unchecked.everyDays());
             }
 
             @Override
             public Fields notCold(Attention.NotCold notCold) {
-                return place(notCold, "not-cold").number("pots", notCold.pots());
+                return place(notCold).number("pots", notCold.pots());
             }
         });
     }
 
-    private Fields place(Attention attention, String code) {
-        return new Fields().text("place", named.place(attention.place())).text("code", code);
+    private Fields place(Attention attention) {
+        return new Fields().text("place", named.place(attention.place())).text("code", attention.code());
     }
 }

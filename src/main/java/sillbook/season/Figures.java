@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureInForce.Bulb;
 import sillbook.handbook.FigureName;
@@ -137,6 +138,11 @@ public final class Figures {
     }
 
     private static Need need(Map<FigureName, FigureInForce> figures) {
+        return needOf(name -> Optional.ofNullable(figures.get(name)).map(FigureInForce::range));
+    }
+
+    /** What figures add up to, for the reckoning of dates; each is in the unit of its name. */
+    public static Need needOf(Function<FigureName, Optional<Range>> figures) {
         Optional<DayCount> cold = days(figures, FigureName.COLD);
         return new Need(
                 cold,
@@ -146,13 +152,11 @@ public final class Figures {
                 days(figures, FigureName.IN_BLOOM));
     }
 
-    private static Optional<DayCount> days(Map<FigureName, FigureInForce> figures, FigureName name) {
-        return Optional.ofNullable(figures.get(name)).map(figure -> {
-            int perUnit = name.unit() == Unit.WEEKS ? DAYS_IN_WEEK : 1;
-            Range range = figure.range();
-            return DayCount.ofDays(
-                    sane(range.low() * perUnit), sane(range.typical() * perUnit), sane(range.high() * perUnit));
-        });
+    private static Optional<DayCount> days(Function<FigureName, Optional<Range>> figures, FigureName name) {
+        int perUnit = name.unit() == Unit.WEEKS ? DAYS_IN_WEEK : 1;
+        return figures.apply(name)
+                .map(range -> DayCount.ofDays(
+                        sane(range.low() * perUnit), sane(range.typical() * perUnit), sane(range.high() * perUnit)));
     }
 
     private static double sane(double days) {

@@ -98,8 +98,16 @@ public record Today(
 
         Id<Place> place();
 
+        /** A short, stable name. */
+        String code();
+
         /** More pots than find room. */
         record OverRoom(Id<Place> place, int pots, int room) implements Attention {
+            @Override
+            public String code() {
+                return "over-room";
+            }
+
             @Override
             public <R> R fold(Cases<R> cases) {
                 return cases.overRoom(this);
@@ -109,6 +117,11 @@ public record Today(
         /** Pots stand with food or with ripening fruit. */
         record BesideHazard(Id<Place> place, int pots, Hazard hazard) implements Attention {
             @Override
+            public String code() {
+                return "beside-hazard";
+            }
+
+            @Override
             public <R> R fold(Cases<R> cases) {
                 return cases.hazard(this);
             }
@@ -117,6 +130,11 @@ public record Today(
         /** No round for more than twice its interval. */
         record Unchecked(Id<Place> place, LocalDate last, int everyDays) implements Attention {
             @Override
+            public String code() {
+                return "unchecked";
+            }
+
+            @Override
             public <R> R fold(Cases<R> cases) {
                 return cases.unchecked(this);
             }
@@ -124,6 +142,11 @@ public record Today(
 
         /** Pots that still need cold stand here, and by its days it is not cold. */
         record NotCold(Id<Place> place, int pots) implements Attention {
+            @Override
+            public String code() {
+                return "not-cold";
+            }
+
             @Override
             public <R> R fold(Cases<R> cases) {
                 return cases.notCold(this);

@@ -7,9 +7,11 @@ import sillbook.handbook.FigureName;
 import sillbook.handbook.Handbook;
 import sillbook.handbook.Remark;
 import sillbook.handbook.Topic;
+import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
+import sillbook.model.Pot;
 import sillbook.model.Settings;
 
 /**
@@ -24,6 +26,15 @@ public record CautionWords(Handbook handbook, Settings settings) {
         return handbook.cautions(kind).stream()
                 .filter(remark -> isOf(remark, kind))
                 .map(CautionWords::marked)
+                .toList();
+    }
+
+    /** The same of all that a pot holds, each kind once. */
+    public List<String> of(Journal journal, Pot pot) {
+        return pot.plantings().stream()
+                .map(planting -> journal.varieties().get(planting.variety()).kind())
+                .distinct()
+                .flatMap(kind -> of(kind).stream())
                 .toList();
     }
 

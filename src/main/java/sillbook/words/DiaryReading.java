@@ -13,12 +13,9 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Labels;
 import sillbook.model.Outcome;
-import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
-import sillbook.model.Season;
 import sillbook.model.SpanReading;
-import sillbook.model.Subject;
 import sillbook.model.Variety;
 import sillbook.text.Fold;
 
@@ -44,8 +41,8 @@ final class DiaryReading {
                 .flatMap(event -> event.subject().asPot().stream())
                 .sorted(Comparator.comparing(names::label, BY_LABEL))
                 .toList();
-        String about = first.subject().fold(new About());
-        String says = about + entries.say(first.what());
+        String whose = pots.isEmpty() ? names.whose(List.of(first.subject())) : "";
+        String says = (whose.isEmpty() ? "" : whose + ": ") + entries.say(first.what());
         return new DiaryEntry(
                 first.day(),
                 writtenOn(first),
@@ -116,34 +113,5 @@ final class DiaryReading {
         String says = names.place(span.place()) + ": " + between + " since "
                 + Days.date(span.from().likely()) + " (reading)";
         return new DiaryEntry(span.to(), Optional.empty(), List.of(), says, " " + season(span.to()), List.of(span));
-    }
-
-    /** What an entry begins with when it is about something else than pots. */
-    private final class About implements Subject.Cases<String> {
-        @Override
-        public String pot(Id<Pot> pot) {
-            return "";
-        }
-
-        @Override
-        public String place(Id<Place> place) {
-            return journal.places().get(place).name() + ": ";
-        }
-
-        @Override
-        public String variety(Id<Variety> variety) {
-            return names.variety(variety) + ": ";
-        }
-
-        @Override
-        public String purchase(Id<Purchase> purchase) {
-            return "purchase of "
-                    + names.variety(journal.purchases().get(purchase).variety()) + ": ";
-        }
-
-        @Override
-        public String season(Season season) {
-            return "";
-        }
     }
 }

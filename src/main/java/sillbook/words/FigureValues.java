@@ -69,6 +69,11 @@ public final class FigureValues {
                 : Heard.not("a number", "'" + value.strip() + "' is no number. Write it as 5 or 0.5.");
     }
 
+    /** {@code days in bloom 7, 10, 14 days}. */
+    public static String named(FigureName figure, Range range, Settings settings) {
+        return Terms.FIGURES.say(figure) + " " + say(figure, range, settings);
+    }
+
     /** {@code 12, 15, 17 wk}; one value where all three are the same. */
     public static String say(FigureName figure, Range range, Settings settings) {
         Function<Double, String> number = value -> number(figure.unit(), value, settings);

@@ -8,6 +8,9 @@ import sillbook.model.Journal;
 import sillbook.model.Labels;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
+import sillbook.model.Season;
+import sillbook.model.Subject;
 import sillbook.model.Variety;
 
 /** What pots, varieties and places are called where they are spoken of. */
@@ -45,5 +48,40 @@ public record PotNames(Journal journal) {
 
     public String place(Id<Place> place) {
         return journal.places().get(place).name();
+    }
+
+    /** Whom something is about: {@code T1-T3}, {@code cellar}, {@code 'Marrow Lane'}; empty for a whole season. */
+    public String whose(List<Subject> subjects) {
+        List<Id<Pot>> pots =
+                subjects.stream().flatMap(subject -> subject.asPot().stream()).toList();
+        return pots.isEmpty() ? subjects.get(0).fold(new Whose()) : labels(pots);
+    }
+
+    private final class Whose implements Subject.Cases<String> {
+        @Override
+        public String pot(Id<Pot> pot) {
+            return label(pot);
+        }
+
+        @Override
+        public String place(Id<Place> place) {
+            return PotNames.this.place(place);
+        }
+
+        @Override
+        public String variety(Id<Variety> variety) {
+            return PotNames.this.variety(variety);
+        }
+
+        @Override
+        public String purchase(Id<Purchase> purchase) {
+            return "purchase of "
+                    + PotNames.this.variety(journal.purchases().get(purchase).variety());
+        }
+
+        @Override
+        public String season(Season season) {
+            return "";
+        }
     }
 }

@@ -3,8 +3,10 @@ package sillbook.words;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Journal;
+import sillbook.model.Pot;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Ahead;
@@ -33,6 +35,24 @@ public record PotWords(Journal journal, LocalDate today) {
     public static Optional<String> cold(PotNow pot) {
         ColdTime cold = pot.life().cold();
         return pot.coldNeed().filter(need -> cold.daysIn() > 0).map(need -> cold(cold.daysIn(), cold.daysColdEnough()));
+    }
+
+    /** What it is made of: {@code 'Marrow Lane' x5, tulip Triumph; 19 cm across; bowl without holes}. */
+    public static String made(Journal journal, Pot pot) {
+        Stream<String> plantings = pot.plantings().stream()
+                .map(planting -> new PotNames(journal).variety(planting.variety()) + " x" + planting.count() + ", "
+                        + journal.varieties().get(planting.variety()).kind());
+        Stream<String> size = pot
+                .container()
+                .map(container -> journal.containers().get(container).name())
+                .or(() -> pot.across()
+                        .map(across -> Lengths.say(across, journal.settings().lengths()) + " across"))
+                .stream();
+        Stream<String> mix =
+                pot.pottingMix().map(each -> journal.pottingMixes().get(each).name()).stream();
+        Stream<String> way = pot.way() == Pot.Way.DRAINED ? Stream.of() : Stream.of(Terms.WAYS.say(pot.way()));
+        Stream<String> note = pot.note().isEmpty() ? Stream.of() : Stream.of(pot.note());
+        return Stream.of(plantings, size, mix, way, note).flatMap(some -> some).collect(Collectors.joining("; "));
     }
 
     /** {@code Use by Mon 25 Jan.} */

@@ -69,8 +69,13 @@ public final class Prices {
 
     /** {@code 9.50}, {@code EUR 9.50}. */
     public static String say(Money money) {
-        int decimals = currency(money.currency()).map(Prices::decimals).orElse(USUAL_DECIMALS);
-        String number = BigDecimal.valueOf(money.minor(), decimals).toPlainString();
+        String number = amount(money).toPlainString();
         return money.currency().isEmpty() ? number : money.currency() + " " + number;
+    }
+
+    /** The sum alone, with the decimals of its currency. */
+    public static BigDecimal amount(Money money) {
+        int decimals = currency(money.currency()).map(Prices::decimals).orElse(USUAL_DECIMALS);
+        return BigDecimal.valueOf(money.minor(), decimals);
     }
 }

@@ -16,8 +16,8 @@ public record SourceWords(Handbook handbook, Settings settings) {
 
     /** {@code ▫ handbook, tulip: weeks of cold 12, 15, 17 wk (good)}; {@code ▪ your own: days in bloom 10 days}. */
     public String figure(FigureInForce figure) {
-        return OriginMarks.mark(figure.origin()) + " " + whose(figure) + ": " + Terms.FIGURES.say(figure.name()) + " "
-                + FigureValues.say(figure.name(), figure.range(), settings) + sureness(figure);
+        return OriginMarks.mark(figure.origin()) + " " + whose(figure) + ": "
+                + FigureValues.named(figure.name(), figure.range(), settings) + sureness(figure);
     }
 
     /** {@code your own, for the variety}; {@code handbook, tulip Triumph}. */

@@ -48,7 +48,7 @@ final class Terminal {
         var err = new ByteArrayOutputStream();
         var folders = Folders.of(environment, "Linux", Path.of("/nowhere"));
         var in = new ByteArrayInputStream(input.getBytes(UTF_8));
-        var world = new World(environment, folders, shelf, shelf, () -> TODAY, in, out, err);
+        var world = new World(environment, folders, shelf, () -> TODAY, in, out, err);
         int code = Commands.run(world, arguments);
         return new Printed(code, out.toString(UTF_8), err.toString(UTF_8));
     }

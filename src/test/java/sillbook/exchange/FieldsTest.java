@@ -31,13 +31,13 @@ class FieldsTest {
 
         assertThat(document).isEqualTo("""
                         {
-                          "name" : "cellar",
-                          "note" : null,
-                          "room" : null,
-                          "shootCm" : null,
-                          "since" : null,
-                          "potted" : null,
-                          "batch" : null
+                          "name": "cellar",
+                          "note": null,
+                          "room": null,
+                          "shootCm": null,
+                          "since": null,
+                          "potted": null,
+                          "batch": null
                         }""");
     }
 
@@ -48,7 +48,7 @@ class FieldsTest {
                         .number("b", 2.25)
                         .number("c", 1 / 3.0)
                         .write())
-                .isEqualTo("{\n  \"a\" : 2,\n  \"b\" : 2.25,\n  \"c\" : 0.3333333333333333\n}");
+                .isEqualTo("{\n  \"a\": 2,\n  \"b\": 2.25,\n  \"c\": 0.3333333333333333\n}");
     }
 
     @Test
@@ -58,9 +58,9 @@ class FieldsTest {
                         .write())
                 .isEqualTo("""
                         {
-                          "earliest" : "2027-01-12",
-                          "likely" : "2027-01-13",
-                          "latest" : "2027-02-01"
+                          "earliest": "2027-01-12",
+                          "likely": "2027-01-13",
+                          "latest": "2027-02-01"
                         }""");
     }
 
@@ -75,7 +75,7 @@ class FieldsTest {
                         .texts("pots", List.of())
                         .texts("more", List.of("T1", "T2"))
                         .write())
-                .isEqualTo("{\n  \"pots\" : [ ],\n  \"more\" : [\n    \"T1\",\n    \"T2\"\n  ]\n}");
+                .isEqualTo("{\n  \"pots\": [],\n  \"more\": [\"T1\", \"T2\"]\n}");
     }
 
     @ParameterizedTest

@@ -7,13 +7,14 @@ import java.util.Optional;
 import sillbook.change.Change;
 import sillbook.change.Decision;
 import sillbook.words.Complaint;
+import sillbook.words.Warned;
 
 /** A reading while its form puts it together. */
 final class Draft {
     private final Bench bench;
     private final List<Meaning> means = new ArrayList<>();
     private final List<String> then = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Warned> remarks = new ArrayList<>();
     private Optional<Change> change = Optional.empty();
     private Optional<Complaint> wanting = Optional.empty();
 
@@ -33,8 +34,8 @@ final class Draft {
         means.add(new Meaning(says, warning));
     }
 
-    void remark(String sentence) {
-        remarks.add(sentence);
+    void remark(String code, String sentence) {
+        remarks.add(new Warned(code, sentence));
     }
 
     /** Something is still missing, or does not go together; the first thing asked stands. */

@@ -28,6 +28,7 @@ import sillbook.words.Days;
 import sillbook.words.OriginMarks;
 import sillbook.words.PotWords;
 import sillbook.words.VerdictWords;
+import sillbook.words.Warned;
 import sillbook.words.Weeks;
 
 /**
@@ -87,13 +88,13 @@ record Following(PotNow pot, Optional<PotNow> before, Journal journal, LocalDate
         return before.isEmpty();
     }
 
-    /** What the grower should know of the pot that was not so before, as sentences. */
-    List<String> concerns() {
+    /** What the grower should know of the pot that was not so before. */
+    List<Warned> concerns() {
         List<Concern> known = before.map(PotNow::concerns).orElse(List.of());
         ConcernWords words = new ConcernWords(journal);
         return pot.concerns().stream()
                 .filter(concern -> known.stream().noneMatch(old -> old.code().equals(concern.code())))
-                .map(words::say)
+                .map(concern -> new Warned(concern.code(), words.say(concern)))
                 .toList();
     }
 

@@ -82,7 +82,9 @@ final class KindForm implements Form {
         kind.like()
                 .ifPresentOrElse(
                         like -> draft.means("with the figures of " + like),
-                        () -> draft.remark("No kind is named that it is like: figures of hardy bulbs are assumed."));
+                        () -> draft.remark(
+                                "assumed-figures",
+                                "No kind is named that it is like: figures of hardy bulbs are assumed."));
         draft.change(new WriteDown(kind));
     }
 }

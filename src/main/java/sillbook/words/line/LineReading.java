@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.change.Change;
 import sillbook.words.Complaint;
+import sillbook.words.Warned;
 
 /**
  * What a line means, as far as it goes.
@@ -12,7 +13,7 @@ import sillbook.words.Complaint;
  * @param change what keeping it would do; empty while the line is not complete, or cannot be
  * @param means what was understood, one fact a line
  * @param then what follows from it, one fact a line
- * @param remarks sentences to know before it is kept; none of them stops it
+ * @param remarks what to know before it is kept; none of it stops it
  * @param complaint why there is no change; empty when there is one, and for an empty line
  * @param unknown the parts of the line that were not understood
  * @param completions of the word at the caret, best first; the making of something new comes last
@@ -21,7 +22,7 @@ public record LineReading(
         Optional<Change> change,
         List<Meaning> means,
         List<String> then,
-        List<String> remarks,
+        List<Warned> remarks,
         Optional<Complaint> complaint,
         List<Stretch> unknown,
         List<Completion> completions) {

@@ -102,7 +102,7 @@ final class Lines {
         draft.means(says, room.tooMany(coming));
         if (room.left() < coming) {
             String left = room.left() == 0 ? "has no room left" : "has room for " + room.left() + " more";
-            draft.remark("The " + place.name() + " " + left + ". Enter keeps it all the same.");
+            draft.remark("over-room", "The " + place.name() + " " + left + ".");
         }
     }
 

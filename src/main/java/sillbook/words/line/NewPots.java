@@ -127,8 +127,10 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
             int missing = wanted - inHand;
             String which = plantings.size() > 1 ? " of " + planting.name() : "";
             if (missing > 0) {
-                draft.remark(Counts.of(wanted, "bulb") + which + " wanted, " + inHand + " in hand: " + missing
-                        + (missing == 1 ? " is" : " are") + " not in the book.");
+                draft.remark(
+                        "not-in-hand",
+                        Counts.of(wanted, "bulb") + which + " wanted, " + inHand + " in hand: " + missing
+                                + (missing == 1 ? " is" : " are") + " not in the book.");
             }
         }
     }

@@ -75,7 +75,7 @@ final class RemoveForm implements Form {
                 pots.stream().mapToInt(pot -> journal.history(pot.id()).size()).sum();
         Lines.pots(pots, draft);
         draft.means("would go, with " + (entries == 1 ? "1 entry" : entries + " entries"));
-        draft.remark("If only something failed, write failed instead: then next year knows why.");
+        draft.remark("removes", "If only something failed, write failed instead: then next year knows why.");
         draft.change(new RemovePots(Lines.ids(pots)));
     }
 

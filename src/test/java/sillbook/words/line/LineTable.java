@@ -57,7 +57,7 @@ final class LineTable {
         step(reading.change(), bench).ifPresent(name -> shows.add("= " + name));
         reading.means().forEach(meaning -> shows.add("- " + meaning.says() + warning(meaning)));
         reading.then().forEach(fact -> shows.add("+ " + fact));
-        reading.remarks().forEach(remark -> shows.add("* " + remark));
+        reading.remarks().forEach(remark -> shows.add("* " + remark.says()));
         reading.complaint().ifPresent(complaint -> shows.add("! " + complaint.sentence()));
         String unknown = reading.unknown().stream().map(at -> at.of(line)).collect(Collectors.joining(" | "));
         if (!unknown.isEmpty()) {

@@ -17,6 +17,7 @@ import sillbook.words.CautionWords;
 import sillbook.words.Entries;
 import sillbook.words.OriginMarks;
 import sillbook.words.PotNames;
+import sillbook.words.PurchaseWords;
 
 /** The two lines in the foot on a variety, or on a purchase. */
 record BulbAside(State state) {

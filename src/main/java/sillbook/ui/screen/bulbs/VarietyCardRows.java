@@ -26,6 +26,7 @@ import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.words.CautionWords;
 import sillbook.words.Lengths;
+import sillbook.words.PurchaseWords;
 import sillbook.words.RecordWords;
 import sillbook.words.Terms;
 

@@ -4,8 +4,6 @@ package sillbook.ui.screen.card;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import sillbook.handbook.FigureName;
 import sillbook.model.Event;
 import sillbook.model.Id;
@@ -21,11 +19,8 @@ import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.CautionWords;
-import sillbook.words.Lengths;
 import sillbook.words.OriginMarks;
-import sillbook.words.PotNames;
 import sillbook.words.PotWords;
-import sillbook.words.Terms;
 
 /** The lines of a pot's card. */
 final class CardRows {
@@ -54,26 +49,7 @@ final class CardRows {
 
     private void head() {
         rows.add(Row.of(new PotRow(state, state.almanac().outlook().line(id))));
-        labelled("", facts());
-    }
-
-    /** Kind, how many of which purchase, size, potting mix, how it is grown. */
-    private String facts() {
-        Pot pot = now.life().pot();
-        Stream<String> plantings = pot.plantings().stream()
-                .map(planting -> new PotNames(journal).variety(planting.variety()) + " x" + planting.count() + ", "
-                        + journal.varieties().get(planting.variety()).kind());
-        Stream<String> size = pot
-                .container()
-                .map(container -> journal.containers().get(container).name())
-                .or(() -> pot.across()
-                        .map(across -> Lengths.say(across, journal.settings().lengths()) + " across"))
-                .stream();
-        Stream<String> mix =
-                pot.pottingMix().map(each -> journal.pottingMixes().get(each).name()).stream();
-        Stream<String> way = pot.way() == Pot.Way.DRAINED ? Stream.of() : Stream.of(Terms.WAYS.say(pot.way()));
-        Stream<String> note = pot.note().isEmpty() ? Stream.of() : Stream.of(pot.note());
-        return Stream.of(plantings, size, mix, way, note).flatMap(some -> some).collect(Collectors.joining("; "));
+        labelled("", PotWords.made(journal, now.life().pot()));
     }
 
     private void ahead() {
@@ -110,11 +86,7 @@ final class CardRows {
 
     private void care() {
         CautionWords cautions = new CautionWords(state.kit().handbook(), journal.settings());
-        List<String> all = now.life().pot().plantings().stream()
-                .map(planting -> journal.varieties().get(planting.variety()).kind())
-                .distinct()
-                .flatMap(kind -> cautions.of(kind).stream())
-                .toList();
+        List<String> all = cautions.of(journal, now.life().pot());
         for (int i = 0; i < all.size(); i++) {
             labelled(i == 0 ? "Care" : "", all.get(i));
         }

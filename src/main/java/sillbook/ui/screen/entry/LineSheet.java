@@ -139,7 +139,7 @@ record LineSheet(
             boolean isFirst = notes.stream().noneMatch(note -> note.label().equals("Then"));
             notes.add(new Note(isFirst ? "Then" : "", then));
         }
-        read.remarks().forEach(remark -> notes.add(new Note("", remark)));
+        read.remarks().forEach(remark -> notes.add(new Note("", remark.says())));
         return notes.stream().reduce(Reading.NOTHING, Reading::with, (one, other) -> other);
     }
 

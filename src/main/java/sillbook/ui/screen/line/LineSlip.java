@@ -4,6 +4,8 @@ package sillbook.ui.screen.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Field;
@@ -24,6 +26,7 @@ import sillbook.ui.screen.Said;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.words.Complaint;
+import sillbook.words.Warned;
 import sillbook.words.line.Bench;
 import sillbook.words.line.Completion;
 import sillbook.words.line.LineReading;
@@ -85,7 +88,9 @@ public record LineSlip(Field field, int chosen) implements Layer {
 
     private static Aside aside(LineReading reading) {
         if (!reading.remarks().isEmpty()) {
-            return Aside.of(String.join(" ", reading.remarks()));
+            Stream<String> enter = reading.change().stream().map(change -> "Enter keeps it all the same.");
+            return Aside.of(Stream.concat(reading.remarks().stream().map(Warned::says), enter)
+                    .collect(Collectors.joining(" ")));
         }
         return reading.complaint()
                 .map(complaint -> Aside.of(complaint.sentence()))

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.ui.screen.bulbs;
+package sillbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,18 +8,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Journal;
 import sillbook.model.Purchase;
-import sillbook.words.Counts;
-import sillbook.words.Days;
-import sillbook.words.Lengths;
-import sillbook.words.Prices;
-import sillbook.words.Terms;
-import sillbook.words.Weeks;
 
 /** Purchases as they are said. */
-record PurchaseWords(Journal journal) {
+public record PurchaseWords(Journal journal) {
 
     /** Size and cooling, in short: {@code 12+, cooled 6}. */
-    String brief(Purchase purchase) {
+    public String brief(Purchase purchase) {
         Stream<String> cooled = purchase.cooled().weeks().stream().map(weeks -> "cooled " + Weeks.number(weeks));
         return Stream.concat(size(purchase).stream(), cooled).collect(Collectors.joining(", "));
     }
@@ -34,7 +28,7 @@ record PurchaseWords(Journal journal) {
     }
 
     /** All that was written of it, as running text. */
-    String whole(Purchase purchase) {
+    public String whole(Purchase purchase) {
         List<String> facts = new ArrayList<>();
         facts.add(Counts.of(purchase.count(), "bulb") + ", " + Terms.STATES.say(purchase.state()));
         facts.add(Days.full(purchase.day()));

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import sillbook.model.Journal;
+import sillbook.model.Purchase;
+import sillbook.model.Variety;
+import sillbook.season.VarietyNow;
+import sillbook.words.Counts;
+import sillbook.words.Lengths;
+import sillbook.words.PotNames;
+import sillbook.words.PurchaseWords;
+import sillbook.words.RecordWords;
+
+/** Varieties and purchases as plain lines. */
+record BulbText(Journal journal) {
+
+    /** {@code 'Marrow Lane': tulip triumph, 45 cm; 12 bulbs in hand; ▪3.7 of 7 pots; 2025-26 ▪2.5 of 2 pots: 3, 2}. */
+    String line(VarietyNow now) {
+        List<String> facts = new ArrayList<>();
+        facts.add(kindAndHeight(now.variety()));
+        if (now.inHand() > 0) {
+            facts.add(Counts.of(now.inHand(), "bulb") + " in hand");
+        }
+        facts.add(RecordWords.total(now));
+        now.winters().forEach(winter -> facts.add(season(winter) + " " + RecordWords.winter(winter)));
+        return "'" + now.variety().name() + "': " + String.join("; ", facts);
+    }
+
+    private String kindAndHeight(Variety variety) {
+        return variety.kind()
+                + variety.height()
+                        .map(tall -> ", " + Lengths.say(tall, journal.settings().lengths()))
+                        .orElse("");
+    }
+
+    private String season(VarietyNow.Winter winter) {
+        return winter.season().name(journal.settings().seasonStart());
+    }
+
+    /** {@code purchase of 'Marrow Lane': 60 bulbs, in hand; Mon 14 Sep 2026; grade 12+}. */
+    String line(Purchase purchase) {
+        String whole = new PurchaseWords(journal).whole(purchase);
+        return "purchase of " + new PotNames(journal).variety(purchase.variety()) + ": " + whole;
+    }
+}

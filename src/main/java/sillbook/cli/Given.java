@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.stream.Stream;
+import sillbook.model.OwnFigure.Range;
+import sillbook.words.DayReader;
+import sillbook.words.Heard;
+import sillbook.words.Weeks;
+
+/** What options were given, read. What cannot be read is {@link Misused}. */
+final class Given {
+    private Given() {}
+
+    /** A day as people say it; where the words leave it open, the one to come. */
+    static LocalDate dayAhead(String text, LocalDate today) {
+        return read(DayReader.ahead(today).parseExact(text));
+    }
+
+    /** A day as people say it; where the words leave it open, the nearest. */
+    static LocalDate dayNear(String text, LocalDate today) {
+        return Stream.of(DayReader.back(today), DayReader.ahead(today))
+                .map(reader -> read(reader.parseExact(text)))
+                .min((one, other) -> Long.compare(days(one, today), days(other, today)))
+                .orElseThrow();
+    }
+
+    private static long days(LocalDate day, LocalDate today) {
+        return Math.abs(ChronoUnit.DAYS.between(day, today));
+    }
+
+    static double weeks(String text) {
+        return read(Weeks.parse(text));
+    }
+
+    /** One number of weeks, or three: the least, the usual, the most. */
+    static Range range(String text) {
+        List<Double> weeks = Stream.of(text.split(",", -1)).map(Given::weeks).toList();
+        if (weeks.size() == 1) {
+            return Range.of(weeks.get(0));
+        }
+        if (weeks.size() != 3) {
+            throw new Misused("'" + text + "' is neither one number of weeks nor three. Write 15, or 12,15,17.");
+        }
+        if (weeks.get(0) > weeks.get(1) || weeks.get(1) > weeks.get(2)) {
+            throw new Misused("'" + text + "' is not in order. Write the least, the usual and the most weeks.");
+        }
+        return new Range(weeks.get(0), weeks.get(1), weeks.get(2));
+    }
+
+    /** What was understood. */
+    static <T> T read(Heard<T> heard) {
+        return heard.fold(meaning -> meaning, not -> {
+            throw new Misused(not.sentence());
+        });
+    }
+}

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.season.Job;
+import sillbook.season.PlaceNow;
+import sillbook.words.ColdDayWords;
+import sillbook.words.Counts;
+import sillbook.words.Days;
+import sillbook.words.PotNames;
+import sillbook.words.Temperatures;
+import sillbook.words.Terms;
+
+/** Places as plain lines. */
+record PlaceText(Journal journal) {
+
+    /** {@code cellar: cold, 2 to 9 C; 12 of 20 pots, 10 in two weeks; next round Sat 16 Jan; H5-H22}. */
+    String line(PlaceNow now) {
+        List<String> facts = new ArrayList<>();
+        facts.add(serves(now.place()));
+        facts.add(fullness(now));
+        now.round().map(Job.Round::on).ifPresent(day -> facts.add("next round " + Days.day(day)));
+        if (!now.pots().isEmpty()) {
+            facts.add(new PotNames(journal).labels(now.pots()));
+        }
+        return now.place().name() + ": " + String.join("; ", facts);
+    }
+
+    private String serves(Place place) {
+        String usual = place.usual()
+                .map(band -> ", " + Temperatures.fromTo(band, journal.settings().temperatures()))
+                .orElse("");
+        String days = place.coldDays().isAllYear() ? "" : ", cold " + ColdDayWords.say(place.coldDays());
+        return Terms.STAGES.say(place.serves()) + usual + days;
+    }
+
+    private static String fullness(PlaceNow now) {
+        int standing = now.pots().size();
+        String today = now.place()
+                .room()
+                .map(room -> standing + " of " + room + " pots")
+                .orElse(Counts.of(standing, "pot"));
+        return standing == now.inTwoWeeks() ? today : today + ", " + now.inTwoWeeks() + " in two weeks";
+    }
+}

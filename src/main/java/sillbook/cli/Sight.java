@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.util.List;
+import java.util.function.Supplier;
+import sillbook.words.Provisos;
+
+/**
+ * What a command has to show.
+ *
+ * @param document as JSON, the provisos in it
+ * @param lines as plain lines
+ * @param provisos what is said beside the plain lines
+ * @param whenEmpty what is said where there is no line
+ */
+record Sight(Supplier<String> document, Supplier<List<String>> lines, Provisos provisos, String whenEmpty) {
+
+    void show(JsonOption json, Printer printer) {
+        if (json.isGiven()) {
+            printer.json(document.get());
+            return;
+        }
+        List<String> all = lines.get();
+        printer.lines(all);
+        if (all.isEmpty()) {
+            printer.say(whenEmpty);
+        }
+        printer.say(provisos);
+    }
+}
