@@ -9,7 +9,6 @@ import sillbook.exchange.BulbsJson;
 import sillbook.model.Journal;
 import sillbook.model.Purchase;
 import sillbook.season.VarietyNow;
-import sillbook.words.Provisos;
 
 /** Says which varieties the book has, and what was bought. */
 @Command(
@@ -34,7 +33,7 @@ final class BulbsCommand extends View {
                                 varieties.stream().map(text::line),
                                 purchases.stream().map(text::line))
                         .toList(),
-                Provisos.NONE,
+                List.of(),
                 "No variety yet. Write one: sillbook write 'variety Marrow Lane, tulip triumph'");
     }
 }

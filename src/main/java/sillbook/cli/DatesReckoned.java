@@ -14,7 +14,6 @@ import sillbook.exchange.UsedFigure;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Handbook;
-import sillbook.handbook.Origin;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.OwnFigure.Range;
@@ -26,7 +25,6 @@ import sillbook.season.Figures;
 import sillbook.words.FigureValues;
 import sillbook.words.Kinds;
 import sillbook.words.Provisos;
-import sillbook.words.SourceWords;
 import sillbook.words.Warned;
 import sillbook.words.WarningWords;
 
@@ -60,7 +58,7 @@ record DatesReckoned(
         List<UsedFigure> figures = new ArrayList<>();
         for (FigureName name : NAMES) {
             if (given.containsKey(name)) {
-                figures.add(new UsedFigure(name, given.get(name), "given", Optional.empty()));
+                figures.add(new UsedFigure(name, given.get(name), "given", List.of()));
             } else {
                 handbook.find(kind, name).map(DatesReckoned::published).ifPresent(figures::add);
             }
@@ -69,12 +67,7 @@ record DatesReckoned(
     }
 
     private static UsedFigure published(FigureInForce figure) {
-        String sources = new SourceWords(Handbook.standard(), SETTINGS).names(figure.sources());
-        return new UsedFigure(
-                figure.name(),
-                figure.range(),
-                figure.origin().word(),
-                Optional.of(sources).filter(text -> !text.isEmpty()));
+        return new UsedFigure(figure.name(), figure.range(), figure.origin().word(), figure.sources());
     }
 
     private static Function<FigureName, Optional<Range>> range(List<UsedFigure> figures) {
@@ -89,8 +82,8 @@ record DatesReckoned(
         DatesText text = new DatesText(SETTINGS);
         return new Sight(
                 () -> DatesJson.write(kind, potted, schedule, figures, provisos),
-                () -> text.lines(kind, schedule, figures),
-                provisos,
+                () -> text.lines(this, provisos.assumed()),
+                provisos.warnings(),
                 "");
     }
 
@@ -107,7 +100,7 @@ record DatesReckoned(
                 ? Stream.of("the weeks cooled dry count for nothing, for this kind needs no cold")
                 : Stream.of();
         Stream<String> lengths = figures.stream()
-                .filter(figure -> figure.origin().equals(Origin.ASSUMED.word()))
+                .filter(UsedFigure::isAssumed)
                 .map(figure -> FigureValues.named(figure.name(), figure.range(), SETTINGS));
         return Stream.of(days, dry, lengths).flatMap(each -> each).toList();
     }

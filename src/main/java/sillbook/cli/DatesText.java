@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import sillbook.exchange.UsedFigure;
-import sillbook.model.Kind;
 import sillbook.model.Settings;
 import sillbook.reckon.dates.Judgement;
 import sillbook.reckon.dates.Milestone;
@@ -18,15 +17,18 @@ import sillbook.words.MilestoneWords;
 /** The days of a pot as plain lines. */
 record DatesText(Settings settings) {
 
-    List<String> lines(Kind kind, Schedule schedule, List<UsedFigure> figures) {
-        List<String> lines = new ArrayList<>(List.of("kind: " + kind));
+    /** The kind, the days, how the wish stands, the figures, and what was assumed, a fact a line. */
+    List<String> lines(DatesReckoned reckoned, List<String> assumed) {
+        Schedule schedule = reckoned.schedule();
+        List<String> lines = new ArrayList<>(List.of("kind: " + reckoned.kind()));
         for (Milestone milestone : Milestone.values()) {
             schedule.stages()
                     .at(milestone)
                     .ifPresent(window -> lines.add(MilestoneWords.say(milestone) + ": " + said(window)));
         }
         schedule.judgement().ifPresent(judgement -> lines.add(said(judgement)));
-        figures.forEach(figure -> lines.add(said(figure)));
+        reckoned.figures().stream().filter(figure -> !figure.isAssumed()).forEach(figure -> lines.add(said(figure)));
+        assumed.forEach(assumption -> lines.add("assumed: " + assumption));
         return lines;
     }
 
@@ -43,6 +45,6 @@ record DatesText(Settings settings) {
 
     private String said(UsedFigure figure) {
         return FigureValues.named(figure.name(), figure.range(), settings) + ", " + figure.origin()
-                + figure.source().map(source -> ": " + source).orElse("");
+                + (figure.sources().isEmpty() ? "" : ": " + String.join(" ", figure.sources()));
     }
 }

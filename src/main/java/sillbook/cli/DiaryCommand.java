@@ -10,7 +10,6 @@ import sillbook.exchange.DiaryJson;
 import sillbook.model.Journal;
 import sillbook.words.Diary;
 import sillbook.words.DiaryEntry;
-import sillbook.words.Provisos;
 
 /** Says what was written down. */
 @Command(
@@ -38,7 +37,7 @@ final class DiaryCommand extends View {
         return new Sight(
                 () -> DiaryJson.write(journal, entries),
                 () -> entries.stream().map(text::line).toList(),
-                Provisos.NONE,
+                List.of(),
                 diary.entries().isEmpty() ? "Nothing is written yet." : "Nothing has all of these words.");
     }
 }

@@ -27,7 +27,7 @@ final class PlacesCommand extends View {
         return new Sight(
                 () -> PlacesJson.write(journal, places, provisos),
                 () -> places.stream().map(text::line).toList(),
-                provisos,
+                provisos.warnings(),
                 "No place yet. Write one: sillbook write 'place cellar, cellar, room 20'");
     }
 }

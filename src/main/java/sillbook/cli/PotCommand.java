@@ -42,7 +42,7 @@ final class PotCommand extends View {
         return new Sight(
                 () -> PotsJson.one(journal, book.today(), now, provisos),
                 () -> new PotText(journal, book.today()).card(now),
-                provisos,
+                provisos.warnings(),
                 "");
     }
 

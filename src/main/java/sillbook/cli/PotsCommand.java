@@ -31,7 +31,7 @@ final class PotsCommand extends View {
         return new Sight(
                 () -> PotsJson.list(journal, book.today(), looked, pots, provisos),
                 () -> pots.stream().map(text::line).toList(),
-                provisos,
+                provisos.warnings(),
                 "No pots in season " + looked.name(journal.settings().seasonStart())
                         + " yet. Write some: sillbook write '6 x Marrow Lane (tulip triumph) x5, waiting'");
     }

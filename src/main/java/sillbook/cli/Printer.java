@@ -13,7 +13,6 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sillbook.text.Ascii;
 import sillbook.text.Safe;
-import sillbook.words.Provisos;
 import sillbook.words.Warned;
 
 /**
@@ -59,12 +58,6 @@ final class Printer {
     /** Words about the work. */
     void say(String sentence) {
         write(err, gate.apply(sentence) + "\n");
-    }
-
-    /** What stands beside an answer, a line each: warnings, then what was assumed. */
-    void say(Provisos provisos) {
-        provisos.warnings().forEach(this::warn);
-        provisos.assumed().forEach(assumption -> say("? assumed: " + assumption));
     }
 
     void warn(Warned warning) {

@@ -3,17 +3,17 @@ package sillbook.cli;
 
 import java.util.List;
 import java.util.function.Supplier;
-import sillbook.words.Provisos;
+import sillbook.words.Warned;
 
 /**
  * What a command has to show.
  *
- * @param document as JSON, the provisos in it
+ * @param document as JSON, with all provisos in it
  * @param lines as plain lines
- * @param provisos what is said beside the plain lines
+ * @param warnings said beside the plain lines
  * @param whenEmpty what is said where there is no line
  */
-record Sight(Supplier<String> document, Supplier<List<String>> lines, Provisos provisos, String whenEmpty) {
+record Sight(Supplier<String> document, Supplier<List<String>> lines, List<Warned> warnings, String whenEmpty) {
 
     void show(JsonOption json, Printer printer) {
         if (json.isGiven()) {
@@ -25,6 +25,6 @@ record Sight(Supplier<String> document, Supplier<List<String>> lines, Provisos p
         if (all.isEmpty()) {
             printer.say(whenEmpty);
         }
-        printer.say(provisos);
+        warnings.forEach(printer::warn);
     }
 }

@@ -34,6 +34,9 @@ final class TodayCommand extends View {
         Today today = outlook.today();
         Provisos provisos = Provisos.of(journal, outlook.pots(today.season()));
         return new Sight(
-                () -> TodayJson.write(journal, today, provisos), () -> TodayText.of(journal, today), provisos, "");
+                () -> TodayJson.write(journal, today, provisos),
+                () -> TodayText.of(journal, today),
+                provisos.warnings(),
+                "");
     }
 }

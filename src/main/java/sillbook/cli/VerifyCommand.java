@@ -7,7 +7,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import sillbook.app.Book;
 import sillbook.exchange.StepsJson;
-import sillbook.words.Provisos;
 
 /** Examines the journal. */
 @Command(
@@ -32,8 +31,7 @@ final class VerifyCommand implements Callable<Integer> {
 
     private int verify(Book book) {
         List<String> findings = book.verify();
-        new Sight(() -> StepsJson.findings(findings), () -> findings, Provisos.NONE, "All is well.")
-                .show(json, printer);
+        new Sight(() -> StepsJson.findings(findings), () -> findings, List.of(), "All is well.").show(json, printer);
         return findings.isEmpty() ? ExitCode.DONE : ExitCode.COULD_NOT;
     }
 }

@@ -60,6 +60,6 @@ public final class DatesJson {
                 .number("high", figure.range().high())
                 .text("unit", figure.name().unit().word())
                 .text("origin", figure.origin())
-                .text("source", figure.source());
+                .written("source", String.join(" ", figure.sources()));
     }
 }

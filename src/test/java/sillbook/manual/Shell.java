@@ -25,7 +25,6 @@ import sillbook.app.Folders;
 import sillbook.app.Forecast;
 import sillbook.cli.Commands;
 import sillbook.cli.World;
-import sillbook.exchange.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.store.sqlite.SqliteStorage;
 
@@ -93,7 +92,6 @@ final class Shell {
                 environment,
                 folders,
                 () -> shelf(folders, Clock.fixed(now, ZONE)),
-                () -> shelf(folders, Clock.fixed(Demo.MOMENT, Demo.ZONE)),
                 () -> LocalDate.ofInstant(now, ZONE),
                 new ByteArrayInputStream(new byte[0]),
                 printed,
