@@ -29,7 +29,7 @@ public enum Action {
     SETTINGS(Where.EVERYWHERE, ",", "settings", "settings of this journal"),
     NEW_WISH(Where.EVERYWHERE, ";", "wish", "wish for a flower on a day"),
     FIND(Where.LISTS, "F", "find", "find on this page"),
-    GO_TO(Where.EVERYWHERE, "G", "go to", "go to label, variety, place, day"),
+    GO_TO(Where.EVERYWHERE, "G", "go to", "go to a label, variety, place or day"),
     VIEW(Where.LISTS, "V", "view", "view or order, zoom"),
     ZOOM(Where.LISTS, "Z", "zoom", "view or order, zoom"),
     KEYS(Where.EVERYWHERE, "? F1", "keys", "these keys"),

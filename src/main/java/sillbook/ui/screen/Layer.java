@@ -23,6 +23,11 @@ public interface Layer {
         return Optional.empty();
     }
 
+    /** This layer with its cursor on that thing, if it has it. */
+    default Layer at(State state, Thing thing) {
+        return this;
+    }
+
     /** Takes a key that is text here, before any offer; empty when the key is none. */
     default Optional<Step> type(State state, Key key) {
         return Optional.empty();

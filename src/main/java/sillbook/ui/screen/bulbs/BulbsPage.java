@@ -59,6 +59,11 @@ public record BulbsPage(Cursor cursor, BulbsView view) implements Layer {
         return cursor.thing(rows(state));
     }
 
+    @Override
+    public Layer at(State state, Thing thing) {
+        return new BulbsPage(cursor.to(thing, rows(state), listRows(state.body())), view);
+    }
+
     private Optional<Purchase> purchase(State state) {
         return thing(state)
                 .filter(Thing.OfPurchase.class::isInstance)

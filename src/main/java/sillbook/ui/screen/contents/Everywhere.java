@@ -17,6 +17,7 @@ import sillbook.ui.screen.Quitting;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.go.GoSlip;
 import sillbook.ui.screen.help.Help;
 import sillbook.ui.screen.line.LineSlip;
 import sillbook.ui.screen.steps.StepsSlip;
@@ -47,7 +48,8 @@ record Everywhere(State state) {
                         () -> season(state.timescale().season().previous())),
                 Offer.of(
                         Action.SEASON_AFTER,
-                        () -> season(state.timescale().season().next())));
+                        () -> season(state.timescale().season().next())),
+                Offer.of(Action.GO_TO, () -> Step.to(state.laid(GoSlip.EMPTY))));
     }
 
     private List<Offer> writing() {

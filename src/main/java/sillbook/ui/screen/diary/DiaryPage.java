@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.diary;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,16 @@ public record DiaryPage(Cursor cursor, Choice choice, boolean isTyping) implemen
     @Override
     public Reach reach() {
         return isTyping ? Reach.FIELD : Reach.PAGE;
+    }
+
+    /** All entries, the cursor on the first of that day, or on the last one before it. */
+    public static DiaryPage on(State state, LocalDate day) {
+        List<DiaryEntry> entries = Choice.ALL.entries(state);
+        int later = (int) entries.stream()
+                .takeWhile(entry -> entry.day().likely().isAfter(day))
+                .count();
+        int height = OPEN.listRows(state.body());
+        return OPEN.at(Cursor.FIRST.to(later, OPEN.lines(state).rows(), height));
     }
 
     DiaryPage showing(Choice other) {

@@ -54,6 +54,11 @@ public record PlacesPage(Cursor cursor) implements Layer {
         return cursor.thing(rows(state));
     }
 
+    @Override
+    public Layer at(State state, Thing thing) {
+        return new PlacesPage(cursor.to(thing, rows(state), listRows(state)));
+    }
+
     private Optional<PlaceNow> now(State state) {
         return thing(state).map(Thing.OfPlace.class::cast).flatMap(of -> PlaceRows.find(state, of.place()));
     }

@@ -39,6 +39,11 @@ public record PotsPage(Cursor cursor, PotOrder order) implements Layer {
     }
 
     @Override
+    public Layer at(State state, Thing thing) {
+        return new PotsPage(cursor.to(thing, rows(state), state.body().rows()), order);
+    }
+
+    @Override
     public Look look(State state, Size body) {
         Rows rows = rows(state);
         ListPane pane = new ListPane(rows, cursor);
