@@ -20,16 +20,14 @@ import sillbook.model.Temperature;
 final class Destinations {
     private final Journal journal;
     private final LocalDate today;
-    private final Map<Id<Place>, Integer> standing = new HashMap<>();
+    private final Occupancy now;
     private final Map<String, Map<Id<Place>, Integer>> uses = new HashMap<>();
 
     /** Knows the room left by these pots. */
     Destinations(Journal journal, Collection<PotLife> lives, LocalDate today) {
         this.journal = journal;
         this.today = today;
-        for (PotLife life : lives) {
-            life.stands().ifPresent(stay -> standing.merge(stay.place(), 1, Integer::sum));
-        }
+        this.now = Occupancy.of(lives);
         journal.pots().all().forEach(this::count);
     }
 
@@ -48,49 +46,43 @@ final class Destinations {
 
     /** A place with room that serves the stage, the most used by this kind, else the first; empty when there is none. */
     Optional<Destination> suggest(Pot pot, Stage stage, Optional<Id<Place>> from) {
+        return suggest(pot, stage, from, now, today);
+    }
+
+    /** The same on another day, with the places filled otherwise. */
+    Optional<Destination> suggest(Pot pot, Stage stage, Optional<Id<Place>> from, Occupancy occupancy, LocalDate day) {
         Map<Id<Place>, Integer> used = uses.getOrDefault(kind(pot), Map.of());
         Optional<Place> best = Optional.empty();
         for (Place place : journal.places().all()) {
             boolean better =
                     best.map(other -> used(used, place) > used(used, other)).orElse(true);
-            if (better && serves(place, stage) && isFree(place, from)) {
+            boolean isElsewhere = from.filter(place.id()::equals).isEmpty();
+            if (better && isElsewhere && serves(place, stage, day) && !occupancy.isFull(place)) {
                 best = Optional.of(place);
             }
         }
-        return best.map(this::destination);
+        return best.map(place -> new Destination(place.id(), occupancy.left(place)));
     }
 
     private static int used(Map<Id<Place>, Integer> used, Place place) {
         return used.getOrDefault(place.id(), 0);
     }
 
-    private boolean serves(Place place, Stage stage) {
+    private static boolean serves(Place place, Stage stage, LocalDate day) {
         return place.serves() == stage
-                && (stage != Stage.COLD || place.coldDays().contains(today));
-    }
-
-    private boolean isFree(Place place, Optional<Id<Place>> from) {
-        return from.filter(place.id()::equals).isEmpty()
-                && left(place).filter(pots -> pots <= 0).isEmpty();
-    }
-
-    private Optional<Integer> left(Place place) {
-        return place.room().map(room -> room - standing.getOrDefault(place.id(), 0));
-    }
-
-    private Destination destination(Place place) {
-        return new Destination(place.id(), left(place));
+                && (stage != Stage.COLD || place.coldDays().contains(day));
     }
 
     /** The coldest place with room that is known to be colder than this one. */
     Optional<Destination> colderThan(Id<Place> here) {
         Optional<Temperature> warmest = journal.places().find(here).flatMap(Destinations::warmest);
-        return warmest.flatMap(limit -> coldest(place -> serves(place, Stage.COLD)
-                        && isFree(place, Optional.of(here))
+        return warmest.flatMap(limit -> coldest(place -> serves(place, Stage.COLD, today)
+                        && !place.id().equals(here)
+                        && !now.isFull(place)
                         && warmest(place)
                                 .filter(there -> there.milli() < limit.milli())
                                 .isPresent()))
-                .map(this::destination);
+                .map(place -> new Destination(place.id(), now.left(place)));
     }
 
     private Optional<Place> coldest(Predicate<Place> fits) {

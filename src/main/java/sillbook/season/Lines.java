@@ -15,7 +15,7 @@ import sillbook.reckon.dates.DaySpan;
  *
  * @param seasonFrom the first day of the season, on which a pot's waiting begins
  */
-record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, Destinations destinations, LocalDate today) {
+record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, LocalDate today) {
 
     /** In order of days and without a gap, to the end of what is known of it. */
     List<Phase> of(PotNow pot) {
@@ -35,6 +35,7 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, Destinations de
         return phase(Stage.WAITING, Optional.empty(), seasonFrom, end, true);
     }
 
+    /** A bloom stays where it opened; where a pot will be carried is for {@link Forecast} to say. */
     private List<Phase> foretold(PotNow pot) {
         List<Phase> phases = new ArrayList<>();
         Stage stage = pot.life().stage();
@@ -43,20 +44,12 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, Destinations de
         for (Ahead ahead : pot.ahead()) {
             LocalDate begins = later(from, ahead.window().likely());
             phase(stage, place, from, begins, false).ifPresent(phases::add);
-            place = place(pot, ahead.stage(), place);
+            place = ahead.stage().isBefore(Stage.IN_BLOOM) ? Optional.empty() : place;
             stage = ahead.stage();
             from = begins;
         }
         phase(stage, place, from, end(pot, from), false).ifPresent(phases::add);
         return phases;
-    }
-
-    /** A bloom stays where it opened; a move goes where it is suggested. */
-    private Optional<Id<Place>> place(PotNow pot, Stage next, Optional<Id<Place>> now) {
-        if (!next.isBefore(Stage.IN_BLOOM)) {
-            return now;
-        }
-        return destinations.suggest(pot.life().pot(), next, now).map(Destination::place);
     }
 
     /** What is past bloom is drawn until its aftercare, what is done no longer, what has no next stage to the end. */

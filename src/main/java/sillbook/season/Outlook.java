@@ -196,10 +196,11 @@ public final class Outlook {
 
     /** The places in the order of the journal, and what stands there. */
     public List<PlaceNow> places() {
-        Map<Id<Place>, Integer> inTwoWeeks = standingOn(today.plusDays(Today.SOON_DAYS));
+        Forecast inTwoWeeks = new Forecast(current().pots().values(), lines(season, today), destinations)
+                .to(today.plusDays(Today.SOON_DAYS));
         PlacesReading reading = new PlacesReading(journal, standings, rounds, today);
         return journal.places().all().stream()
-                .map(place -> reading.now(place, inTwoWeeks.getOrDefault(place.id(), 0)))
+                .map(place -> reading.now(place, inTwoWeeks))
                 .toList();
     }
 
@@ -212,21 +213,9 @@ public final class Outlook {
                 .toList();
     }
 
-    private Map<Id<Place>, Integer> standingOn(LocalDate day) {
-        Map<Id<Place>, Integer> counts = new LinkedHashMap<>();
-        Lines lines = lines(season, today);
-        for (PotNow pot : current().pots().values()) {
-            lines.of(pot).stream()
-                    .filter(phase -> phase.days().contains(day))
-                    .flatMap(phase -> phase.place().stream())
-                    .forEach(place -> counts.merge(place, 1, Integer::sum));
-        }
-        return counts;
-    }
-
     private Lines lines(Season of, LocalDate day) {
         MonthDay start = journal.settings().seasonStart();
-        return new Lines(of.firstDay(start), of.endExclusive(start), destinations, day);
+        return new Lines(of.firstDay(start), of.endExclusive(start), day);
     }
 
     /** A line for every pot and every batch of a season, by label. */

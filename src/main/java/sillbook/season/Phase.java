@@ -10,7 +10,7 @@ import sillbook.reckon.dates.DaySpan;
 /**
  * Days that a pot spends in one stage at one place.
  *
- * @param place where, as far as it is known
+ * @param place where, as far as it is known; where a pot will be carried is not
  * @param days half-open; what has happened ends with today, what is foretold begins after it
  * @param happened whether these days have been, or are only expected
  */

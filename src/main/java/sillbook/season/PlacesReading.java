@@ -59,12 +59,13 @@ record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalD
         }
     }
 
-    PlaceNow now(Place place, int inTwoWeeks) {
+    PlaceNow now(Place place, Forecast inTwoWeeks) {
         List<PotLife> there = standings.at(place.id());
         return new PlaceNow(
                 place,
                 there.stream().map(life -> life.pot().id()).toList(),
-                inTwoWeeks,
+                inTwoWeeks.at(place.id()),
+                inTwoWeeks.keptAt(place.id()),
                 place.coldDays().contains(today),
                 rounds.of(place));
     }

@@ -56,9 +56,18 @@ record PlaceAside(State state) {
                         state.kit().handbook(), state.journal().settings())
                 .of(now.place()).stream().map(caution -> CAUTION + caution);
         Stream<String> note = Stream.of(now.place().note(), now.place().light()).filter(text -> !text.isEmpty());
-        return Stream.of(grave.stream(), cautions, slight.stream(), note)
+        return Stream.of(grave.stream(), cautions, kept(now).stream(), slight.stream(), note)
                 .flatMap(each -> each)
                 .findFirst();
+    }
+
+    /** {@code In two weeks 2 of these find no room where they should go: H8-H9.} */
+    Optional<String> kept(PlaceNow now) {
+        int pots = now.kept().size();
+        return pots == 0
+                ? Optional.empty()
+                : Optional.of("In two weeks " + pots + (pots == 1 ? " pot finds" : " pots find")
+                        + " no room to go on to: " + new PotNames(state.journal()).labels(now.kept()) + ".");
     }
 
     private static String sentence(String words) {

@@ -47,6 +47,7 @@ final class PlaceCardRows {
         rows.add(Row.of(new Thing.OfPlace(place.id()), this::head));
         labelled("", facts());
         labelled("Round", round());
+        labelledIfSaid("Crowd", new PlaceAside(state).kept(now).orElse(""));
         labelledIfSaid("Light", place.light());
         labelledIfSaid("Note", place.note());
         cautions();
@@ -61,11 +62,15 @@ final class PlaceCardRows {
         cells.put(after + 2, line.row(), full(), Style.INK);
     }
 
-    /** {@code 18 pots, room for 20; 14 in two weeks}. */
+    /** {@code 18 pots, room for 20; in two weeks 14, 6 more find room}. */
     private String full() {
         String there = now.pots().isEmpty() ? "no pots" : Counts.of(now.pots().size(), "pot");
         String room = place.room().map(pots -> ", room for " + pots).orElse("");
-        return there + room + "; " + now.inTwoWeeks() + " in two weeks";
+        String left = now.leftInTwoWeeks()
+                .filter(more -> more >= 0)
+                .map(more -> ", " + (more == 0 ? "full" : more + " more find room"))
+                .orElse("");
+        return there + room + "; in two weeks " + now.inTwoWeeks().size() + left;
     }
 
     private String facts() {

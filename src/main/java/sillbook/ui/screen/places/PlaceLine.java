@@ -60,8 +60,10 @@ record PlaceLine(PlaceNow now, Optional<PlaceSign> sign, TemperatureUnit unit) i
         right(USUAL_END, usual(place), Style.INK, line, cells);
         cells.put(line.column() + COLD, line.row(), cold(place), Style.INK);
         right(ROUND_END, round(), Style.INK, line, cells);
-        right(POTS_END, pots(), counted(now.pots().size()), line, cells);
-        right(LATER_END, Integer.toString(now.inTwoWeeks()), counted(now.inTwoWeeks()), line, cells);
+        right(POTS_END, pots(), counted(now.left()), line, cells);
+        String later = Integer.toString(now.inTwoWeeks().size());
+        Style style = now.kept().isEmpty() ? counted(now.leftInTwoWeeks()) : Style.RUST;
+        right(LATER_END, later, style, line, cells);
         hazards(place, line.withoutLeft(HAZARDS), cells);
     }
 
@@ -94,8 +96,8 @@ record PlaceLine(PlaceNow now, Optional<PlaceSign> sign, TemperatureUnit unit) i
         return now.place().room().map(room -> there + " of " + room).orElse(there);
     }
 
-    private Style counted(int pots) {
-        return now.place().room().filter(room -> pots > room).isPresent() ? Style.RUST : Style.INK;
+    private static Style counted(Optional<Integer> left) {
+        return left.filter(more -> more < 0).isPresent() ? Style.RUST : Style.INK;
     }
 
     private static void hazards(Place place, Rect beyond, Cells cells) {

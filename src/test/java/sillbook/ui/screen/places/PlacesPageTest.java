@@ -12,6 +12,7 @@ import sillbook.model.Place.Sort;
 import sillbook.model.Settings;
 import sillbook.season.Winter;
 import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Role;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Golden;
@@ -117,12 +118,27 @@ class PlacesPageTest {
     }
 
     @Test
-    void whatComesInTwoWeeksIsInRustWhereThereIsNoRoomForIt() {
+    void whatStandsThereInTwoWeeksIsInRustWhereSomeOfItIsKeptForWantOfRoomElsewhere() {
         Cells picture = Screens.view(desk.state(), desk.state().window().size()).cells();
 
-        assertThat(desk.line(10)).endsWith("27");
-        assertThat(picture.style(78, 9)).isEqualTo(Style.RUST);
-        assertThat(picture.style(78, 8)).isEqualTo(Style.INK);
+        assertThat(desk.line(7)).endsWith("4");
+        assertThat(picture.style(78, 6)).isEqualTo(Style.RUST);
+        assertThat(desk.line(10)).endsWith("6");
+        assertThat(picture.style(78, 9)).isEqualTo(Style.INK);
+    }
+
+    @Test
+    void anOverfullPlaceIsInRustNowAndInTwoWeeks() {
+        Desk ledge = over(winter().place("ledge", Sort.WARM_SILL)
+                .room(1)
+                .pots("P1-P2", "Linen Parade", "paperwhite")
+                .potted("10 jan", "ledge"));
+        Cells picture =
+                Screens.view(ledge.state(), ledge.state().window().size()).cells();
+
+        assertThat(ledge.line(5)).endsWith("2 of 1         2");
+        assertThat(picture.style(68, 4).role()).isEqualTo(Role.RUST);
+        assertThat(picture.style(78, 4).role()).isEqualTo(Role.RUST);
     }
 
     @Test
