@@ -43,6 +43,8 @@ record PlaceText(Journal journal) {
                 .room()
                 .map(room -> standing + " of " + room + " pots")
                 .orElse(Counts.of(standing, "pot"));
-        return standing == now.inTwoWeeks() ? today : today + ", " + now.inTwoWeeks() + " in two weeks";
+        int later = now.inTwoWeeks().size();
+        String kept = now.kept().isEmpty() ? "" : " (" + now.kept().size() + " for want of room elsewhere)";
+        return standing == later && kept.isEmpty() ? today : today + ", " + later + " in two weeks" + kept;
     }
 }
