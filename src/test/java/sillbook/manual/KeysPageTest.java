@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.manual;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sillbook.exchange.Demo;
+import sillbook.handbook.Handbook;
+import sillbook.model.Journal;
+import sillbook.model.Settings;
+import sillbook.ui.draw.Alphabet;
+import sillbook.ui.draw.Field;
+import sillbook.ui.draw.Keys;
+import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Copy;
+import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.Snapshot;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Window;
+import sillbook.ui.screen.contents.Sillbook;
+
+/** The page of keys lists what each page of the program answers, asked of the pages themselves. */
+class KeysPageTest {
+    private static final Path PAGE = Path.of("docs/reference/keys.md");
+    private static final String REMARK = "<!-- the keys: written by a test -->";
+    private static final Window WINDOW = new Window(Window.SMALLEST, Alphabet.UNICODE);
+    private static final LocalDate DAY = LocalDate.ofInstant(Demo.MOMENT, Demo.ZONE);
+    private static final State DEMO = open(new Snapshot(Demo.journal(), DAY, 1, 0));
+
+    /** Stand in the table ahead of the pages that will answer them. */
+    private static final Set<Action> AHEAD = EnumSet.of(Action.NEXT_PART, Action.PICK_BY_RULE);
+
+    private static final Map<String, Desk> PAGES = pages();
+    private static final Map<String, Desk> CARDS = cards();
+    private static final Map<String, Desk> SLIPS = slips();
+
+    private static Map<String, Desk> pages() {
+        Map<String, Desk> pages = new LinkedHashMap<>();
+        pages.put("Today", demo());
+        pages.put("Pots", demo().press("2"));
+        pages.put("Places", demo().press("3"));
+        pages.put("Bulbs", demo().press("4"));
+        pages.put("Diary", demo().press("7"));
+        return pages;
+    }
+
+    private static Map<String, Desk> cards() {
+        Map<String, Desk> cards = new LinkedHashMap<>();
+        cards.put("A pot's card", demo().press("2", "Enter"));
+        cards.put("A place's card", demo().press("3", "Enter"));
+        cards.put("A variety's card", demo().press("4", "Enter"));
+        return cards;
+    }
+
+    private static Map<String, Desk> slips() {
+        Map<String, Desk> slips = new LinkedHashMap<>();
+        slips.put("A round", demo().press("3", "c"));
+        slips.put("A line", demo().press("l"));
+        slips.put("A form", demo().press("2", "n"));
+        slips.put(
+                "A form with something half typed, after Esc",
+                demo().press("2", "n").type("Q").press("Esc"));
+        slips.put("Finding in the Diary", demo().press("7", "f"));
+        slips.put("Why", demo().press("w"));
+        slips.put("Taking back and putting back", demo().press("u"));
+        slips.put("Leaving", demo().press("q"));
+        slips.put("These keys", demo().press("?"));
+        slips.put("Before there is a journal", firstRun());
+        return slips;
+    }
+
+    private static State open(Snapshot shown) {
+        Copy copy = new Copy("demo.sillbook", true, false);
+        return Sillbook.open(Handbook.standard(), Desk.counting(), copy, shown, WINDOW);
+    }
+
+    private static Desk demo() {
+        return new Desk(DEMO);
+    }
+
+    private static Desk firstRun() {
+        Journal empty = Journal.empty(Settings.initial(Demo.ZONE));
+        Snapshot nothing = new Snapshot(empty, DAY, 0, 0);
+        return new Desk(Sillbook.firstRun(Handbook.standard(), Desk.counting(), nothing, WINDOW, "~"));
+    }
+
+    @Test
+    void everyTableIsWhatThePagesAnswer() {
+        Page page = Page.of(PAGE);
+        List<String> lines =
+                new ArrayList<>(page.lines().subList(0, page.lines().indexOf(REMARK) + 1));
+        Set<Action> always = offeredByAll(Stream.of(PAGES, CARDS, SLIPS));
+        Set<Action> onPages = offeredByAll(Stream.of(PAGES, CARDS));
+        lines.addAll(section("Always", demo(), always));
+        lines.addAll(section("On every page and card", demo(), without(onPages, always)));
+        Stream.of(PAGES, CARDS)
+                .forEach(some -> some.forEach(
+                        (name, desk) -> lines.addAll(section(name, desk, without(actions(desk), onPages)))));
+        SLIPS.forEach((name, desk) -> lines.addAll(section(name, desk, without(actions(desk), always))));
+
+        assertThat(page.rewritten(lines).lines()).isEqualTo(lines);
+    }
+
+    private static Set<Action> offeredByAll(Stream<Map<String, Desk>> some) {
+        Set<Action> all = EnumSet.allOf(Action.class);
+        some.flatMap(desks -> desks.values().stream()).forEach(desk -> all.retainAll(actions(desk)));
+        return all;
+    }
+
+    private static Set<Action> without(Set<Action> actions, Set<Action> others) {
+        Set<Action> rest = EnumSet.copyOf(actions);
+        rest.removeAll(others);
+        return rest;
+    }
+
+    private static Set<Action> actions(Desk desk) {
+        Set<Action> actions = EnumSet.noneOf(Action.class);
+        desk.state().offers().forEach(offer -> actions.add(offer.action()));
+        return actions;
+    }
+
+    private static List<String> section(String heading, Desk desk, Set<Action> wanted) {
+        boolean lettersAreText = desk.state().top().reach() == Layer.Reach.FIELD;
+        List<String> lines = new ArrayList<>(List.of("", "## " + heading, "", "| key | does |", "|---|---|"));
+        keys(desk.state(), wanted, lettersAreText).forEach((says, keys) -> lines.add(Blocks.row(List.of(keys, says))));
+        return lines;
+    }
+
+    /** From what is done to the keys that do it, in the order of the table of keys. */
+    private static Map<String, String> keys(State state, Set<Action> wanted, boolean lettersAreText) {
+        Map<String, String> keys = new LinkedHashMap<>();
+        state.offers().stream()
+                .map(Offer::action)
+                .distinct()
+                .filter(wanted::contains)
+                .sorted()
+                .filter(action -> !action.keysShown(lettersAreText).isEmpty())
+                .forEach(action -> keys.merge(
+                        action.help(), code(action.keysShown(lettersAreText)), (one, more) -> one + " " + more));
+        return keys;
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Left",
+                "Right",
+                "Home",
+                "End",
+                "Ctrl-Left",
+                "Ctrl-Right",
+                "Backspace",
+                "Delete",
+                "Ctrl-W",
+                "Ctrl-U"
+            })
+    void aFieldTakesTheKeysThatThePageSaysItTakes(String key) {
+        Field field = Field.EMPTY
+                .insert("cool room")
+                .press(Keys.parse("Left").orElseThrow())
+                .orElseThrow();
+
+        assertThat(field.press(Keys.parse(key).orElseThrow())).isPresent().get().isNotEqualTo(field);
+        assertThat(Page.of(PAGE).text()).contains("`" + key + "`");
+    }
+
+    private static String code(String keys) {
+        return "`" + keys.replace(" ", "` `") + "`";
+    }
+
+    @Test
+    void noActionOfTheTableIsWithoutAPage() {
+        Set<Action> missing = EnumSet.allOf(Action.class);
+        Stream.of(PAGES, CARDS, SLIPS)
+                .flatMap(some -> some.values().stream())
+                .forEach(desk -> missing.removeAll(actions(desk)));
+
+        assertThat(missing).isSubsetOf(AHEAD);
+    }
+}
