@@ -58,7 +58,7 @@ public enum Action {
     NEW_VARIETY(Where.BULBS, "N", "new", "new variety"),
     NEW_PURCHASE(Where.BULBS, "T", "purchase", "take in a purchase"),
     OPEN_ENTRY(Where.DIARY, "Enter", "open", "open what the entry is about"),
-    LIST_FOUND(Where.DIARY, "Enter", "list", "to the entries found"),
+    LIST_FOUND(Where.LISTS, "Enter", "list", "to what was found"),
     CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),
     DO_IT_NOW(Where.HELP, "Enter", "do it now", "do it now"),
 

@@ -6,10 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Purchase;
 import sillbook.model.Variety;
-import sillbook.ui.draw.Cells;
-import sillbook.ui.draw.Point;
-import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Size;
+import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Layer;
@@ -20,37 +18,44 @@ import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.list.Cursor;
-import sillbook.ui.screen.list.ListPane;
+import sillbook.ui.screen.list.Find;
+import sillbook.ui.screen.list.FindPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.list.Searchable;
 
 /** Every variety: what is in hand, how it did; or every purchase. */
-public record BulbsPage(Cursor cursor, BulbsView view) implements Layer {
-    public static final BulbsPage OPEN = new BulbsPage(Cursor.FIRST, BulbsView.NAME);
+public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Searchable {
+    public static final BulbsPage OPEN = new BulbsPage(Cursor.FIRST, BulbsView.NAME, Find.CLOSED);
 
-    private static final int HEADING_ROWS = 1;
-
-    @Override
-    public Reach reach() {
-        return Reach.PAGE;
-    }
-
-    private BulbsRows lines(State state) {
-        return new BulbsRows(state, view);
+    private FindPane list(State state) {
+        BulbsRows lines = new BulbsRows(state, view);
+        Rows all = lines.rows();
+        Widget heads = all.things().isEmpty() ? (line, cells) -> {} : lines::heading;
+        return new FindPane(find, all, cursor, Optional.of(heads));
     }
 
     private Rows rows(State state) {
-        return lines(state).rows();
+        return list(state).rows();
     }
 
-    private static int listRows(Size body) {
-        return body.rows() - HEADING_ROWS;
+    private int listRows(State state) {
+        return list(state).listRows(state.body().rows());
+    }
+
+    private BulbsPage at(Cursor to) {
+        return new BulbsPage(to, view, find);
+    }
+
+    @Override
+    public Layer finding(Find other) {
+        return new BulbsPage(Cursor.FIRST, view, other);
     }
 
     /** The cursor keeps its variety, where it is in the other view too. */
     BulbsPage viewed(State state, BulbsView other) {
-        BulbsPage top = new BulbsPage(Cursor.FIRST, other);
+        BulbsPage top = new BulbsPage(Cursor.FIRST, other, find);
         return thing(state)
-                .map(kept -> new BulbsPage(Cursor.FIRST.to(kept, top.rows(state), listRows(state.body())), other))
+                .map(kept -> top.at(Cursor.FIRST.to(kept, top.rows(state), top.listRows(state))))
                 .orElse(top);
     }
 
@@ -61,7 +66,8 @@ public record BulbsPage(Cursor cursor, BulbsView view) implements Layer {
 
     @Override
     public Layer at(State state, Thing thing) {
-        return new BulbsPage(cursor.to(thing, rows(state), listRows(state.body())), view);
+        BulbsPage all = new BulbsPage(cursor, BulbsView.NAME, Find.CLOSED);
+        return all.at(cursor.to(thing, all.rows(state), all.listRows(state)));
     }
 
     private Optional<Purchase> purchase(State state) {
@@ -83,29 +89,21 @@ public record BulbsPage(Cursor cursor, BulbsView view) implements Layer {
 
     @Override
     public Look look(State state, Size body) {
-        Rows rows = rows(state);
-        ListPane pane = new ListPane(rows, cursor);
-        Look look = Look.body((area, cells) -> render(state, rows, area, cells))
-                .withPlace(view.words() + ", " + pane.place(listRows(body)))
+        FindPane list = list(state);
+        Look look = Look.body(list)
+                .withPlace(view.words() + ", " + list.place(body.rows()))
                 .withAside(aside(state))
                 .withFoot(
+                        Action.LIST_FOUND,
                         Action.OPEN_VARIETY,
                         Action.NEW_VARIETY,
                         Action.NEW_PURCHASE,
                         Action.CORRECT,
                         Action.JOT,
                         Action.VIEW,
-                        Action.WRITE_LINE);
-        return pane.point(listRows(body))
-                .map(at -> look.withCursor(new Point(at.column(), at.row() + HEADING_ROWS)))
-                .orElse(look);
-    }
-
-    private void render(State state, Rows rows, Rect area, Cells cells) {
-        if (!rows.things().isEmpty()) {
-            lines(state).heading(area.line(0), cells);
-        }
-        new ListPane(rows, cursor).render(area.withoutTop(HEADING_ROWS), cells);
+                        Action.WRITE_LINE,
+                        Action.BACK);
+        return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
 
     private Aside aside(State state) {
@@ -121,8 +119,11 @@ public record BulbsPage(Cursor cursor, BulbsView view) implements Layer {
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(
                 Action.MOVE_CURSOR,
-                key -> Step.to(
-                        state.withTop(new BulbsPage(cursor.pressed(key, rows(state), listRows(state.body())), view)))));
+                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+        offers.addAll(findOffers(state));
+        if (find.isTyping()) {
+            return offers;
+        }
         Optional<Variety> variety = variety(state);
         offers.add(Offer.of(
                         Action.OPEN_VARIETY,
@@ -143,6 +144,6 @@ public record BulbsPage(Cursor cursor, BulbsView view) implements Layer {
         if (cursor.at() == 0) {
             return this;
         }
-        return new BulbsPage(cursor.settled(rows(before), rows(after), cause, listRows(after.body())), view);
+        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import sillbook.model.Purchase;
+import sillbook.model.Variety;
 import sillbook.season.VarietyNow;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -48,7 +49,9 @@ record BulbsRows(State state, BulbsView view) {
     private Row row(VarietyNow now) {
         VarietyLine line =
                 new VarietyLine(now, state.shown().season(), state.journal().settings());
-        return Row.of(new Thing.OfVariety(now.variety().id()), line);
+        Variety variety = now.variety();
+        return Row.of(new Thing.OfVariety(variety.id()), line)
+                .foundBy(variety.name(), variety.kind().toString(), variety.colour(), variety.note());
     }
 
     private List<Row> forcing(List<VarietyNow> varieties) {
@@ -72,8 +75,9 @@ record BulbsRows(State state, BulbsView view) {
         List<Row> rows = state.journal().purchases().all().stream()
                 .sorted(Comparator.comparing(Purchase::day).reversed())
                 .map(purchase -> Row.of(
-                        new Thing.OfPurchase(purchase.id()),
-                        new PurchaseLine(purchase, names.variety(purchase.variety()))))
+                                new Thing.OfPurchase(purchase.id()),
+                                new PurchaseLine(purchase, names.variety(purchase.variety())))
+                        .foundBy(names.variety(purchase.variety()), purchase.supplier(), purchase.note()))
                 .toList();
         return rows.isEmpty() ? NoBulbs.purchases() : rows;
     }

@@ -2,26 +2,24 @@
 package sillbook.ui.screen.diary;
 
 import java.util.List;
-import java.util.Optional;
-import sillbook.ui.draw.Field;
 import sillbook.ui.screen.State;
+import sillbook.ui.screen.list.Find;
 import sillbook.words.DiaryEntry;
 import sillbook.words.DiarySearch;
 
 /**
  * Which entries are shown.
  *
- * @param sought what is looked for, as far as it is typed; empty where the field to find is not open
  */
-record Choice(EntrySort sort, Optional<Field> sought) {
-    static final Choice ALL = new Choice(EntrySort.ALL, Optional.empty());
+record Choice(EntrySort sort, Find find) {
+    static final Choice ALL = new Choice(EntrySort.ALL, Find.CLOSED);
 
     Choice of(EntrySort other) {
-        return new Choice(other, sought);
+        return new Choice(other, find);
     }
 
-    Choice seeking(Field field) {
-        return new Choice(sort, Optional.of(field));
+    Choice finding(Find other) {
+        return new Choice(sort, other);
     }
 
     boolean isAll() {
@@ -29,8 +27,7 @@ record Choice(EntrySort sort, Optional<Field> sought) {
     }
 
     DiarySearch search(State state) {
-        return DiarySearch.parse(
-                sought.map(Field::text).orElse(""), state.shown().today());
+        return DiarySearch.parse(find.words(), state.shown().today());
     }
 
     /** The newest day first. */

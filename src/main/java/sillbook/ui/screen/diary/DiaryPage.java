@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.ui.draw.Cells;
-import sillbook.ui.draw.Field;
-import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Point;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Size;
@@ -20,21 +18,29 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Cursor;
+import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.list.Searchable;
 import sillbook.words.DiaryEntry;
 
-/**
- * Every entry of every season, the newest day first, and a field to find some of them.
- *
- * @param isTyping whether keys go to the field
- */
-public record DiaryPage(Cursor cursor, Choice choice, boolean isTyping) implements Layer {
-    public static final DiaryPage OPEN = new DiaryPage(Cursor.FIRST, Choice.ALL, false);
+/** Every entry of every season, the newest day first, and a field to find some of them. */
+public record DiaryPage(Cursor cursor, Choice choice) implements Searchable {
+    public static final DiaryPage OPEN = new DiaryPage(Cursor.FIRST, Choice.ALL);
 
     @Override
-    public Reach reach() {
-        return isTyping ? Reach.FIELD : Reach.PAGE;
+    public Find find() {
+        return choice.find();
+    }
+
+    @Override
+    public Layer finding(Find other) {
+        return showing(choice.finding(other));
+    }
+
+    @Override
+    public Layer showingAll() {
+        return OPEN;
     }
 
     /** All entries, the cursor on the first of that day, or on the last one before it. */
@@ -48,15 +54,11 @@ public record DiaryPage(Cursor cursor, Choice choice, boolean isTyping) implemen
     }
 
     DiaryPage showing(Choice other) {
-        return new DiaryPage(Cursor.FIRST, other, isTyping);
-    }
-
-    private DiaryPage typing(Field field) {
-        return new DiaryPage(Cursor.FIRST, choice.seeking(field), true);
+        return new DiaryPage(Cursor.FIRST, other);
     }
 
     private DiaryPage at(Cursor to) {
-        return new DiaryPage(to, choice, isTyping);
+        return new DiaryPage(to, choice);
     }
 
     private DiaryRows lines(State state) {
@@ -64,7 +66,7 @@ public record DiaryPage(Cursor cursor, Choice choice, boolean isTyping) implemen
     }
 
     private int headRows() {
-        return choice.sought().isPresent() ? 2 : 1;
+        return find().headRows() + 1;
     }
 
     private int listRows(Size body) {
@@ -85,18 +87,17 @@ public record DiaryPage(Cursor cursor, Choice choice, boolean isTyping) implemen
         List<DiaryEntry> entries = choice.entries(state);
         Rows rows = lines(state).rows();
         ListPane pane = new ListPane(rows, cursor);
-        Optional<FindLine> find = choice.sought().map(field -> FindLine.of(state, field, entries));
-        Look look = Look.body((area, cells) -> render(find, rows, area, cells))
+        Look look = Look.body((area, cells) -> render(FindWords.found(state, entries), rows, area, cells))
                 .withPlace("newest first, " + pane.place(listRows(body)))
                 .withAside(aside(state, under(cursor, entries)))
                 .withFoot(
-                        isTyping ? Action.LIST_FOUND : Action.OPEN_ENTRY,
+                        find().isTyping() ? Action.LIST_FOUND : Action.OPEN_ENTRY,
                         Action.FIND,
                         Action.CORRECT,
                         Action.JOT,
                         Action.VIEW,
                         Action.BACK);
-        return point(find, pane, body).map(look::withCursor).orElse(look);
+        return point(pane, body).map(look::withCursor).orElse(look);
     }
 
     private Aside aside(State state, Optional<DiaryEntry> entry) {
@@ -104,37 +105,21 @@ public record DiaryPage(Cursor cursor, Choice choice, boolean isTyping) implemen
                 .orElse(Aside.NONE);
     }
 
-    private Optional<Point> point(Optional<FindLine> find, ListPane pane, Size body) {
-        return isTyping
-                ? find.map(line -> line.cursor(body.columns()))
-                : pane.point(listRows(body)).map(at -> new Point(at.column(), at.row() + headRows()));
+    private Optional<Point> point(ListPane pane, Size body) {
+        return find().cursor()
+                .or(() -> pane.point(listRows(body)).map(at -> new Point(at.column(), at.row() + headRows())));
     }
 
-    private void render(Optional<FindLine> find, Rows rows, Rect area, Cells cells) {
-        find.ifPresent(line -> line.render(area.line(0), cells));
+    private void render(String found, Rows rows, Rect area, Cells cells) {
+        find().render(area.line(0), found, cells);
         if (!rows.things().isEmpty()) {
             DiaryLine.heading(area.line(headRows() - 1), cells);
         }
         Rect list = area.withoutTop(headRows());
         new ListPane(rows, cursor).render(list, cells);
-        if (find.isPresent()) {
-            FindLine.hint(list.withoutTop(rows.scrolled().size()), cells);
+        if (find().isOpen()) {
+            FindWords.hint(list.withoutTop(rows.scrolled().size()), cells);
         }
-    }
-
-    @Override
-    public Optional<Step> type(State state, Key key) {
-        return isTyping
-                ? choice.sought().flatMap(field -> field.press(key)).map(field -> Step.to(state.withTop(typing(field))))
-                : Optional.empty();
-    }
-
-    @Override
-    public Step paste(State state, String text) {
-        return Step.to(choice.sought()
-                .filter(field -> isTyping)
-                .map(field -> state.withTop(typing(field.insert(text))))
-                .orElse(state));
     }
 
     @Override
@@ -143,15 +128,13 @@ public record DiaryPage(Cursor cursor, Choice choice, boolean isTyping) implemen
         offers.add(Offer.byKey(
                 Action.MOVE_CURSOR,
                 key -> Step.to(state.withTop(at(cursor.pressed(key, lines(state).rows(), listRows(state.body())))))));
-        if (!choice.isAll()) {
-            offers.add(Offer.of(Action.BACK, () -> Step.to(state.withTop(OPEN))).saying("all"));
-        }
-        if (isTyping) {
-            offers.add(Offer.of(Action.LIST_FOUND, () -> Step.to(state.withTop(new DiaryPage(cursor, choice, false)))));
+        offers.addAll(findOffers(state));
+        if (find().isTyping()) {
             return offers;
         }
-        offers.add(Offer.of(
-                Action.FIND, () -> Step.to(state.withTop(typing(choice.sought().orElse(Field.EMPTY))))));
+        if (!find().isOpen() && !choice.isAll()) {
+            offers.add(Offer.of(Action.BACK, () -> Step.to(state.withTop(OPEN))).saying("all"));
+        }
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new SortChoice(this)))));
         offers.addAll(new EntryOffers(state, under(cursor, choice.entries(state))).offers());
         return offers;

@@ -3,7 +3,6 @@ package sillbook.ui.screen.diary;
 
 import java.util.List;
 import java.util.stream.Stream;
-import sillbook.ui.draw.Field;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.list.Row;
 
@@ -18,7 +17,7 @@ final class NoEntries {
     }
 
     private static String sentence(Choice choice) {
-        String sought = choice.sought().map(Field::text).map(String::strip).orElse("");
+        String sought = choice.find().words();
         if (!sought.isEmpty()) {
             return "No entry has '" + sought + "'. Esc shows all.";
         }

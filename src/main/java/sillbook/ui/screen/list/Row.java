@@ -11,20 +11,21 @@ import sillbook.ui.screen.Thing;
  * One line of a list.
  *
  * @param thing what the cursor stands on here; empty for a heading or a blank line
+ * @param foundBy the words it is found by, one blank between them; empty for what is not looked for
  * @param mark the column in which the terminal's cursor stands: the first letter of the label
  */
-public record Row(Optional<Thing> thing, int mark, Widget drawing) {
+public record Row(Optional<Thing> thing, String foundBy, int mark, Widget drawing) {
     /** Where labels begin. */
     public static final int LABEL = 4;
 
     public static final Row BLANK = of((area, cells) -> {});
 
     public static Row of(Widget drawing) {
-        return new Row(Optional.empty(), LABEL, drawing);
+        return new Row(Optional.empty(), "", LABEL, drawing);
     }
 
     public static Row of(Thing thing, Widget drawing) {
-        return new Row(Optional.of(thing), LABEL, drawing);
+        return new Row(Optional.of(thing), "", LABEL, drawing);
     }
 
     /** A heading, in column 2. */
@@ -44,6 +45,11 @@ public record Row(Optional<Thing> thing, int mark, Widget drawing) {
     }
 
     public Row withMark(int column) {
-        return new Row(thing, column, drawing);
+        return new Row(thing, foundBy, column, drawing);
+    }
+
+    /** The same, found by these words. */
+    public Row foundBy(String... words) {
+        return new Row(thing, String.join(" ", words), mark, drawing);
     }
 }

@@ -4,6 +4,7 @@ package sillbook.ui.screen.list;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sillbook.ui.screen.Thing;
@@ -28,6 +29,27 @@ public record Rows(List<Row> scrolled, List<Row> pinned) {
     /** What the cursor can stand on, in order. */
     public List<Thing> things() {
         return all().flatMap(row -> row.thing().stream()).toList();
+    }
+
+    /** Only the lines of things that pass, under the headings that have any. */
+    Rows only(Predicate<Row> passes) {
+        return new Rows(only(scrolled, passes), only(pinned, passes));
+    }
+
+    private static List<Row> only(List<Row> rows, Predicate<Row> passes) {
+        List<Row> kept = new ArrayList<>();
+        List<Row> headings = new ArrayList<>();
+        for (Row row : rows) {
+            if (row.thing().isEmpty()) {
+                headings.clear();
+                headings.add(row);
+            } else if (passes.test(row)) {
+                kept.addAll(headings);
+                headings.clear();
+                kept.add(row);
+            }
+        }
+        return kept;
     }
 
     Stream<Row> all() {

@@ -10,6 +10,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.words.Terms;
 
 /** The lines of the page of places. */
 record PlaceRows(State state) {
@@ -25,7 +26,13 @@ record PlaceRows(State state) {
     private Row row(PlaceNow now) {
         PlaceLine line = new PlaceLine(
                 now, PlaceSign.of(state, now), state.journal().settings().temperatures());
-        return Row.of(new Thing.OfPlace(now.place().id()), line);
+        return Row.of(new Thing.OfPlace(now.place().id()), line)
+                .foundBy(
+                        now.place().name(),
+                        Terms.SORTS.say(now.place().sort()),
+                        Terms.STAGES.say(now.place().serves()),
+                        now.place().light(),
+                        now.place().note());
     }
 
     static Optional<PlaceNow> find(State state, Id<Place> place) {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.season.PlaceNow;
 import sillbook.ui.draw.Cells;
-import sillbook.ui.draw.Point;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Size;
+import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Layer;
@@ -19,34 +19,52 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Cursor;
-import sillbook.ui.screen.list.ListPane;
+import sillbook.ui.screen.list.Find;
+import sillbook.ui.screen.list.FindPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.list.Searchable;
 
 /** Every place: what it serves, how full it is and will be; and under the list what stands at the cursor's. */
-public record PlacesPage(Cursor cursor) implements Layer {
-    public static final PlacesPage OPEN = new PlacesPage(Cursor.FIRST);
+public record PlacesPage(Cursor cursor, Find find) implements Searchable {
+    public static final PlacesPage OPEN = new PlacesPage(Cursor.FIRST, Find.CLOSED);
 
-    private static final int HEADING_ROWS = 1;
     private static final int BLANK_ROWS = 1;
 
+    private FindPane list(State state) {
+        Rows all = new PlaceRows(state).rows();
+        Widget heads =
+                (line, cells) -> PlaceLine.heading(state.journal().settings().temperatures(), line, cells);
+        return new FindPane(
+                find, all, cursor, all.things().isEmpty() ? Optional.of((line, cells) -> {}) : Optional.of(heads));
+    }
+
+    private Rows rows(State state) {
+        return list(state).rows();
+    }
+
+    private PlacesPage at(Cursor to) {
+        return new PlacesPage(to, find);
+    }
+
     @Override
-    public Reach reach() {
-        return Reach.PAGE;
+    public Layer finding(Find other) {
+        return new PlacesPage(Cursor.FIRST, other);
     }
 
-    private static Rows rows(State state) {
-        return new PlaceRows(state).rows();
+    /** How many rows the list takes with what stands over it; what stands at one of the places keeps its part of the body. */
+    private int rowsTaken(State state, Size body) {
+        FindPane list = list(state);
+        if (list.rows().things().isEmpty()) {
+            return body.rows();
+        }
+        int wanted = body.rows()
+                - list.listRows(body.rows())
+                + list.rows().scrolled().size();
+        return Math.min(wanted, body.rows() - BLANK_ROWS - PlacePots.FEWEST_ROWS);
     }
 
-    /** How many lines the list of places takes; what stands at one of them keeps its part of the body. */
-    private static int listRows(State state, Size body) {
-        int room = body.rows() - HEADING_ROWS;
-        int places = state.almanac().places().size();
-        return places == 0 ? room : Math.min(places, room - BLANK_ROWS - PlacePots.FEWEST_ROWS);
-    }
-
-    private static int listRows(State state) {
-        return listRows(state, state.body());
+    private int listRows(State state) {
+        return list(state).listRows(rowsTaken(state, state.body()));
     }
 
     @Override
@@ -56,7 +74,8 @@ public record PlacesPage(Cursor cursor) implements Layer {
 
     @Override
     public Layer at(State state, Thing thing) {
-        return new PlacesPage(cursor.to(thing, rows(state), listRows(state)));
+        PlacesPage all = new PlacesPage(cursor, Find.CLOSED);
+        return all.at(cursor.to(thing, all.rows(state), all.listRows(state)));
     }
 
     private Optional<PlaceNow> now(State state) {
@@ -65,12 +84,13 @@ public record PlacesPage(Cursor cursor) implements Layer {
 
     @Override
     public Look look(State state, Size body) {
-        ListPane pane = new ListPane(rows(state), cursor);
-        int listRows = listRows(state, body);
-        Look look = Look.body((area, cells) -> render(state, pane, area, cells))
-                .withPlace(pane.place(listRows))
+        FindPane list = list(state);
+        int taken = rowsTaken(state, body);
+        Look look = Look.body((area, cells) -> render(state, list, area, cells))
+                .withPlace(list.place(taken))
                 .withAside(now(state).map(new PlaceAside(state)::of).orElse(Aside.NONE))
                 .withFoot(
+                        Action.LIST_FOUND,
                         Action.OPEN_PLACE,
                         Action.CHECK,
                         Action.NEW_PLACE,
@@ -79,37 +99,33 @@ public record PlacesPage(Cursor cursor) implements Layer {
                         Action.WRITE_LINE,
                         Action.WHY,
                         Action.TAKE_BACK,
-                        Action.ANOTHER_DAY);
-        return pane.point(listRows)
-                .map(at -> look.withCursor(new Point(at.column(), at.row() + HEADING_ROWS)))
-                .orElse(look);
+                        Action.ANOTHER_DAY,
+                        Action.BACK);
+        return list.point(taken).map(look::withCursor).orElse(look);
     }
 
-    private void render(State state, ListPane pane, Rect area, Cells cells) {
-        Optional<PlaceNow> now = now(state);
-        int listRows = listRows(state, area.size());
-        if (now.isPresent()) {
-            PlaceLine.heading(state.journal().settings().temperatures(), area.line(0), cells);
-        }
-        pane.render(area.lines(HEADING_ROWS, listRows), cells);
-        Rect below = area.withoutTop(HEADING_ROWS + listRows + BLANK_ROWS);
-        now.ifPresent(there -> new PlacePots(state, there).render(below, cells.within(below)));
+    private void render(State state, FindPane list, Rect area, Cells cells) {
+        int taken = rowsTaken(state, area.size());
+        list.render(area.lines(0, taken), cells);
+        Rect below = area.withoutTop(taken + BLANK_ROWS);
+        now(state).ifPresent(there -> new PlacePots(state, there).render(below, cells.within(below)));
     }
 
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(
-                Action.MOVE_CURSOR, key -> moved(state, cursor.pressed(key, rows(state), listRows(state)))));
+                Action.MOVE_CURSOR,
+                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+        offers.addAll(findOffers(state));
+        if (find.isTyping()) {
+            return offers;
+        }
         offers.add(
                 Offer.of(Action.OPEN_PLACE, () -> card(state)).offIf(now(state).isEmpty(), "there is no place yet"));
         offers.addAll(new PlaceOffers(state, now(state)).offers());
         offers.addAll(new RulerKeys(state).offers());
         return offers;
-    }
-
-    private static Step moved(State state, Cursor to) {
-        return Step.to(state.withTop(new PlacesPage(to)));
     }
 
     private Step card(State state) {
@@ -120,6 +136,6 @@ public record PlacesPage(Cursor cursor) implements Layer {
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        return new PlacesPage(cursor.settled(rows(before), rows(after), cause, listRows(after)));
+        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
     }
 }

@@ -33,7 +33,7 @@ public record PotRow(State state, PotLine line) implements Widget {
 
     /** As a line of a list. */
     public Row row() {
-        return Row.of(new Thing.OfPots(line.pots()), this);
+        return Row.of(new Thing.OfPots(line.pots()), this).foundBy(new PotFound(state).words(line.pots()));
     }
 
     @Override

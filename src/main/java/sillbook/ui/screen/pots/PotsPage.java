@@ -16,21 +16,39 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.card.PotCard;
 import sillbook.ui.screen.list.Cursor;
-import sillbook.ui.screen.list.ListPane;
+import sillbook.ui.screen.list.Find;
+import sillbook.ui.screen.list.FindPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.list.Searchable;
 import sillbook.ui.screen.pot.PotAside;
 
 /** Every pot and batch of a season, one line each under the months. */
-public record PotsPage(Cursor cursor, PotOrder order) implements Layer {
-    public static final PotsPage OPEN = new PotsPage(Cursor.FIRST, PotOrder.NEXT_MOVE);
+public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Searchable {
+    public static final PotsPage OPEN = new PotsPage(Cursor.FIRST, PotOrder.NEXT_MOVE, Find.CLOSED);
 
-    @Override
-    public Reach reach() {
-        return Reach.PAGE;
+    private FindPane list(State state) {
+        return FindPane.of(find, new PotRows(state, order).rows(), cursor);
     }
 
     private Rows rows(State state) {
-        return new PotRows(state, order).rows();
+        return list(state).rows();
+    }
+
+    private int listRows(State state) {
+        return list(state).listRows(state.body().rows());
+    }
+
+    private PotsPage at(Cursor to) {
+        return new PotsPage(to, order, find);
+    }
+
+    PotsPage in(PotOrder other) {
+        return new PotsPage(cursor, other, find);
+    }
+
+    @Override
+    public Layer finding(Find other) {
+        return new PotsPage(Cursor.FIRST, order, other);
     }
 
     @Override
@@ -40,18 +58,19 @@ public record PotsPage(Cursor cursor, PotOrder order) implements Layer {
 
     @Override
     public Layer at(State state, Thing thing) {
-        return new PotsPage(cursor.to(thing, rows(state), state.body().rows()), order);
+        PotsPage all = new PotsPage(cursor, order, Find.CLOSED);
+        return all.at(cursor.to(thing, all.rows(state), all.listRows(state)));
     }
 
     @Override
     public Look look(State state, Size body) {
-        Rows rows = rows(state);
-        ListPane pane = new ListPane(rows, cursor);
-        String place = rows.things().isEmpty() ? "none of 0" : order.words() + ", " + pane.place(body.rows());
-        Look look = Look.body(pane)
-                .withPlace(place)
+        FindPane list = list(state);
+        boolean isEmpty = list.rows().things().isEmpty();
+        Look look = Look.body(list)
+                .withPlace(isEmpty ? "none of 0" : order.words() + ", " + list.place(body.rows()))
                 .withAside(new PotAside(state).of(thing(state)))
                 .withFoot(
+                        Action.LIST_FOUND,
                         Action.OPEN_CARD,
                         Action.MOVE,
                         Action.CHECK,
@@ -62,8 +81,9 @@ public record PotsPage(Cursor cursor, PotOrder order) implements Layer {
                         Action.NEW_POT,
                         Action.ANOTHER_DAY,
                         Action.JOT,
-                        Action.SAME_AGAIN);
-        return pane.point(body.rows()).map(look::withCursor).orElse(look);
+                        Action.SAME_AGAIN,
+                        Action.BACK);
+        return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
 
     @Override
@@ -71,18 +91,17 @@ public record PotsPage(Cursor cursor, PotOrder order) implements Layer {
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(
                 Action.MOVE_CURSOR,
-                key -> moved(
-                        state, cursor.pressed(key, rows(state), state.body().rows()))));
+                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+        offers.addAll(findOffers(state));
+        if (find.isTyping()) {
+            return offers;
+        }
         offers.add(Offer.of(Action.OPEN_CARD, () -> card(state))
                 .offIf(thing(state).isEmpty(), "there is no pot in this season"));
         offers.addAll(new Acts(state, thing(state)).offers());
         offers.addAll(new RulerKeys(state).offers());
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new OrderChoice(this)))));
         return offers;
-    }
-
-    private Step moved(State state, Cursor to) {
-        return Step.to(state.withTop(new PotsPage(to, order)));
     }
 
     private Step card(State state) {
@@ -95,7 +114,6 @@ public record PotsPage(Cursor cursor, PotOrder order) implements Layer {
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        return new PotsPage(
-                cursor.settled(rows(before), rows(after), cause, after.body().rows()), order);
+        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
     }
 }

@@ -17,25 +17,35 @@ import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.list.Cursor;
-import sillbook.ui.screen.list.ListPane;
+import sillbook.ui.screen.list.Find;
+import sillbook.ui.screen.list.FindPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.list.Searchable;
 import sillbook.ui.screen.pot.PotAside;
 
 /** What is to be done today, and what is coming. */
-public record TodayPage(Cursor cursor) implements Layer {
-    public static final TodayPage OPEN = new TodayPage(Cursor.FIRST);
+public record TodayPage(Cursor cursor, Find find) implements Searchable {
+    public static final TodayPage OPEN = new TodayPage(Cursor.FIRST, Find.CLOSED);
+
+    private FindPane list(State state, Size body) {
+        return FindPane.of(find, new TodayRows(state, body).rows(), cursor);
+    }
+
+    private Rows rows(State state) {
+        return list(state, state.body()).rows();
+    }
+
+    private int listRows(State state) {
+        return list(state, state.body()).listRows(state.body().rows());
+    }
+
+    private TodayPage at(Cursor to) {
+        return new TodayPage(to, find);
+    }
 
     @Override
-    public Reach reach() {
-        return Reach.PAGE;
-    }
-
-    private static Rows rows(State state, Size body) {
-        return new TodayRows(state, body).rows();
-    }
-
-    private static Rows rows(State state) {
-        return rows(state, state.body());
+    public Layer finding(Find other) {
+        return new TodayPage(Cursor.FIRST, other);
     }
 
     @Override
@@ -45,12 +55,12 @@ public record TodayPage(Cursor cursor) implements Layer {
 
     @Override
     public Look look(State state, Size body) {
-        Rows rows = rows(state, body);
-        ListPane pane = new ListPane(rows, cursor);
-        Look look = Look.body((area, cells) -> render(state, pane, area, cells))
-                .withPlace(pane.place(body.rows()))
+        FindPane list = list(state, body);
+        Look look = Look.body((area, cells) -> render(state, list, area, cells))
+                .withPlace(list.place(body.rows()))
                 .withAside(new PotAside(state).of(thing(state)))
                 .withFoot(
+                        Action.LIST_FOUND,
                         Action.DO_JOB,
                         Action.ANOTHER_DAY,
                         Action.WRITE_LINE,
@@ -59,11 +69,12 @@ public record TodayPage(Cursor cursor) implements Layer {
                         Action.TAKE_BACK,
                         Action.MOVE,
                         Action.OUTCOME,
-                        Action.PICK);
-        return pane.point(body.rows()).map(look::withCursor).orElse(look);
+                        Action.PICK,
+                        Action.BACK);
+        return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
 
-    private static void render(State state, ListPane pane, Rect area, Cells cells) {
+    private static void render(State state, FindPane pane, Rect area, Cells cells) {
         Rect list = area.columns(0, TodayRows.COLUMNS);
         pane.render(list, cells.within(list));
         Rect margin = area.columns(TodayMargin.COLUMN, TodayMargin.COLUMNS);
@@ -77,8 +88,11 @@ public record TodayPage(Cursor cursor) implements Layer {
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(
                 Action.MOVE_CURSOR,
-                key -> moved(
-                        state, cursor.pressed(key, rows(state), state.body().rows()))));
+                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+        offers.addAll(findOffers(state));
+        if (find.isTyping()) {
+            return offers;
+        }
         Acts acts = new Acts(state, thing(state));
         offers.add(dailyCare(state)
                 .filter(care ->
@@ -93,13 +107,8 @@ public record TodayPage(Cursor cursor) implements Layer {
         return state.almanac().today().dailyCare();
     }
 
-    private static Step moved(State state, Cursor cursor) {
-        return Step.to(state.withTop(new TodayPage(cursor)));
-    }
-
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        Size body = after.body();
-        return new TodayPage(cursor.settled(rows(before), rows(after, body), cause, body.rows()));
+        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
     }
 }

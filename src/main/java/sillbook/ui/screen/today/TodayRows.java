@@ -14,6 +14,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pot.PotFound;
 import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.JobWords;
@@ -89,7 +90,8 @@ final class TodayRows {
                 words.what(job),
                 words.where(job),
                 words.when(job));
-        return Row.of(new Thing.OfPots(job.pots()), line);
+        return Row.of(new Thing.OfPots(job.pots()), line)
+                .foundBy(new PotFound(state).words(job.pots()), line.what(), line.where(), line.when());
     }
 
     private void checks() {
@@ -112,14 +114,14 @@ final class TodayRows {
                 JobWords.asks(round),
                 "every " + Counts.of(round.everyDays(), "day"),
                 JobWords.last(round));
-        return Row.of(new Thing.OfPlace(round.place()), line);
+        return Row.of(new Thing.OfPlace(round.place()), line).foundBy(who, "check round");
     }
 
     private Row row(Job.DailyCare care) {
         String who = "daily care, " + care.pots().size() + " of " + Counts.of(care.ofPots(), "pot");
         JobLine line = new JobLine(
                 Sign.NOW, Style.BOLD, false, who, "", "moist? flower? turned?", words.places(care.places()), "");
-        return Row.of(DAILY_CARE, line);
+        return Row.of(DAILY_CARE, line).foundBy(who, line.where());
     }
 
     static final Thing DAILY_CARE = new Thing.Named("daily care");

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.list;
+
+import java.util.Optional;
+import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Point;
+import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Widget;
+
+/**
+ * A list in which one can find: the field when it is open, the heads of the columns, what is found.
+ *
+ * @param all the list before anything is looked for
+ * @param heads of the columns; empty where there are none
+ */
+public record FindPane(Find find, Rows all, Cursor cursor, Optional<Widget> heads) implements Widget {
+
+    /** A list without heads. */
+    public static FindPane of(Find find, Rows all, Cursor cursor) {
+        return new FindPane(find, all, cursor, Optional.empty());
+    }
+
+    /** The lines found; all where nothing is looked for. */
+    public Rows rows() {
+        return find.in(all);
+    }
+
+    private ListPane pane() {
+        return new ListPane(rows(), cursor);
+    }
+
+    private int headRows() {
+        return find.headRows() + (heads.isPresent() ? 1 : 0);
+    }
+
+    /** How many of so many rows are the list's. */
+    public int listRows(int rows) {
+        return Math.max(0, rows - headRows());
+    }
+
+    @Override
+    public void render(Rect area, Cells cells) {
+        find.render(area.line(0), find.count(rows(), all), cells);
+        heads.ifPresent(widget -> widget.render(area.line(find.headRows()), cells));
+        Rect list = area.withoutTop(headRows());
+        pane().render(list, cells.within(list));
+    }
+
+    /** Where the terminal's cursor stands in so many rows. */
+    public Optional<Point> point(int rows) {
+        return find.cursor()
+                .or(() -> pane().point(listRows(rows)).map(at -> new Point(at.column(), at.row() + headRows())));
+    }
+
+    /** Which of the things are in sight. */
+    public String place(int rows) {
+        return pane().place(listRows(rows));
+    }
+}
