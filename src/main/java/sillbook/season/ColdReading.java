@@ -2,6 +2,7 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Day;
@@ -26,7 +27,7 @@ record ColdReading(Journal journal, LocalDate today) {
                 stretches.stream().flatMap(stretch -> stretch.began().stream()).findFirst(),
                 count.daysIn(),
                 count.daysColdEnough(),
-                dryDays(pot));
+                dryDays(pot, potted));
     }
 
     /**
@@ -48,24 +49,36 @@ record ColdReading(Journal journal, LocalDate today) {
         return place.flatMap(journal.places()::find).map(Place::coldDays).orElse(ColdDays.ALL_YEAR);
     }
 
-    private Optional<Integer> dryDays(Pot pot) {
-        Optional<Integer> least = Optional.empty();
-        for (Planting planting : pot.plantings()) {
-            Optional<Integer> days = dryDays(planting);
-            if (days.isEmpty()) {
-                return Optional.empty();
-            }
-            least = least.filter(known -> known <= days.get()).or(() -> days);
-        }
-        return least;
+    /** Of several plantings the least, since all share one cold; empty when nobody knows of one. */
+    private Optional<Integer> dryDays(Pot pot, Optional<Day> potted) {
+        List<DryCold> each =
+                pot.plantings().stream().map(planting -> dry(planting, potted)).toList();
+        return each.stream().allMatch(DryCold::isKnown)
+                ? each.stream().map(DryCold::days).min(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
-    /** Days that a planting's bulbs had dry; empty when nobody knows. */
-    Optional<Integer> dryDays(Planting planting) {
+    /** What a planting's bulbs had dry: before they came, and since then up to their potting. */
+    DryCold dry(Planting planting, Optional<Day> potted) {
         return planting.purchase()
                 .flatMap(journal.purchases()::find)
-                .map(Purchase::cooled)
-                .flatMap(Purchase.Cooled::weeks)
-                .map(weeks -> DayCount.daysOfWeeks(Math.min(weeks, Figures.MOST_WEEKS)));
+                .map(purchase -> new DryCold(beforeItCame(purchase), atItsPlace(purchase, potted)))
+                .orElse(DryCold.UNKNOWN);
+    }
+
+    private static Optional<Integer> beforeItCame(Purchase purchase) {
+        return purchase.cooled().weeks().map(weeks -> DayCount.daysOfWeeks(Math.min(weeks, Figures.MOST_WEEKS)));
+    }
+
+    private int atItsPlace(Purchase purchase, Optional<Day> potted) {
+        LocalDate came = purchase.day().likely();
+        LocalDate until = potted.map(Day::likely).filter(today::isAfter).orElse(today);
+        return Optional.of(DaySpan.of(came, until.isBefore(came) ? came : until))
+                .filter(days -> purchase.state() == Purchase.State.IN_HAND)
+                .flatMap(days -> purchase.waits()
+                        .flatMap(journal.places()::find)
+                        .filter(place -> place.serves() == Stage.COLD)
+                        .map(place -> new ColdCalendar(place.coldDays()).coldDaysIn(days)))
+                .orElse(0);
     }
 }

@@ -26,7 +26,7 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
     Foretold foretell(PotLife life) {
         PotFigures needs = figures.of(life.pot());
         ColdReading cold = new ColdReading(journal, today);
-        List<Prospect.Share> shares = shares(life.pot(), needs, cold);
+        List<Prospect.Share> shares = shares(life, needs, cold);
         Pins pins = new Pins(life, needs, ColdNeed.of(shares), cold);
         Optional<Wish> wish = nearestWish(life.pot());
         Optional<WishReading> wished = wish.map(given -> new WishReading(given, shareOf(given, needs, shares)));
@@ -83,12 +83,12 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
         return time.in(pins.life().pot().season(), journal.settings().seasonStart());
     }
 
-    private static List<Prospect.Share> shares(Pot pot, PotFigures figures, ColdReading cold) {
+    private static List<Prospect.Share> shares(PotLife life, PotFigures figures, ColdReading cold) {
+        List<Planting> plantings = life.pot().plantings();
         List<Prospect.Share> shares = new ArrayList<>();
-        for (int i = 0; i < pot.plantings().size(); i++) {
-            Planting planting = pot.plantings().get(i);
-            shares.add(new Prospect.Share(
-                    figures.varieties().get(i).need(), cold.dryDays(planting).orElse(0)));
+        for (int i = 0; i < plantings.size(); i++) {
+            DryCold dry = cold.dry(plantings.get(i), life.potted());
+            shares.add(new Prospect.Share(figures.varieties().get(i).need(), dry));
         }
         return shares;
     }

@@ -42,6 +42,9 @@ public record Prospect(
         Slack slack,
         LocalDate today) {
 
+    /** Ten years: far more than counts, and as many as {@link Facts} takes. */
+    private static final int MOST_DRY_DAYS = 3653;
+
     public Prospect {
         shares = List.copyOf(shares);
     }
@@ -49,12 +52,14 @@ public record Prospect(
     /**
      * Bulbs of one sort in the pot.
      *
-     * @param dryDays days of cold they had before they were potted
+     * @param dry the cold they had before they were potted
      */
-    public record Share(Need need, int dryDays) {
+    public record Share(Need need, DryCold dry) {
 
         Optional<Schedule> schedule(Facts facts) {
-            return Schedule.reckon(need, new Facts(facts.potted(), facts.happened(), facts.wish(), dryDays));
+            return Schedule.reckon(
+                    need,
+                    new Facts(facts.potted(), facts.happened(), facts.wish(), Math.min(dry.days(), MOST_DRY_DAYS)));
         }
 
         /** What of its cold has to follow potting. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.handbook.Handbook;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Journal;
@@ -13,6 +14,7 @@ import sillbook.reckon.dates.DayCount;
 import sillbook.season.ColdCount;
 import sillbook.season.ColdStretch;
 import sillbook.season.Deadline;
+import sillbook.season.DryCold;
 import sillbook.season.Lever;
 import sillbook.season.Noted;
 import sillbook.season.Prospect;
@@ -66,7 +68,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
 
     @Override
     public Explanation coldNeeded(Why.ColdNeeded why) {
-        List<Line> sum = why.shares().stream().map(WhyWords::share).toList();
+        List<Line> sum = why.shares().stream().flatMap(WhyWords::share).toList();
         return page(
                 why,
                 "needs " + weeks(why.result().typical()) + " of cold in the pot",
@@ -76,9 +78,13 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
                 range(why.result()));
     }
 
-    private static Line share(Prospect.Share share) {
+    private static Stream<Line> share(Prospect.Share share) {
         String need = share.need().cold().map(WhyWords::range).orElse("none");
-        return new Line("needs " + need, "cooled dry before", days(share.dryDays()));
+        DryCold dry = share.dry();
+        Line before = new Line(
+                "needs " + need, "cooled dry before", days(dry.beforeTheyCame().orElse(0)));
+        Line stood = new Line("? assumed", "stood dry where it is cold since they came", days(dry.atTheirPlace()));
+        return dry.atTheirPlace() == 0 ? Stream.of(before) : Stream.of(before, stood);
     }
 
     @Override

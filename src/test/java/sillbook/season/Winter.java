@@ -296,12 +296,24 @@ public final class Winter {
         return bought(Purchase.Cooled.UNKNOWN, Purchase.State.ORDERED);
     }
 
+    /** The bulbs of the pots came on that day, and wait at that place. */
+    public Winter bought(String on, String waits) {
+        Optional<Id<Place>> there = Optional.of(placeId(waits));
+        return bought(Purchase.Cooled.UNKNOWN, Purchase.State.IN_HAND, day(on), there);
+    }
+
     private Winter bought(Purchase.Cooled cooled, Purchase.State state) {
+        return bought(cooled, state, season.firstDay(settings.seasonStart()), Optional.empty());
+    }
+
+    private Winter bought(Purchase.Cooled cooled, Purchase.State state, LocalDate day, Optional<Id<Place>> waits) {
         return eachPot(label -> {
             Pot pot = entity(Pot.class, id(label));
             List<Pot.Planting> plantings = pot.plantings().stream()
                     .map(planting -> new Pot.Planting(
-                            planting.variety(), planting.count(), Optional.of(purchase(planting, cooled, state))))
+                            planting.variety(),
+                            planting.count(),
+                            Optional.of(purchase(planting, cooled, state, day, waits))))
                     .toList();
             put(new Pot(
                     pot.id(),
@@ -318,18 +330,23 @@ public final class Winter {
         });
     }
 
-    private Id<Purchase> purchase(Pot.Planting planting, Purchase.Cooled cooled, Purchase.State state) {
+    private Id<Purchase> purchase(
+            Pot.Planting planting,
+            Purchase.Cooled cooled,
+            Purchase.State state,
+            LocalDate day,
+            Optional<Id<Place>> waits) {
         Purchase purchase = new Purchase(
                 ids.next(),
                 planting.variety(),
                 season,
-                Day.on(season.firstDay(settings.seasonStart())),
+                Day.on(day),
                 10,
                 Purchase.Grade.UNKNOWN,
                 Optional.empty(),
                 "",
                 "",
-                Optional.empty(),
+                waits,
                 cooled,
                 state,
                 "");

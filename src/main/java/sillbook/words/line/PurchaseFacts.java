@@ -3,6 +3,7 @@ package sillbook.words.line;
 
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Day;
 import sillbook.model.Length;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Cooled;
@@ -71,12 +72,12 @@ record PurchaseFacts(Filled filled) {
                 : Optional.empty();
     }
 
-    static Purchase inState(Purchase before, State state) {
+    static Purchase inState(Purchase before, State state, Day day) {
         return new Purchase(
                 before.id(),
                 before.variety(),
                 before.season(),
-                before.day(),
+                day,
                 before.count(),
                 before.grade(),
                 before.price(),

@@ -98,7 +98,8 @@ final class PurchaseForm implements Form {
                 .filter(purchase -> states.contains(purchase.state()))
                 .max(Comparator.comparing(Purchase::day))
                 .ifPresentOrElse(
-                        last -> write(inState(last, keyword), new Named<>(variety, false), filled, draft),
+                        last -> write(
+                                inState(last, keyword, draft.bench()), new Named<>(variety, false), filled, draft),
                         () -> draft.ask(
                                 "no purchase",
                                 "No " + (states.size() == 1 ? "order" : "purchase") + " of "
@@ -106,10 +107,11 @@ final class PurchaseForm implements Form {
                                         + variety.name() + "."));
     }
 
-    private static Purchase inState(Purchase before, String keyword) {
+    /** What arrives is dated by the day it came, today unless another is written: dry cold is counted from it. */
+    private static Purchase inState(Purchase before, String keyword, Bench bench) {
         return switch (keyword) {
-            case "arrived" -> PurchaseFacts.inState(before, State.IN_HAND);
-            case "rejected" -> PurchaseFacts.inState(before, State.REJECTED);
+            case "arrived" -> PurchaseFacts.inState(before, State.IN_HAND, Day.on(bench.today()));
+            case "rejected" -> PurchaseFacts.inState(before, State.REJECTED, before.day());
             default -> before;
         };
     }
