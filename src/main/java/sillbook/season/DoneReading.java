@@ -18,11 +18,25 @@ record DoneReading(Journal journal, LocalDate today) {
 
     private record Written(Instant at, Happening what) {}
 
+    /** What was written at once stands in the order of labels, what is about no pot before it. */
+    private Comparator<Event> byWriting() {
+        return Comparator.comparing(Event::writtenAt)
+                .thenComparing(this::label, ByLabel.OF_LABELS)
+                .thenComparing(Event.BY_HISTORY);
+    }
+
+    private String label(Event event) {
+        return event.subject()
+                .asPot()
+                .map(pot -> journal.pots().get(pot).label())
+                .orElse("");
+    }
+
     List<Today.Done> list() {
         Map<Written, List<Subject>> together = new LinkedHashMap<>();
         journal.events().all().stream()
                 .filter(event -> event.day().likely().equals(today))
-                .sorted(Comparator.comparing(Event::writtenAt).thenComparing(Event.BY_HISTORY))
+                .sorted(byWriting())
                 .forEach(event -> together.computeIfAbsent(
                                 new Written(event.writtenAt(), event.what()), written -> new ArrayList<>())
                         .add(event.subject()));

@@ -269,6 +269,19 @@ class TodayTest {
     }
 
     @Test
+    void whatWasWrittenAtOnceStandsByLabel() {
+        Winter done = house().pots("T1-T2", "Tuesday Coat", "tulip")
+                .potted("1 oct", "cellar")
+                .then("T2")
+                .cared("12 jan", Care.WATERED)
+                .then("T1")
+                .cared("12 jan", Care.TURNED);
+        assertThat(done.on("12 jan").today().done())
+                .extracting(Today.Done::what)
+                .containsExactly(new Happening.Cared(Care.TURNED), new Happening.Cared(Care.WATERED));
+    }
+
+    @Test
     void anEmptyBookAsksForNothing() {
         Today nothing = winter().on("12 jan").today();
         assertThat(nothing.late()).isEmpty();
