@@ -50,6 +50,13 @@ public record CautionWords(Handbook handbook, Settings settings) {
                 .toList();
     }
 
+    /** What to do before potting, in one line; the caution of dust says more. */
+    public Optional<String> beforePotting() {
+        return handbook.remarks(Handbook.EVERY, Topic.CAUTION_DUST).stream()
+                .findFirst()
+                .map(remark -> "Wear gloves and wet the potting mix first: its dust can do harm." + MARK);
+    }
+
     /** The first of a kind in one line, for where there is room for one only. */
     public Optional<String> brief(Kind kind) {
         return handbook.cautions(kind).stream()

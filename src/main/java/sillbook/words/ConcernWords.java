@@ -2,6 +2,7 @@
 package sillbook.words;
 
 import sillbook.model.Journal;
+import sillbook.model.Place.Hazard;
 import sillbook.season.Concern;
 import sillbook.season.Destination;
 
@@ -57,7 +58,10 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
     @Override
     public String besideHazard(Concern.BesideHazard concern) {
         String place = journal.places().get(concern.place()).name();
-        return "The " + place + " holds " + Terms.HAZARDS.say(concern.hazard()) + " too: keep them well apart.";
+        return "The " + place + " holds " + Terms.HAZARDS.say(concern.hazard()) + " too: "
+                + (concern.hazard() == Hazard.FRUIT
+                        ? "its gas kills the buds."
+                        : "label the bulbs, nobody must eat them.");
     }
 
     @Override

@@ -48,6 +48,14 @@ class CautionWordsTest {
     }
 
     @Test
+    void beforePottingOneLineIsEnough() {
+        assertThat(words.beforePotting().orElseThrow())
+                .contains("gloves", "wet the potting mix", "dust")
+                .endsWith(" (▫)")
+                .hasSizeLessThanOrEqualTo(72);
+    }
+
+    @Test
     void everyCautionSendsToThoseWhoKnowOrSaysThatNobodyDoes() {
         List<Kind> poisonous =
                 Handbook.standard().kinds().stream().map(KindEntry::kind).toList();

@@ -120,7 +120,10 @@ class ConcernWordsTest {
                         "Past its use-by day, Mon 11 Jan: stems grow long and weak."),
                 arguments(
                         new Concern.BesideHazard(fridge, Hazard.FRUIT),
-                        "The garage fridge holds fruit too: keep them well apart."),
+                        "The garage fridge holds fruit too: its gas kills the buds."),
+                arguments(
+                        new Concern.BesideHazard(fridge, Hazard.FOOD),
+                        "The garage fridge holds food too: label the bulbs, nobody must eat them."),
                 arguments(
                         new Concern.AssumedFigures(Kind.of("starflower")),
                         "The handbook does not know starflower; figures for hardy bulbs are assumed (?)."));

@@ -18,6 +18,7 @@ import sillbook.ui.screen.form.Reading;
 import sillbook.ui.screen.form.Remark;
 import sillbook.ui.screen.form.Sheet;
 import sillbook.ui.screen.form.Suggestion;
+import sillbook.words.CautionWords;
 import sillbook.words.Complaint;
 import sillbook.words.line.Bench;
 import sillbook.words.line.LineReading;
@@ -37,6 +38,7 @@ import sillbook.words.line.Stretch;
  * @param prefilled the answers it opens with
  * @param meanwhile what the journal is taken to say while the answers are read: an entry being corrected is taken as
  *     bare, so that a blank left empty means that nothing is known
+ * @param isPotting whether hands go into potting mix for it, which needs a caution
  */
 record LineSheet(
         String title,
@@ -46,7 +48,8 @@ record LineSheet(
         List<Part> parts,
         List<Blank> blanks,
         Answers prefilled,
-        List<Edit> meanwhile)
+        List<Edit> meanwhile,
+        boolean isPotting)
         implements Sheet {
 
     LineSheet {
@@ -58,22 +61,27 @@ record LineSheet(
     /** A new entry, its blanks asked in the order of the line. */
     static LineSheet of(String title, String draft, String begin, List<Part> parts) {
         List<Blank> blanks = parts.stream().map(Part::blank).toList();
-        return new LineSheet(title, "record", draft, begin, parts, blanks, Answers.NONE, List.of());
+        return new LineSheet(title, "record", draft, begin, parts, blanks, Answers.NONE, List.of(), false);
     }
 
     /** The same, opening with these answers. */
     LineSheet filled(Answers answers) {
-        return new LineSheet(title, records, draft, begin, parts, blanks, answers, meanwhile);
+        return new LineSheet(title, records, draft, begin, parts, blanks, answers, meanwhile, isPotting);
     }
 
     /** The same, its blanks asked in another order. */
     LineSheet asking(List<Blank> order) {
-        return new LineSheet(title, records, draft, begin, parts, order, prefilled, meanwhile);
+        return new LineSheet(title, records, draft, begin, parts, order, prefilled, meanwhile, isPotting);
     }
 
     /** The same, over an entry that is there already. */
     LineSheet over(Edit... bare) {
-        return new LineSheet(title, "correct", draft, begin, parts, blanks, prefilled, List.of(bare));
+        return new LineSheet(title, "correct", draft, begin, parts, blanks, prefilled, List.of(bare), isPotting);
+    }
+
+    /** The same, with what to do before potting at its foot. */
+    LineSheet beforePotting() {
+        return new LineSheet(title, records, draft, begin, parts, blanks, prefilled, meanwhile, true);
     }
 
     @Override
@@ -98,8 +106,14 @@ record LineSheet(
 
     @Override
     public Aside aside(State state, Answers answers, Blank blank) {
-        return Aside.of(
-                "", part(blank).hint(), "Nothing is kept until you record; a half-filled form waits if you look away.");
+        CautionWords cautions =
+                new CautionWords(state.kit().handbook(), state.journal().settings());
+        String meanwhile = Optional.of(cautions)
+                .filter(words -> isPotting)
+                .flatMap(CautionWords::beforePotting)
+                .map(caution -> "▴ " + caution)
+                .orElse("Nothing is kept until you record; a half-filled form waits if you look away.");
+        return Aside.of("", part(blank).hint(), meanwhile);
     }
 
     @Override

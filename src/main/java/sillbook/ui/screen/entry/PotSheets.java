@@ -56,7 +56,8 @@ final class PotSheets {
                         WAY.blank(),
                         HOW_MANY.blank(),
                         NOTE.blank()))
-                .filled(Answers.NONE.with(POTTED.blank(), "today").with(HOW_MANY.blank(), "1"));
+                .filled(Answers.NONE.with(POTTED.blank(), "today").with(HOW_MANY.blank(), "1"))
+                .beforePotting();
     }
 
     /** Pots like one that is there. */
@@ -69,7 +70,8 @@ final class PotSheets {
                         "same again",
                         "same again " + model.label(),
                         List.of(howMany, place, day, NOTE))
-                .filled(Answers.NONE.with(howMany.blank(), "1").with(day.blank(), "today"));
+                .filled(Answers.NONE.with(howMany.blank(), "1").with(day.blank(), "today"))
+                .beforePotting();
     }
 
     /** A pot's own facts; its history is corrected entry by entry. */

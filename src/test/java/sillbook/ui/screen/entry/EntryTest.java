@@ -325,4 +325,14 @@ class EntryTest {
                 (Happening.Moved) ((CorrectEvent) recorded()).corrected().what();
         assertThat(now.stage()).isEqualTo(Stage.COOL_ROOM);
     }
+
+    @Test
+    void theCautionOfPottingStandsWhereOnePots() {
+        Journal journal = GrowersWinter.told().journal();
+
+        for (String key : List.of("n", "s")) {
+            assertThat(Desk.over(journal).press("2", key).line(23)).contains("▴ Wear gloves and wet the potting mix");
+        }
+        assertThat(Desk.over(journal).press("3", "n").line(23)).doesNotContain("▴");
+    }
 }
