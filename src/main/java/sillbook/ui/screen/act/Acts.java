@@ -17,6 +17,7 @@ import sillbook.season.Job;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.Said;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
@@ -55,6 +56,12 @@ public record Acts(State state, Optional<Thing> thing) {
         return offers;
     }
 
+    /** Picks among the pots a page shows. */
+    public Offer pickByRule(List<Id<Pot>> shown) {
+        return Offer.of(Action.PICK_BY_RULE, () -> Step.to(state.laid(new PickChoice(thing, shown))))
+                .offIf(shown.isEmpty(), "no pot is shown here");
+    }
+
     /** What Enter does with the job under the cursor. */
     public Offer doJob() {
         Optional<Job.OfPots> job = job();
@@ -82,8 +89,18 @@ public record Acts(State state, Optional<Thing> thing) {
         if (thing.orElse(null) instanceof Thing.OfPlace of && state.picked().isEmpty()) {
             return lay(Action.CHECK, () -> round(of.place()));
         }
-        return onPots(Action.CHECK, () -> RoundPage.of(state, growing()))
-                .offIf(!meant().isEmpty() && growing().isEmpty(), "nothing of it is growing");
+        return Offer.of(Action.CHECK, this::look)
+                .offIf(meant().isEmpty(), NO_POT)
+                .offIf(readOnly())
+                .offIf(growing().isEmpty(), "nothing of it is growing");
+    }
+
+    /** Those that are not growing are named and left out. */
+    private Step look() {
+        Pots pots = Pots.growing(state, meant());
+        State looking = state.laid(RoundPage.of(state, pots.fit()));
+        String leftOut = pots.leftOutWords(state, "not growing");
+        return Step.to(leftOut.isEmpty() ? looking : looking.saying(Said.done(leftOut)));
     }
 
     private Offer anotherDay() {

@@ -24,6 +24,7 @@ import sillbook.ui.screen.card.PotCard;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
+import sillbook.ui.screen.list.Picked;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotAside;
 
@@ -68,7 +69,7 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
         Rows rows = rows(state);
         ListPane pane = new ListPane(rows, cursor);
         Look look = Look.body(pane)
-                .withPlace(pane.place(body.rows()))
+                .withPlace(Picked.before(pane.place(body.rows()), state, rows))
                 .withAside(aside(state))
                 .withFoot(
                         Action.OPEN_CARD,
@@ -108,7 +109,9 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
         if (pots.isPresent()) {
             Id<Pot> first = pots.get().pots().get(0);
             offers.add(Offer.of(Action.OPEN_CARD, () -> Step.to(state.laid(PotCard.of(state, first)))));
-            offers.addAll(new Acts(state, Optional.of(pots.get())).offers());
+            Acts acts = new Acts(state, Optional.of(pots.get()));
+            offers.addAll(acts.offers());
+            offers.add(acts.pickByRule(Picked.pots(rows(state))));
             return offers;
         }
         entry(state)

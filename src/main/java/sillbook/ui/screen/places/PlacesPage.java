@@ -21,6 +21,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
+import sillbook.ui.screen.list.Picked;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.list.Searchable;
 
@@ -87,7 +88,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
         FindPane list = list(state);
         int taken = rowsTaken(state, body);
         Look look = Look.body((area, cells) -> render(state, list, area, cells))
-                .withPlace(list.place(taken))
+                .withPlace(Picked.before(list.place(taken), state, list.rows()))
                 .withAside(now(state).map(new PlaceAside(state)::of).orElse(Aside.NONE))
                 .withFoot(
                         Action.LIST_FOUND,

@@ -18,6 +18,7 @@ import sillbook.ui.screen.card.PotCard;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
+import sillbook.ui.screen.list.Picked;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.list.Searchable;
 import sillbook.ui.screen.pot.PotAside;
@@ -67,7 +68,8 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
         FindPane list = list(state);
         boolean isEmpty = list.rows().things().isEmpty();
         Look look = Look.body(list)
-                .withPlace(isEmpty ? "none of 0" : order.words() + ", " + list.place(body.rows()))
+                .withPlace(Picked.before(
+                        isEmpty ? "none of 0" : order.words() + ", " + list.place(body.rows()), state, list.rows()))
                 .withAside(new PotAside(state).of(thing(state)))
                 .withFoot(
                         Action.LIST_FOUND,
@@ -82,6 +84,7 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
                         Action.ANOTHER_DAY,
                         Action.JOT,
                         Action.SAME_AGAIN,
+                        Action.PICK_BY_RULE,
                         Action.BACK);
         return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
@@ -98,7 +101,9 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
         }
         offers.add(Offer.of(Action.OPEN_CARD, () -> card(state))
                 .offIf(thing(state).isEmpty(), "there is no pot in this season"));
-        offers.addAll(new Acts(state, thing(state)).offers());
+        Acts acts = new Acts(state, thing(state));
+        offers.addAll(acts.offers());
+        offers.add(acts.pickByRule(Picked.pots(rows(state))));
         offers.addAll(new RulerKeys(state).offers());
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new OrderChoice(this)))));
         return offers;

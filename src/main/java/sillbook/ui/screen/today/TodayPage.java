@@ -19,6 +19,7 @@ import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
+import sillbook.ui.screen.list.Picked;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.list.Searchable;
 import sillbook.ui.screen.pot.PotAside;
@@ -57,7 +58,7 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
     public Look look(State state, Size body) {
         FindPane list = list(state, body);
         Look look = Look.body((area, cells) -> render(state, list, area, cells))
-                .withPlace(list.place(body.rows()))
+                .withPlace(Picked.before(list.place(body.rows()), state, list.rows()))
                 .withAside(new PotAside(state).of(thing(state)))
                 .withFoot(
                         Action.LIST_FOUND,
@@ -70,6 +71,7 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
                         Action.MOVE,
                         Action.OUTCOME,
                         Action.PICK,
+                        Action.PICK_BY_RULE,
                         Action.BACK);
         return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
@@ -100,6 +102,7 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
                 .map(care -> acts.doRound(care.pots()))
                 .orElseGet(acts::doJob));
         offers.addAll(acts.offers());
+        offers.add(acts.pickByRule(Picked.pots(rows(state))));
         return offers;
     }
 
