@@ -20,6 +20,7 @@ import sillbook.model.Settings;
  */
 public record CautionWords(Handbook handbook, Settings settings) {
     private static final String MARK = " (▫)";
+    private static final List<String> COMMON_PRACTICE = List.of("common-practice");
 
     /** What to beware of with a kind: people first, then skin, pets and what it is mistaken for. */
     public List<String> of(Kind kind) {
@@ -62,7 +63,7 @@ public record CautionWords(Handbook handbook, Settings settings) {
         return handbook.cautions(kind).stream()
                 .filter(remark -> isOf(remark, kind))
                 .findFirst()
-                .map(remark -> firstSentence(remark.says()) + MARK);
+                .map(remark -> firstSentence(remark.says()) + mark(remark));
     }
 
     /** What to beware of at a place, by its hazards. */
@@ -102,7 +103,12 @@ public record CautionWords(Handbook handbook, Settings settings) {
     }
 
     private static String marked(Remark remark) {
-        return remark.says() + MARK;
+        return remark.says() + mark(remark);
+    }
+
+    /** Where nothing is published the handbook's mark would say too much. */
+    private static String mark(Remark remark) {
+        return remark.sources().equals(COMMON_PRACTICE) ? " (common practice)" : MARK;
     }
 
     private static String firstSentence(String says) {

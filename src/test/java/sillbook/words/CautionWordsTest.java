@@ -48,6 +48,15 @@ class CautionWordsTest {
     }
 
     @Test
+    void whatNobodyPublishedDoesNotCarryTheHandbooksMark() {
+        assertThat(words.of(Kind.of("squill")))
+                .containsExactly(
+                        "Nothing official was found on it: treat it as harmful, and keep pets away. (common practice)");
+        assertThat(words.brief(Kind.of("squill")))
+                .hasValueSatisfying(says -> assertThat(says).endsWith("(common practice)"));
+    }
+
+    @Test
     void beforePottingOneLineIsEnough() {
         assertThat(words.beforePotting().orElseThrow())
                 .contains("gloves", "wet the potting mix", "dust")
