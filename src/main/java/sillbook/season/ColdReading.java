@@ -70,7 +70,8 @@ record ColdReading(Journal journal, LocalDate today) {
         return purchase.cooled().weeks().map(weeks -> DayCount.daysOfWeeks(Math.min(weeks, Figures.MOST_WEEKS)));
     }
 
-    private int atItsPlace(Purchase purchase, Optional<Day> potted) {
+    /** Days since they came, up to a day of potting if there is one, on which it was cold where they wait. */
+    int atItsPlace(Purchase purchase, Optional<Day> potted) {
         LocalDate came = purchase.day().likely();
         LocalDate until = potted.map(Day::likely).filter(today::isAfter).orElse(today);
         return Optional.of(DaySpan.of(came, until.isBefore(came) ? came : until))

@@ -3,10 +3,14 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import sillbook.model.Day;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
+import sillbook.model.Purchase;
 import sillbook.season.Today.Attention;
 
 /** What is to be said of the places that pots stand at. */
@@ -66,7 +70,32 @@ record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalD
                 there.stream().map(life -> life.pot().id()).toList(),
                 inTwoWeeks.at(place.id()),
                 inTwoWeeks.keptAt(place.id()),
+                waiting(place),
+                lastLook(there),
                 place.coldDays().contains(today),
                 rounds.of(place));
+    }
+
+    private List<WaitingBulbs> waiting(Place place) {
+        ColdReading cold = new ColdReading(journal, today);
+        return journal.purchases().all().stream()
+                .filter(purchase -> purchase.state() == Purchase.State.IN_HAND)
+                .filter(purchase -> purchase.waits().equals(Optional.of(place.id())))
+                .sorted(Comparator.comparing(Purchase::day).thenComparing(Purchase::id))
+                .map(purchase -> new WaitingBulbs(
+                        purchase, Stock.left(purchase, journal), cold.atItsPlace(purchase, Optional.empty())))
+                .filter(waiting -> waiting.bulbs() > 0)
+                .toList();
+    }
+
+    /** Coming to a place is no look at it. */
+    private static Optional<LocalDate> lastLook(List<PotLife> there) {
+        return there.stream()
+                .flatMap(life -> life.seen().lastLook().stream()
+                        .map(Day::likely)
+                        .filter(day -> life.stands()
+                                .filter(stay -> !day.isBefore(stay.since().likely()))
+                                .isPresent()))
+                .max(Comparator.naturalOrder());
     }
 }

@@ -47,6 +47,11 @@ public record Stock(Journal journal, List<Purchase> purchases) {
     }
 
     private int left(Purchase purchase) {
+        return left(purchase, journal);
+    }
+
+    /** Bulbs of a purchase that are in no pot. */
+    static int left(Purchase purchase, Journal journal) {
         int potted = journal.pots().all().stream()
                 .flatMap(pot -> pot.plantings().stream())
                 .filter(planting -> planting.purchase().equals(Optional.of(purchase.id())))

@@ -81,7 +81,16 @@ final class CardRows {
         List<Event> events = new ArrayList<>(journal.history(id));
         Collections.reverse(events);
         rows.add(Row.heading("So far"));
-        events.forEach(event -> rows.add(EntryLine.of(journal, event).row()));
+        boolean isOfOneSeason = events.stream().allMatch(this::isOfThisSeason);
+        events.forEach(event -> {
+            EntryLine line = isOfOneSeason ? EntryLine.of(journal, event) : EntryLine.withYear(journal, event);
+            rows.add(line.row());
+        });
+    }
+
+    private boolean isOfThisSeason(Event event) {
+        return journal.seasonOf(event.day().likely())
+                .equals(journal.seasonOf(state.shown().today()));
     }
 
     private void care() {

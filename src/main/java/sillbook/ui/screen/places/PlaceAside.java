@@ -61,13 +61,13 @@ record PlaceAside(State state) {
                 .findFirst();
     }
 
-    /** {@code In two weeks 2 of these find no room where they should go: H8-H9.} */
+    /** {@code In two weeks 2 pots find no place with room to go on to: H8-H9.} */
     Optional<String> kept(PlaceNow now) {
         int pots = now.kept().size();
         return pots == 0
                 ? Optional.empty()
                 : Optional.of("In two weeks " + pots + (pots == 1 ? " pot finds" : " pots find")
-                        + " no room to go on to: " + new PotNames(state.journal()).labels(now.kept()) + ".");
+                        + " no place with room to go on to: " + new PotNames(state.journal()).labels(now.kept()) + ".");
     }
 
     private static String sentence(String words) {

@@ -8,6 +8,7 @@ import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.season.PlaceNow;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Action;
@@ -64,6 +65,13 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
                 .flatMap(of -> state.journal().events().find(of.event()));
     }
 
+    private Optional<Purchase> purchase(State state) {
+        return thing(state)
+                .filter(Thing.OfPurchase.class::isInstance)
+                .map(Thing.OfPurchase.class::cast)
+                .flatMap(of -> state.journal().purchases().find(of.purchase()));
+    }
+
     @Override
     public Look look(State state, Size body) {
         Rows rows = rows(state);
@@ -115,12 +123,18 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
             return offers;
         }
         entry(state)
-                .ifPresent(event ->
-                        offers.add(Offer.of(Action.CORRECT, () -> Step.to(state.laid(Entry.correct(state, event))))
-                                .saying("correct entry")
-                                .offIf(state.copy().isReadOnly(), "the journal is read only")));
+                .map(event -> correct(state, "correct entry", Entry.correct(state, event)))
+                .or(() ->
+                        purchase(state).map(bought -> correct(state, "correct purchase", Entry.correct(state, bought))))
+                .ifPresent(offers::add);
         offers.addAll(new PlaceOffers(state, now(state)).offers());
         return offers;
+    }
+
+    private static Offer correct(State state, String words, Layer form) {
+        return Offer.of(Action.CORRECT, () -> Step.to(state.laid(form)))
+                .saying(words)
+                .offIf(state.copy().isReadOnly(), "the journal is read only");
     }
 
     @Override

@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sillbook.model.Event;
 import sillbook.model.Place;
+import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.season.Job;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotLine;
+import sillbook.season.WaitingBulbs;
+import sillbook.text.Columns;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
@@ -29,6 +32,7 @@ import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
+import sillbook.words.Weeks;
 
 /** The lines of a place's card: what it is, what to beware of, what stands there, what was noted. */
 final class PlaceCardRows {
@@ -52,6 +56,7 @@ final class PlaceCardRows {
         labelledIfSaid("Note", place.note());
         cautions();
         pots();
+        waiting();
         history();
         return Rows.of(rows);
     }
@@ -89,7 +94,8 @@ final class PlaceCardRows {
 
     private String round() {
         if (place.checkEveryDays() == 0) {
-            return "never asked for";
+            return "never asked for"
+                    + now.lastLook().map(day -> "; last look " + Days.day(day)).orElse("");
         }
         String every = place.checkEveryDays() == 1 ? "every day" : "every " + place.checkEveryDays() + " days";
         return every + now.round().map(this::lastAndNext).orElse("");
@@ -122,6 +128,31 @@ final class PlaceCardRows {
         if (lines.isEmpty()) {
             labelled("", PlacePots.NOTHING);
         }
+    }
+
+    /** Bulbs that are not potted yet. */
+    private void waiting() {
+        if (now.waiting().isEmpty()) {
+            return;
+        }
+        rows.add(Row.heading("Waiting"));
+        now.waiting()
+                .forEach(bulbs -> rows.add(Row.of(
+                        new Thing.OfPurchase(bulbs.purchase().id()),
+                        (line, cells) -> cells.put(
+                                line.column() + Row.LABEL,
+                                line.row(),
+                                Columns.fit(waiting(bulbs), line.columns() - Row.LABEL - 1),
+                                Style.INK))));
+    }
+
+    /** {@code 12 'Marrow Lane' of 30, came Tue 1 Sep 2026, 3 weeks of it cold}. */
+    private String waiting(WaitingBulbs bulbs) {
+        Purchase purchase = bulbs.purchase();
+        String variety = state.journal().varieties().get(purchase.variety()).name();
+        String of = bulbs.bulbs() == purchase.count() ? "" : " of " + purchase.count();
+        String cold = bulbs.daysCold() == 0 ? "" : ", " + Weeks.say(bulbs.daysCold() / 7.0) + " of it cold";
+        return bulbs.bulbs() + " '" + variety + "'" + of + ", came " + Days.full(purchase.day()) + cold;
     }
 
     /** What was written of the place itself, newest first. */

@@ -2,13 +2,16 @@
 package sillbook.ui.screen.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.season.Winter.winter;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Event;
 import sillbook.model.Id;
+import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.season.Winter;
 import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Golden;
 import sillbook.ui.screen.GrowersWinter;
@@ -58,5 +61,23 @@ class PotCardTest {
         open("T4").press("Enter");
 
         assertThat(String.join(" ", desk.lines())).contains("Move T4");
+    }
+
+    @Test
+    void whatIsNotOfThisSeasonSaysItsYear() {
+        Winter told = winter().of(2025)
+                .place("sill", Sort.WARM_SILL)
+                .pot("A1", "Umbrella Street", "amaryllis")
+                .potted("5 nov", "sill")
+                .flowered("9 jan");
+        Desk later = Desk.over(told.of(2026).journal());
+        String old = lines(later.lay(PotCard.of(later.state(), told.id("A1"))));
+
+        assertThat(old).contains("9 Jan 2026  ").contains("5 Nov 2025  ");
+        assertThat(lines(open("T4"))).doesNotContain("Sep 2026  ");
+    }
+
+    private static String lines(Desk desk) {
+        return String.join("\n", desk.lines());
     }
 }

@@ -89,4 +89,30 @@ class PlaceCardTest {
         assertThat(desk.press("c").line(22)).contains("no pot is under the cursor");
         assertThat(desk.press("Esc").line(7)).contains("No place yet.");
     }
+
+    @Test
+    void bulbsThatWaitThereAreNamedUntilTheyArePotted() {
+        Desk fridge = over(winter().place("fridge", Sort.FRIDGE)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .bought("1 dec", "fridge")
+                .pots("H1-H2", "Inkwell", "hyacinth")
+                .bought("5 jan", "fridge"));
+
+        assertThat(all(fridge))
+                .contains(" Waiting")
+                .contains("5 'Tuesday Coat' of 10, came Tue 1 Dec 2026, 6 weeks of it cold")
+                .contains("5 'Inkwell' of 10, came Tue 5 Jan 2027, 1 week of it cold");
+        assertThat(all(fridge.press("Down", "e"))).contains("Correct");
+        assertThat(all(over(winter().place("sill", Sort.WARM_SILL)))).doesNotContain("Waiting");
+    }
+
+    @Test
+    void aPlaceNobodyIsAskedToLookAtSaysWhenAnybodyDid() {
+        Winter buried = winter().place("trench", Sort.TRENCH)
+                .pots("T1-T2", "Tuesday Coat", "tulip")
+                .potted("1 oct", "trench");
+
+        assertThat(all(over(buried))).contains(" never asked for\n");
+        assertThat(all(over(buried.then("T2").checked("20 dec")))).contains("never asked for; last look Sun 20 Dec");
+    }
 }
