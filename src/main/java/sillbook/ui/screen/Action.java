@@ -20,7 +20,6 @@ public enum Action {
     SEASON_AFTER(Where.EVERYWHERE, ">", "season after", "season before, after"),
     MOVE_CURSOR(Where.LISTS, "Up Down PgUp PgDn Home End", "Up Down", "choose", "line; PgUp PgDn, Home End"),
     PAN(Where.LISTS, "Left Right", "Left", "pan", "four weeks back; Right on"),
-    NEXT_PART(Where.LISTS, "Tab Shift-Tab", "Tab", "part", "next part; Shift-Tab before"),
     WRITE_LINE(Where.EVERYWHERE, "L", "line", "write a line: T1-T6 cool room"),
     BACK(Where.EVERYWHERE, "Esc", "back", "back, one level at a time"),
     WHY(Where.EVERYWHERE, "W F2", "why", "why: figures, rule, source"),
