@@ -63,7 +63,8 @@ class FirstWinterIT {
     @Test
     void sixPotsTwoOfThemInTheColdTakenBackToNothingAndPutBack() throws IOException, InterruptedException {
         try (Tmux terminal = open(journal)) {
-            terminal.waitFor("It has no pages yet").press("Enter").waitFor("there are no pots yet");
+            terminal.waitFor("It has no pages yet").press("Enter").waitFor("Your own book");
+            terminal.press("Escape").waitForNo("Your own book").waitFor("there are no pots yet");
             LINES.forEach(line -> write(terminal, line));
             terminal.press("1").waitFor("pot up");
             terminal.press("2").waitFor("T6").press("1");
@@ -96,7 +97,8 @@ class FirstWinterIT {
     @Test
     void theSameLinesByCommandGiveTheSameJournal() throws IOException, InterruptedException {
         try (Tmux terminal = open(journal)) {
-            terminal.waitFor("It has no pages yet").press("Enter").waitFor("there are no pots yet");
+            terminal.waitFor("It has no pages yet").press("Enter").waitFor("Your own book");
+            terminal.press("Escape").waitForNo("Your own book").waitFor("there are no pots yet");
             LINES.forEach(line -> write(terminal, line));
             terminal.press("q").waitFor("All is kept").press("Enter");
             terminal.exitCode();

@@ -48,6 +48,11 @@ public interface Layer {
         return this;
     }
 
+    /** What is laid over the book that is opened from here; empty when nothing is. */
+    default Optional<Layer> overOpened(Snapshot opened) {
+        return Optional.empty();
+    }
+
     /** Under which name it waits when it is left half done; empty when it never waits. */
     default Optional<String> draftName() {
         return Optional.empty();

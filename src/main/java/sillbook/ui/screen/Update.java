@@ -93,7 +93,8 @@ record Update(State state) implements Message.Cases<Step> {
     public Step opened(Message.Opened message) {
         Kit kit = state.kit();
         Layers pages = kit.contents().pages(message.now());
-        return Step.to(State.open(kit, message.copy(), message.now(), state.window(), pages));
+        State opened = State.open(kit, message.copy(), message.now(), state.window(), pages);
+        return Step.to(state.top().overOpened(message.now()).map(opened::laid).orElse(opened));
     }
 
     private State settled(State after, Cause cause) {

@@ -2,6 +2,7 @@
 package sillbook.ui.screen.firstrun;
 
 import java.util.List;
+import java.util.Optional;
 import sillbook.model.Settings;
 import sillbook.model.Settings.Colours;
 import sillbook.ui.draw.Key;
@@ -14,8 +15,10 @@ import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.ui.screen.form.Form;
 
 /**
  * The first picture of all: what the book is, and three ways into it.
@@ -29,6 +32,14 @@ public record FirstRun(String usualFile, Way chosen) implements Layer {
     /** As it opens. */
     public static FirstRun of(String usualFile) {
         return new FirstRun(usualFile, Way.BEGIN);
+    }
+
+    /** A book of one's own asks a few things first. */
+    @Override
+    public Optional<Layer> overOpened(Snapshot opened) {
+        return chosen == Way.BEGIN
+                ? Optional.of(Form.of(new BeginSheet(opened.journal().settings())))
+                : Optional.empty();
     }
 
     @Override
