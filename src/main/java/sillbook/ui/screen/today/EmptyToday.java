@@ -19,8 +19,8 @@ record EmptyToday(State state) {
         }
         rows.add(text("Nothing is due: there are no pots yet."));
         rows.add(Row.BLANK);
-        rows.add(text("Here stands each day what is late, what is ready and may wait, what to move,"));
-        rows.add(text("which place to look at, and what comes in the next two weeks."));
+        rows.add(text("Here stands each day what is late, what is ready and may wait, what"));
+        rows.add(text("to move, where to look, and what comes in the next two weeks."));
         rows.add(Row.BLANK);
         rows.add(key("N", "pots up your first; it wants a variety, a number, a day."));
         rows.add(key("L", "takes it as a line:  6 x Marrow Lane x5, 19 cm, fridge, 14 oct"));
