@@ -82,6 +82,7 @@ public final class Labels {
 
     private static boolean follows(String one, String next) {
         int number = number(one);
-        return number > 0 && next.equals(letters(one) + (number + 1));
+        boolean isPlain = number > 0 && one.equals(letters(one) + number);
+        return isPlain && next.equals(letters(one) + (number + 1));
     }
 }

@@ -61,6 +61,28 @@ class AnyWinterTest {
         return shown;
     }
 
+    /** A row is called by its pots; those of its batch that have another job are not among them. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void everyPotOfARowHasTheJobOfTheRow(long seed) {
+        Outlook outlook = outlook(seed);
+        Today today = outlook.today();
+        Stream.of(today.late(), today.ready(), today.due(), today.soon(), today.later())
+                .flatMap(List::stream)
+                .forEach(job -> assertThat(job.pots()).allSatisfy(pot -> {
+                    assertThat(outlook.job(pot)).contains(job);
+                    assertThat(outlook.pot(pot).next().orElseThrow().kind()).isEqualTo(job.kind());
+                    assertThat(outlook.pot(pot).life().stands().map(Stay::place))
+                            .isEqualTo(job.route().from());
+                }));
+        outlook.lines(today.season())
+                .forEach(line -> assertThat(line.pots())
+                        .as("a batch is one row until all of it is done")
+                        .allSatisfy(pot -> assertThat(
+                                        line.batch().map(BatchShare::pots).orElse(line.pots()))
+                                .contains(pot)));
+    }
+
     private static boolean isWaitingForFlower(Outlook outlook, Id<Pot> pot) {
         return outlook.job(pot)
                 .filter(job -> job.kind() == JobKind.WATCH_FOR_FLOWER && job.due() != Due.TODAY)
