@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Keys;
@@ -28,7 +29,7 @@ public enum Action {
     SETTINGS(Where.EVERYWHERE, ",", "settings", "settings of this journal"),
     NEW_WISH(Where.EVERYWHERE, ";", "wish", "wish for a flower on a day"),
     FIND(Where.LISTS, "F", "find", "find on this page"),
-    GO_TO(Where.EVERYWHERE, "G", "go to", "go to a label, variety, place or day"),
+    GO_TO(Where.EVERYWHERE, "G", "go to", "go to a label, name or day"),
     VIEW(Where.LISTS, "V", "view", "view or order, zoom"),
     ZOOM(Where.LISTS, "Z", "zoom", "view or order, zoom"),
     KEYS(Where.EVERYWHERE, "? F1", "keys", "these keys"),
@@ -142,7 +143,15 @@ public enum Action {
 
     /** Its keys as help writes them; where letters are text, only those that still work. */
     public String keysShown(boolean lettersAreText) {
-        return keysInHelp.isEmpty() ? live(lettersAreText).map(Key::words).collect(joining(" ")) : keysInHelp;
+        return keysShown(key -> !(lettersAreText && key instanceof Key.Typed));
+    }
+
+    /** As help writes those of its keys that work; may be empty. */
+    public String keysShown(Predicate<Key> works) {
+        boolean allWork = keys.stream().allMatch(works);
+        return allWork && !keysInHelp.isEmpty()
+                ? keysInHelp
+                : keys.stream().filter(works).map(Key::words).collect(joining(" "));
     }
 
     /** Its keys as the foot writes them: the first, or the first two when they go opposite ways. */

@@ -16,6 +16,7 @@ import sillbook.ui.screen.PageName;
 import sillbook.ui.screen.Quitting;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.ui.screen.Timescale;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.go.GoSlip;
 import sillbook.ui.screen.help.Help;
@@ -39,10 +40,7 @@ record Everywhere(State state) {
     private List<Offer> onPages() {
         return List.of(
                 Offer.byKey(Action.OPEN_PAGE, this::openPage),
-                Offer.of(
-                        Action.TODAY_ON_RULER,
-                        () -> Step.to(
-                                state.with(state.timescale().at(state.shown().season())))),
+                todayOnRuler(),
                 Offer.of(
                         Action.SEASON_BEFORE,
                         () -> season(state.timescale().season().previous())),
@@ -50,6 +48,12 @@ record Everywhere(State state) {
                         Action.SEASON_AFTER,
                         () -> season(state.timescale().season().next())),
                 Offer.of(Action.GO_TO, () -> Step.to(state.laid(GoSlip.EMPTY))));
+    }
+
+    private Offer todayOnRuler() {
+        Timescale today = state.timescale().at(state.shown().season());
+        return Offer.of(Action.TODAY_ON_RULER, () -> Step.to(state.with(today)))
+                .offIf(state.timescale().equals(today), "today is on the ruler");
     }
 
     private List<Offer> writing() {

@@ -3,8 +3,10 @@ package sillbook.ui.screen.help;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import sillbook.ui.draw.Field;
 import sillbook.ui.draw.Key;
@@ -91,11 +93,13 @@ public record Help(Field typed, int chosen) implements Layer {
 
     private static Optional<Group> group(State state, String heading, Predicate<Where> wanted) {
         State beneath = state.lifted();
+        Set<Action> listed = EnumSet.noneOf(Action.class);
         List<Offer> offers = beneath.offers().stream()
                 .filter(offer -> wanted.test(offer.action().where()))
+                .filter(offer -> listed.add(offer.action()))
                 .sorted((one, other) -> one.action().compareTo(other.action()))
                 .toList();
-        List<Entry> entries = Entry.of(offers, beneath.top().reach() == Reach.FIELD);
+        List<Entry> entries = Entry.of(offers, beneath);
         return entries.isEmpty() ? Optional.empty() : Optional.of(new Group(heading, entries));
     }
 
@@ -131,10 +135,11 @@ public record Help(Field typed, int chosen) implements Layer {
 
     private Step doIt(State state) {
         List<Entry> entries = entries(state);
-        Optional<Offer> offer = chosen < entries.size()
-                ? entries.get(chosen).offers().stream().filter(Offer::isOn).findFirst()
-                : Optional.empty();
-        return offer.map(found -> found.act().apply(found.action().keys().get(0)))
-                .orElseGet(() -> Step.to(state.saying(Said.problem("That cannot be done here and now."))));
+        Entry entry = chosen < entries.size() ? entries.get(chosen) : Entry.NONE;
+        return entry.offers().stream()
+                .filter(Offer::isOn)
+                .findFirst()
+                .map(found -> found.act().apply(found.action().keys().get(0)))
+                .orElseGet(() -> Step.to(state.saying(Said.problem("Off just now: " + entry.reasons() + "."))));
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import sillbook.text.Columns;
+import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.FieldBox;
 import sillbook.ui.draw.Listing;
@@ -32,10 +33,8 @@ record HelpLook(Help help, State state) {
      * @param entry its place among all entries; -1 for a heading or a blank
      */
     private record Line(String heading, Entry shown, int entry) {
-        private static final Entry NO_ENTRY = new Entry("", "", List.of());
-
         static Line heading(String text) {
-            return new Line(text, NO_ENTRY, -1);
+            return new Line(text, Entry.NONE, -1);
         }
     }
 
@@ -135,11 +134,18 @@ record HelpLook(Help help, State state) {
     }
 
     private Aside aside() {
-        String off = help.entries(state).stream()
+        List<Entry> entries = help.entries(state);
+        boolean isOne = help.chosen() >= 0 && help.chosen() < entries.size();
+        List<Entry> about = isOne ? List.of(entries.get(help.chosen())) : entries;
+        String off = about.stream()
                 .map(Entry::reasons)
                 .filter(Predicate.not(String::isEmpty))
                 .collect(joining(", "));
-        String first = off.isEmpty() ? "All of these can be done now." : "Off just now: " + off + ".";
+        String all = isOne ? "Enter does it now." : "All of these can be done now.";
+        String first = off.isEmpty() ? all : "Off just now: " + off + ".";
+        if (Width.of(first) > state.body().columns() - 2) {
+            return Aside.of(first);
+        }
         return Aside.of("", first, "Letters act in lists. In a field they are text; F1 and F2 work there too.");
     }
 }

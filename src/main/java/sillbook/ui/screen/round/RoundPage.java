@@ -109,7 +109,8 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         }
         offers.add(Offer.byKey(Action.MARK_SHOOT, key -> Step.to(state.withTop(typed(state, key)))));
         offers.add(Offer.of(Action.MARK_TROUBLE, () -> trouble(state)));
-        offers.add(change(state, Action.UNMARK, found -> Found.NOTHING));
+        offers.add(change(state, Action.UNMARK, found -> Found.NOTHING)
+                .offIf(marks.haveAll(under, Found::isNothing), "nothing is marked here"));
         offers.add(change(state, Action.AS_ABOVE, found -> above(state)).offIf(cursor.at() == 0, "no line is above"));
         offers.add(Offer.of(Action.OPEN_BATCH, () -> openOrShut(state)).offIf(alone(state)));
         offers.add(jot(state, under));
