@@ -47,6 +47,11 @@ public final class Commands {
         return new Commands(world).run(List.of(arguments));
     }
 
+    /** The commands and their options, to be looked at. */
+    static CommandLine program(World world) {
+        return new Commands(world).root;
+    }
+
     private int run(List<String> arguments) {
         return Asked.forHelp(root, arguments).map(this::help).orElseGet(() -> execute(arguments));
     }

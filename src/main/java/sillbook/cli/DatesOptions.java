@@ -18,10 +18,9 @@ import sillbook.words.Kinds;
 final class DatesOptions {
     @Option(
             names = "--kind",
-            required = true,
             paramLabel = "K",
-            description = "A kind of bulb, perhaps with its class: 'tulip triumph'.")
-    private String kind = "";
+            description = "The kind of bulb, always wanted; perhaps with its class: 'tulip triumph'.")
+    private Optional<String> kind = Optional.empty();
 
     @Option(names = "--potted", paramLabel = "DAY", description = "The day it was potted and watered.")
     private Optional<String> potted = Optional.empty();
@@ -51,7 +50,8 @@ final class DatesOptions {
     private Optional<String> cooled = Optional.empty();
 
     Kind kind(Kinds kinds) {
-        return Given.read(kinds.parse(kind));
+        return Given.read(kinds.parse(
+                kind.orElseThrow(() -> new Misused("No kind is given, but one is needed. Write --kind and a kind."))));
     }
 
     Optional<LocalDate> potted(LocalDate today) {

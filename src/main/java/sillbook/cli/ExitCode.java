@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
-/** How a command ends. The table for users is in docs/reference/exit-codes.md. */
+/** How a command ends. The table for users is in docs/reference/commands.md. */
 public final class ExitCode {
     public static final int DONE = 0;
     public static final int COULD_NOT = 1;

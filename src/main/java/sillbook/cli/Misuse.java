@@ -7,12 +7,16 @@ import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import sillbook.text.Near;
 
 /** What is said of a command line that cannot be understood: what is wrong, what may have been meant, where help is. */
 final class Misuse {
+    /** How the library's message begins where an option has nothing after it. */
+    private static final String BARE = "Missing required parameter for option";
+
     private Misuse() {}
 
     static List<String> of(ParameterException wrong) {
@@ -25,7 +29,11 @@ final class Misuse {
             return unknown(unmatched.getUnmatched().get(0), command);
         }
         if (wrong instanceof MissingParameterException missing) {
-            return missing(missing.getMissing(), command);
+            boolean isBare = String.valueOf(missing.getMessage()).startsWith(BARE);
+            return isBare ? bare(missing.getMissing().get(0)) : missing(missing.getMissing(), command);
+        }
+        if (wrong instanceof OverwrittenOptionException twice) {
+            return command.qualifiedName() + " takes " + name(twice.getOverwritten()) + " only once.";
         }
         return wrong.getMessage() + ".";
     }
@@ -39,6 +47,11 @@ final class Misuse {
                 .map(near -> " Did you mean " + near + "?")
                 .orElse("");
         return command.qualifiedName() + " has no " + noun + " " + word + "." + meant;
+    }
+
+    /** An option is given, but nothing after it. */
+    private static String bare(ArgSpec option) {
+        return name(option) + " needs " + option.paramLabel() + " after it.";
     }
 
     private static String missing(List<ArgSpec> missing, CommandSpec command) {

@@ -52,7 +52,7 @@ final class PotCommand extends View {
                 seasons.flatMap(one -> journal.pot(one, label).stream()).findFirst();
         return found.orElseThrow(() -> {
             Season looked = season.orElse(current);
-            return new CouldNot("There is no pot " + label + " in season "
+            return new CouldNot("There is no pot '" + label + "' in season "
                     + looked.name(journal.settings().seasonStart()) + ". 'sillbook pots' lists those there are.");
         });
     }

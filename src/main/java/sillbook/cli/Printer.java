@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import sillbook.text.Ascii;
 import sillbook.text.Safe;
@@ -20,6 +21,9 @@ import sillbook.words.Warned;
  * comes out as ASCII.
  */
 final class Printer {
+    /** No name of a file, and nothing a sentence quotes for good reason, is as long. */
+    private static final Pattern ENDLESS = Pattern.compile("(\\S{60})\\S{240,}|('[^']{60})[^']{240,}");
+
     private final OutputStream out;
     private final OutputStream err;
     private final UnaryOperator<String> gate;
@@ -57,7 +61,12 @@ final class Printer {
 
     /** Words about the work. */
     void say(String sentence) {
-        write(err, gate.apply(sentence) + "\n");
+        write(err, gate.apply(shortened(sentence)) + "\n");
+    }
+
+    /** What was typed comes back in sentences; where it is endless, its beginning does. */
+    private static String shortened(String sentence) {
+        return ENDLESS.matcher(sentence).replaceAll("$1$2...");
     }
 
     void warn(Warned warning) {

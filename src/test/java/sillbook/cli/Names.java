@@ -8,6 +8,20 @@ final class Names {
     private Names() {}
 
     static Stream<String> ofCommands() {
-        return Stream.of("undo", "redo", "verify", "backup");
+        return Stream.of(
+                "demo",
+                "today",
+                "pots",
+                "pot",
+                "places",
+                "bulbs",
+                "diary",
+                "write",
+                "undo",
+                "redo",
+                "verify",
+                "backup",
+                "reckon",
+                "reckon dates");
     }
 }

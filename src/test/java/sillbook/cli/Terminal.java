@@ -5,14 +5,23 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import picocli.CommandLine;
+import sillbook.app.Book;
 import sillbook.app.Bookshelf;
 import sillbook.app.Folders;
+import sillbook.app.Forecast;
+import sillbook.exchange.Demo;
+import sillbook.handbook.Handbook;
+import sillbook.model.Journal;
+import sillbook.store.sqlite.SqliteStorage;
 
 /** Runs commands as a shell would, and keeps what they print. */
 final class Terminal {
@@ -24,6 +33,32 @@ final class Terminal {
 
     Terminal(Supplier<Bookshelf> shelf) {
         this.shelf = shelf;
+    }
+
+    /** One on the demo's morning, with a home of its own and no journal in it yet. */
+    static Terminal at(Path home) {
+        Clock clock = Clock.fixed(Demo.MOMENT, Demo.ZONE);
+        Forecast forecast = Forecast.by(Handbook.standard());
+        SqliteStorage storage = new SqliteStorage(home.resolve("cache"));
+        Terminal terminal = new Terminal(() -> new Bookshelf(storage, clock, Bookshelf.randomIds(), forecast));
+        return terminal.with("SILLBOOK_JOURNAL", home.resolve("winter.sillbook").toString());
+    }
+
+    /** The same, with the demo's journal. */
+    static Terminal ofDemo(Path home) {
+        Terminal terminal = at(home);
+        terminal.shelf
+                .get()
+                .begin(home.resolve("winter.sillbook"), Demo.journal())
+                .close();
+        return terminal;
+    }
+
+    /** What the journal says. */
+    Journal journal(Path home) {
+        try (Book book = shelf.get().open(home.resolve("winter.sillbook"))) {
+            return book.readAll();
+        }
     }
 
     /** One on which no command may open, or even look for, a journal. */
@@ -43,13 +78,21 @@ final class Terminal {
         return this;
     }
 
+    /** The program's commands and options, as they are known to it. */
+    CommandLine program() {
+        return Commands.program(world(new ByteArrayOutputStream(), new ByteArrayOutputStream()));
+    }
+
+    private World world(OutputStream out, OutputStream err) {
+        var folders = Folders.of(environment, "Linux", Path.of("/nowhere"));
+        var in = new ByteArrayInputStream(input.getBytes(UTF_8));
+        return new World(environment, folders, shelf, () -> TODAY, in, out, err);
+    }
+
     Printed run(String... arguments) {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();
-        var folders = Folders.of(environment, "Linux", Path.of("/nowhere"));
-        var in = new ByteArrayInputStream(input.getBytes(UTF_8));
-        var world = new World(environment, folders, shelf, () -> TODAY, in, out, err);
-        int code = Commands.run(world, arguments);
+        int code = Commands.run(world(out, err), arguments);
         return new Printed(code, out.toString(UTF_8), err.toString(UTF_8));
     }
 

@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ConsoleTest {
     private static final String OPENS = "```console";
     private static final String CLOSES = "```";
+    private static final String DEMO = "<!-- the demo's journal: laid by a test -->";
     private static final String PROMPT = "$ ";
     private static final Pattern DAY =
             Pattern.compile("(?:^#+ .*|.*\\*\\*[^*]*)\\b([A-Z][a-z]+day \\d{1,2} [A-Z][a-z]+ \\d{4})\\b.*");
@@ -55,7 +56,9 @@ class ConsoleTest {
             if (!isPrinted) {
                 anew.add(line);
             }
-            if (isInside && line.startsWith(PROMPT)) {
+            if (line.equals(DEMO)) {
+                shell.layDemo();
+            } else if (isInside && line.startsWith(PROMPT)) {
                 anew.addAll(shell.type(line.substring(PROMPT.length())));
             } else if (!isInside) {
                 day(line).ifPresent(shell::goOnTo);

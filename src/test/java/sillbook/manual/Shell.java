@@ -25,6 +25,7 @@ import sillbook.app.Folders;
 import sillbook.app.Forecast;
 import sillbook.cli.Commands;
 import sillbook.cli.World;
+import sillbook.exchange.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.store.sqlite.SqliteStorage;
 
@@ -36,6 +37,7 @@ final class Shell {
     /** How pages call the reader's home folder. */
     static final String HOME_IN_PAGES = "/home/you";
 
+    private static final String PIPE = " | ";
     private static final String PROGRAM = "sillbook";
     private static final ZoneId ZONE = ZoneOffset.UTC;
     private static final LocalTime MORNING = LocalTime.of(9, 0);
@@ -44,6 +46,7 @@ final class Shell {
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|'([^']*)'|(\\S+)");
 
     private final Path home;
+    private int code;
     private Instant now = at(LocalDate.of(2026, 9, 1));
 
     Shell(Path home) {
@@ -59,11 +62,31 @@ final class Shell {
         now = at(day);
     }
 
+    /** The demo's journal lies where the reader's would, and it is the demo's morning. */
+    void layDemo() {
+        now = Demo.MOMENT;
+        Folders folders = Folders.of(Map.of(), "Linux", home);
+        shelf(folders, Clock.fixed(now, ZONE))
+                .begin(folders.journal(), Demo.journal())
+                .close();
+    }
+
+    /** The code with which the program's last command ended. */
+    int code() {
+        return code;
+    }
+
     /** What comes back, both outputs as they appear. Each command takes a minute, so that none is written at the same instant as another. */
     List<String> type(String line) {
         now = now.plusSeconds(60);
         List<String> words = words(line);
-        String printed = words.get(0).equals(PROGRAM) ? sillbook(words.subList(1, words.size())) : other(line);
+        int pipe = line.indexOf(PIPE);
+        if (pipe >= 0) {
+            return other(line.substring(pipe + PIPE.length()), String.join("\n", type(line.substring(0, pipe))) + "\n")
+                    .lines()
+                    .toList();
+        }
+        String printed = words.get(0).equals(PROGRAM) ? sillbook(words.subList(1, words.size())) : other(line, "");
         return printed.replace(home.toString(), HOME_IN_PAGES).lines().toList();
     }
 
@@ -96,7 +119,7 @@ final class Shell {
                 new ByteArrayInputStream(new byte[0]),
                 printed,
                 printed);
-        Commands.run(world, arguments.toArray(String[]::new));
+        code = Commands.run(world, arguments.toArray(String[]::new));
         return printed.toString(UTF_8);
     }
 
@@ -105,13 +128,14 @@ final class Shell {
         return new Bookshelf(new SqliteStorage(folders.cache()), clock, Bookshelf.randomIds(), forecast);
     }
 
-    private String other(String line) {
+    private String other(String line, String input) {
         ProcessBuilder shell = new ProcessBuilder("/bin/sh", "-c", line)
                 .directory(home.toFile())
                 .redirectErrorStream(true);
         shell.environment().putAll(new HashMap<>(Map.of("HOME", home.toString(), "LC_ALL", "C.UTF-8")));
         try {
             Process process = shell.start();
+            process.getOutputStream().write(input.getBytes(UTF_8));
             process.getOutputStream().close();
             return new String(process.getInputStream().readAllBytes(), UTF_8);
         } catch (IOException failure) {

@@ -12,6 +12,19 @@ public final class QuickLine {
     private static final LineReading NOTHING =
             new LineReading(Optional.empty(), List.of(), List.of(), List.of(), Optional.empty(), List.of(), List.of());
 
+    /** In UTF-16 units; nobody types as much at one time, and reading takes the longer for every word. */
+    private static final int LONGEST = 1000;
+
+    private static final LineReading TOO_LONG = new LineReading(
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.of(new Complaint(
+                    "too long", "The line is too long: it may have " + LONGEST + " letters. Write it as several.")),
+            List.of(),
+            List.of());
+
     private QuickLine() {}
 
     /** Every form a line can have, for help and docs. */
@@ -30,6 +43,9 @@ public final class QuickLine {
      * @param caret where typing goes on, in UTF-16 units
      */
     public static LineReading read(String line, int caret, Bench bench) {
+        if (line.length() > LONGEST) {
+            return TOO_LONG;
+        }
         Written written = Written.of(line);
         if (written.size() == 0) {
             return NOTHING;
