@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.manual;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The page of JSON against what the commands print of the demo: every object printed has the fields of one of its tables, in that
+ * order, and every table is that of an object that can be printed.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class JsonPageTest {
+    /** Attention of four sorts and answers to jobs come of these; the demo has none of its own. */
+    private static final List<String> LINES = List.of(
+            "T4 later +3 because the sill is full",
+            "cellar later +2",
+            "D1 not at all because it stays",
+            "place cellar, room 3, hazard fruit",
+            "place garage fridge, cold 1 feb to 1 mar");
+
+    private static final List<String> COMMANDS = List.of(
+            "today",
+            "today --on 2027-03-20",
+            "pots",
+            "pot T4",
+            "pot T4 --season 2025",
+            "places",
+            "bulbs",
+            "diary",
+            "write --dry-run 'T4 moist'",
+            "verify",
+            "reckon dates --kind tulip --potted 2026-10-01 --bloom 2027-01-05");
+
+    private final Set<List<String>> printed = new LinkedHashSet<>();
+
+    @BeforeAll
+    void printAll(@TempDir Path home) {
+        Shell shell = new Shell(home);
+        shell.layDemo();
+        COMMANDS.forEach(command -> print(shell, command));
+        LINES.forEach(line -> {
+            assertThat(shell.type("sillbook write \"" + line + "\"")).isNotEmpty();
+            assertThat(shell.code()).as(line).isZero();
+        });
+        COMMANDS.forEach(command -> print(shell, command));
+        print(shell, "undo");
+        print(shell, "redo");
+    }
+
+    private void print(Shell shell, String command) {
+        String document = String.join("\n", shell.type("sillbook " + command + " --json"));
+        try {
+            look(new ObjectMapper().readTree(document));
+        } catch (JsonProcessingException wrong) {
+            throw new AssertionError(command + " printed no JSON: " + document, wrong);
+        }
+    }
+
+    private void look(JsonNode node) {
+        if (node.isObject()) {
+            List<String> fields = new ArrayList<>();
+            node.fieldNames().forEachRemaining(fields::add);
+            printed.add(fields);
+        }
+        node.forEach(this::look);
+    }
+
+    private static Set<List<String>> tables() {
+        Set<List<String>> tables = new LinkedHashSet<>();
+        List<String> fields = new ArrayList<>();
+        for (String line : Page.of(Path.of("docs/reference/json.md")).lines()) {
+            if (line.startsWith("| `")) {
+                fields.add(line.substring(3, line.indexOf('`', 3)));
+            } else if (!fields.isEmpty()) {
+                tables.add(List.copyOf(fields));
+                fields.clear();
+            }
+        }
+        tables.add(List.copyOf(fields));
+        return tables;
+    }
+
+    @Test
+    void everyObjectPrintedHasItsTable() {
+        assertThat(printed).isSubsetOf(tables());
+    }
+
+    @Test
+    void everyTableIsThatOfAnObjectPrinted() {
+        assertThat(tables()).isSubsetOf(printed);
+    }
+
+    @Test
+    void everyAnswerEndsWithItsWarningsAndAssumptions() {
+        assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
+                .hasSize(10)
+                .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
+    }
+}
