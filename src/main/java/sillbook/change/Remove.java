@@ -25,6 +25,16 @@ public record Remove(Entity<?> entity) implements Change {
         return Stream.of(entity.id());
     }
 
+    /** What it is called, as {@code place cellar}. */
+    public String called(Journal journal) {
+        return Said.entity(journal, entity);
+    }
+
+    /** What in the journal still refers to it, as it is called; while something does, it cannot go. */
+    public Optional<String> usedBy(Journal journal) {
+        return References.to(journal, entity);
+    }
+
     @Override
     public Decision decide(Journal journal, Hand hand) {
         String name = Said.entity(journal, entity);
@@ -35,7 +45,7 @@ public record Remove(Entity<?> entity) implements Change {
     }
 
     private Optional<Refusal> used(Journal journal, String name) {
-        return References.to(journal, entity)
+        return usedBy(journal)
                 .flatMap(user -> Rules.refuse("The " + name + " is still used by " + user + ". Nothing was removed."));
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import sillbook.model.Entity;
 import sillbook.model.Variety;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Layer;
@@ -13,6 +14,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
+import sillbook.ui.screen.act.RemoveEntry;
 import sillbook.ui.screen.entry.Entry;
 
 /**
@@ -35,11 +37,18 @@ record BulbOffers(State state, Optional<Thing> thing, Optional<Variety> variety,
                         () -> Step.to(correction.map(state::laid).orElse(state)))
                 .offIf(correction.isEmpty(), "there is nothing here yet")
                 .offIf(readOnly()));
+        offers.add(RemoveEntry.offer(state, entity()));
         new Acts(state, thing)
                 .offers().stream()
                         .filter(offer -> !NOT_HERE.contains(offer.action()))
                         .forEach(offers::add);
         return offers;
+    }
+
+    private Optional<? extends Entity<?>> entity() {
+        return thing.orElse(null) instanceof Thing.OfPurchase of
+                ? state.journal().purchases().find(of.purchase())
+                : variety;
     }
 
     private Offer lay(Action action, Layer layer) {

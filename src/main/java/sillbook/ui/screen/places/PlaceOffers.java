@@ -12,6 +12,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
+import sillbook.ui.screen.act.RemoveEntry;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.why.WhySlip;
 
@@ -22,9 +23,14 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
         List<Offer> offers = new ArrayList<>();
         offers.add(newPlace());
         offers.add(why());
+        boolean isOfPlace = state.picked().isEmpty();
+        if (isOfPlace) {
+            offers.add(RemoveEntry.offer(state, now.map(PlaceNow::place)));
+        }
         new Acts(state, now.map(there -> new Thing.OfPlace(there.place().id())))
                 .offers().stream()
                         .filter(offer -> offer.action() != Action.NEW_POT && offer.action() != Action.WHY)
+                        .filter(offer -> offer.action() != Action.REMOVE || !isOfPlace)
                         .map(this::ofRound)
                         .forEach(offers::add);
         return offers;

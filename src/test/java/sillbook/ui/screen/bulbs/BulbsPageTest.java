@@ -2,14 +2,19 @@
 package sillbook.ui.screen.bulbs;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.season.Winter.winter;
 
 import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sillbook.change.Remove;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Settings;
+import sillbook.model.Variety;
 import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Golden;
 import sillbook.ui.screen.Message;
 
@@ -153,5 +158,18 @@ class BulbsPageTest {
 
         desk.tell(new Message.Changed(fewer.state().shown()));
         assertThat(desk.line(5)).startsWith("▸   'Bluejar'");
+    }
+
+    @Test
+    void aVarietyInUseStaysAndOneThatIsNotCanBeRemoved() {
+        Desk used =
+                Desk.over(winter().pot("T1", "Tuesday Coat", "tulip").journal()).press("4", "Delete");
+        assertThat(String.join("\n", used.lines())).contains("still used by pot T1");
+
+        Variety loose = Variety.of(new Id<>(9, 9), "Soot and Honey", Kind.of("tulip"));
+        Desk unused = Desk.over(Journal.of(List.of(Settings.initial(ZoneOffset.UTC), loose)))
+                .press("4", "Delete");
+        assertThat(String.join("\n", unused.lines())).contains("Remove variety 'Soot and Honey'");
+        assertThat(unused.press("Enter").effects()).containsExactly(new Effect.CarryOut(new Remove(loose)));
     }
 }

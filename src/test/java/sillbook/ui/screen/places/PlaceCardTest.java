@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
 import org.junit.jupiter.api.Test;
+import sillbook.change.Remove;
 import sillbook.model.JobKind;
+import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.season.Winter;
 import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Golden;
 import sillbook.ui.screen.GrowersWinter;
 import sillbook.ui.screen.Message;
@@ -114,5 +117,25 @@ class PlaceCardTest {
 
         assertThat(all(over(buried))).contains(" never asked for\n");
         assertThat(all(over(buried.then("T2").checked("20 dec")))).contains("never asked for; last look Sun 20 Dec");
+    }
+
+    @Test
+    void aPlaceNothingRefersToIsRemovedOnceAgreed() {
+        Desk desk = Desk.over(winter().place("loft", Sort.OTHER).journal()).press("3", "Delete");
+
+        assertThat(all(desk)).contains("Remove place loft").contains("Nothing in the journal refers to it.");
+        Place loft = desk.state().journal().places().all().iterator().next();
+        assertThat(desk.press("Enter").effects()).containsExactly(new Effect.CarryOut(new Remove(loft)));
+    }
+
+    @Test
+    void aPlaceInUseStaysAndSaysWhatRefersToIt() {
+        Desk desk = Desk.over(winter().place("cellar", Sort.CELLAR)
+                        .pot("T1", "Tuesday Coat", "tulip")
+                        .potted("1 oct", "cellar")
+                        .journal())
+                .press("3", "Delete");
+
+        assertThat(all(desk)).contains("still used by entry of T1").doesNotContain("Remove place");
     }
 }

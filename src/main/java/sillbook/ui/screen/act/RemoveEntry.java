@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.act;
+
+import java.util.List;
+import java.util.Optional;
+import sillbook.change.Remove;
+import sillbook.model.Entity;
+import sillbook.text.Columns;
+import sillbook.ui.draw.Size;
+import sillbook.ui.draw.Style;
+import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Aside;
+import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Look;
+import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.State;
+import sillbook.ui.screen.Step;
+
+/**
+ * Asks whether a place, variety or purchase is to go. Nothing refers to it, so nothing goes with it.
+ *
+ * @param called what it is called, as {@code place cellar}
+ */
+public record RemoveEntry(Remove remove, String called) implements Layer {
+    private static final int INDENT = 4;
+
+    /** What the key does on such an entry: ask; where something still refers to it, say what. */
+    public static Offer offer(State state, Optional<? extends Entity<?>> entity) {
+        Optional<Remove> remove = entity.map(Remove::new);
+        return Offer.of(
+                        Action.REMOVE,
+                        () -> Step.to(remove.<Layer>map(of -> new RemoveEntry(of, of.called(state.journal())))
+                                .map(state::laid)
+                                .orElse(state)))
+                .offIf(remove.isEmpty(), "there is nothing here to remove")
+                .offIf(remove.flatMap(of -> of.usedBy(state.journal()))
+                        .map(user -> "it is still used by " + user + ": remove or correct that first"))
+                .offIf(state.copy().isReadOnly(), "the journal is read only");
+    }
+
+    @Override
+    public Reach reach() {
+        return Reach.FIELD;
+    }
+
+    @Override
+    public Look look(State state, Size body) {
+        List<String> told = Columns.wrap(
+                "Nothing in the journal refers to it. Enter removes it, Esc leaves it.", body.columns() - 2 * INDENT);
+        return Look.slip("Remove " + called, told.size() + 1, (area, cells) -> {
+                    for (int i = 0; i < told.size(); i++) {
+                        cells.put(area.column() + INDENT, area.row() + 1 + i, told.get(i), Style.INK);
+                    }
+                })
+                .withAside(Aside.of("", "U can bring it back later.", ""))
+                .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
+    }
+
+    @Override
+    public List<Offer> offers(State state) {
+        int layersAfter = state.layers().over().size() - 1;
+        return List.of(Offer.of(Action.AGREE, () -> Step.keep(state, remove, layersAfter))
+                .saying("remove"));
+    }
+}
