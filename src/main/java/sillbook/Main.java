@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import sillbook.cli.Commands;
@@ -46,6 +48,7 @@ public final class Main {
         return ExitCode.USED_WRONGLY;
     }
 
+    /** The standard output goes by its descriptor: the print stream over it keeps a full disk to itself. */
     private static int command(Wiring wiring, String... arguments) {
         World world = new World(
                 wiring.environment(),
@@ -53,7 +56,7 @@ public final class Main {
                 wiring::shelf,
                 () -> LocalDate.now(wiring.clock()),
                 System.in,
-                System.out,
+                new FileOutputStream(FileDescriptor.out),
                 System.err);
         return Commands.run(world, arguments);
     }

@@ -79,7 +79,9 @@ public final class Commands {
             printer.say(couldNot.sentence());
         } else if (failure instanceof StoreException refused) {
             printer.say(refused.sentence());
-        } else if (!(failure instanceof Printer.OutputClosed)) {
+        } else if (failure instanceof Printer.OutputClosed closed) {
+            closed.sentence().ifPresent(printer::say);
+        } else {
             printer.say("Sillbook stumbled, which is a fault of its own: " + failure);
         }
         return ExitCode.COULD_NOT;

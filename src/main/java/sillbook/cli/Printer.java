@@ -82,12 +82,23 @@ final class Printer {
         }
     }
 
-    /** Whoever read the output has gone, as {@code head} does; there is nobody left to tell. */
+    /** Nothing more can be printed: whoever read the output has gone, as {@code head} does, or there is no room for it. */
     static final class OutputClosed extends UncheckedIOException {
         private static final long serialVersionUID = 1L;
+        private static final String NOBODY_READS = "Broken pipe";
+
+        private final String reason;
 
         OutputClosed(IOException cause) {
             super("the output was closed", cause);
+            this.reason = String.valueOf(cause.getMessage());
+        }
+
+        /** Empty when it is nothing to tell: nobody wanted more. */
+        Optional<String> sentence() {
+            return reason.equals(NOBODY_READS)
+                    ? Optional.empty()
+                    : Optional.of("The output could not be written: " + reason + ". Make room, or print elsewhere.");
         }
     }
 }

@@ -88,6 +88,17 @@ class StrangerTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"Broken pipe, ''", "No space left on device, The output could not be written: No space left on device."
+    })
+    void whereNothingCanBePrintedNothingIsDone(String reason, String says) {
+        Printed printed = Terminal.ofDemo(home).runWhereOutputFails(reason, "places");
+
+        assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
+        assertThat(printed.err()).startsWith(says).hasSizeLessThan(120);
+        assertThat(printed.err().isEmpty()).isEqualTo(says.isEmpty());
+    }
+
     @Test
     void anEndlessArgumentComesBackShort() {
         String endless = "x".repeat(10_000);

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -81,6 +82,19 @@ final class Terminal {
     /** The program's commands and options, as they are known to it. */
     CommandLine program() {
         return Commands.program(world(new ByteArrayOutputStream(), new ByteArrayOutputStream()));
+    }
+
+    /** What is said, and the code, where every write of data fails in this way. */
+    Printed runWhereOutputFails(String reason, String... arguments) {
+        var err = new ByteArrayOutputStream();
+        OutputStream failing = new OutputStream() {
+            @Override
+            public void write(int octet) throws IOException {
+                throw new IOException(reason);
+            }
+        };
+        int code = Commands.run(world(failing, err), arguments);
+        return new Printed(code, "", err.toString(UTF_8));
     }
 
     private World world(OutputStream out, OutputStream err) {
