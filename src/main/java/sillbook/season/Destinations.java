@@ -73,6 +73,11 @@ final class Destinations {
                 && (stage != Stage.COLD || place.coldDays().contains(day));
     }
 
+    /** Whether there is any place for a stage, full or not. */
+    boolean isServed(Stage stage) {
+        return journal.places().all().stream().anyMatch(place -> place.serves() == stage);
+    }
+
     /** The coldest place with room that is known to be colder than this one. */
     Optional<Destination> colderThan(Id<Place> here) {
         Optional<Temperature> warmest = journal.places().find(here).flatMap(Destinations::warmest);

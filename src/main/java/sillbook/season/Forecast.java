@@ -17,7 +17,8 @@ import sillbook.model.Stage;
  *
  * <p>No place takes more than it has room for. A pot for which there is none stays where it is until there is, and all
  * that follows is so much later. On a day when room is short the pots that are furthest on go first, so that what they
- * leave is free for the others.
+ * leave is free for the others. A stage that no place serves, as in a house without a cool room, is spent where the pot
+ * stands.
  */
 final class Forecast {
     private static final Comparator<Pace> FURTHEST_FIRST =
@@ -86,7 +87,7 @@ final class Forecast {
             pace.place.ifPresent(occupancy::leaves);
             pace.place = Optional.empty();
         }
-        if (!pace.wanted.isBefore(Stage.IN_BLOOM)) {
+        if (!pace.wanted.isBefore(Stage.IN_BLOOM) || !destinations.isServed(pace.wanted)) {
             pace.stage = pace.wanted;
         }
     }

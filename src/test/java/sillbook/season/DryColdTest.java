@@ -74,6 +74,13 @@ class DryColdTest {
     }
 
     @Test
+    void whatIsOnlyOrderedDoesNotStandAnywhereYet() {
+        house.ordered("1 sep", "fridge");
+
+        assertThat(need("1 nov").credited()).isZero();
+    }
+
+    @Test
     void whatComesLaterThanItIsPottedHasHadNone() {
         house.bought("1 nov", "fridge").potted("1 oct", "fridge");
 

@@ -81,4 +81,37 @@ class ForecastTest {
         assertThat(places).extracting(place -> place.inTwoWeeks().size()).containsExactly(1, 0);
         assertThat(places.get(0).kept()).isEmpty();
     }
+
+    /** Past bloom, a paperwhite is cleared away; another, in the cool room since 28 December, is due to warmth on the 11th. */
+    @Test
+    void whatIsClearedAwayMakesRoomForAnother() {
+        Winter ledge = winter().place("cellar", Sort.CELLAR)
+                .place("ledge", Sort.WARM_SILL)
+                .room(1)
+                .pot("P1", "Linen Parade", "paperwhite")
+                .potted("10 nov", "ledge")
+                .flowered("20 dec")
+                .pastBloom("5 jan")
+                .place("stair", Sort.COOL_ROOM)
+                .pot("P2", "Linen Parade", "paperwhite")
+                .potted("28 dec", "stair");
+        List<PlaceNow> places = ledge.on("6 jan").places();
+
+        assertThat(places.get(1).pots()).containsExactly(ledge.id("P1"));
+        assertThat(places.get(1).inTwoWeeks()).containsExactly(ledge.id("P2"));
+    }
+
+    /** Its 15 weeks are had on 16 January, and five days of a cool room there is none of later it is carried to the sill. */
+    @Test
+    void aHouseWithoutACoolRoomCarriesItsPotsToTheWarmOne() {
+        Winter small = winter().place("fridge", Sort.FRIDGE)
+                .place("ledge", Sort.WARM_SILL)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("3 oct", "fridge");
+
+        assertThat(small.on("4 jan").places().get(0).kept()).isEmpty();
+        assertThat(small.on("15 jan").places())
+                .extracting(place -> place.inTwoWeeks().size())
+                .containsExactly(0, 1);
+    }
 }

@@ -130,6 +130,15 @@ class WhyTest {
     }
 
     @Test
+    void aRuleOfTheTradeNamesWhereItIsPublished() {
+        assertThat(why("15 jan", Why.MayComeIn.class).ruleSources())
+                .containsExactly("missouri-garden", "consumer-christmas", "common-practice");
+        assertThat(why("15 jan", Why.UseBy.class).ruleSources())
+                .containsExactly("cornell-review", "cornell-tulip-trials");
+        assertThat(why("15 jan", Why.NeededForWish.class).ruleSources()).containsExactly("isu-2024");
+    }
+
+    @Test
     void aWrongResultIsFound() {
         Why.UseBy right = why("15 jan", Why.UseBy.class);
         Why.UseBy wrong = new Why.UseBy(

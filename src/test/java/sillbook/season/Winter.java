@@ -302,6 +302,12 @@ public final class Winter {
         return bought(Purchase.Cooled.UNKNOWN, Purchase.State.IN_HAND, day(on), there);
     }
 
+    /** The bulbs of the pots were ordered on that day, to wait at that place. */
+    public Winter ordered(String on, String waits) {
+        Optional<Id<Place>> there = Optional.of(placeId(waits));
+        return bought(Purchase.Cooled.UNKNOWN, Purchase.State.ORDERED, day(on), there);
+    }
+
     private Winter bought(Purchase.Cooled cooled, Purchase.State state) {
         return bought(cooled, state, season.firstDay(settings.seasonStart()), Optional.empty());
     }
