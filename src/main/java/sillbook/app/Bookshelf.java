@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.app;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -22,18 +23,18 @@ public final class Bookshelf {
         this.desk = new Desk(clock, ids, forecast);
     }
 
-    /** Ids drawn at random: two journals never give the same. */
+    /** Ids drawn at random: two journals never give the same. The source is sought when the first is drawn. */
     public static Ids randomIds() {
-        return new SecureRandom()::nextLong;
+        return () -> Source.RANDOM.nextLong();
     }
 
-    /**
-     * Whether there is a journal to open.
-     *
-     * @throws StoreException when the file is something else
-     */
+    private static final class Source {
+        static final SecureRandom RANDOM = new SecureRandom();
+    }
+
+    /** Whether there is something to open; what it is, shows when it is opened. */
     public boolean has(Path file) {
-        return storage.probe(file) != Storage.Found.NOTHING;
+        return Files.exists(file);
     }
 
     /**

@@ -30,6 +30,18 @@ public record Id<T>(long high, long low) implements Comparable<Id<?>> {
         return digits(high) + digits(low);
     }
 
+    // Ids are the keys of every map, and what a record does by itself is worked out anew at each start of the program.
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Id<?> that && high == that.high && low == that.low;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Long.hashCode(high) + Long.hashCode(low);
+    }
+
     private static String digits(long half) {
         String hex = Long.toHexString(half);
         return "0".repeat(HEX_DIGITS / 2 - hex.length()) + hex;

@@ -29,6 +29,18 @@ public sealed interface Subject {
 
     /** A pot. */
     record OfPot(Id<Pot> pot) implements Subject {
+        // Most events are about pots, and are sorted by them at every start; see Id.
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof OfPot that && pot.equals(that.pot);
+        }
+
+        @Override
+        public int hashCode() {
+            return pot.hashCode();
+        }
+
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.pot(pot);

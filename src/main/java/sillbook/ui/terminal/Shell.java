@@ -61,7 +61,7 @@ public final class Shell implements AutoCloseable {
      * Runs the program to its end; then the terminal is as it was before.
      *
      * @param faults the folder for reports of faults
-     * @param started is given the loop before it runs, for those who have news for it
+     * @param started is given the loop once the first picture stands, for those who have news for it
      */
     public <S, M, E> Ending run(
             Program<S, M, E> program, Effects<M, E> effects, Path faults, Consumer<Loop<S, M, E>> started) {
@@ -69,6 +69,7 @@ public final class Shell implements AutoCloseable {
         try {
             Loop<S, M, E> loop = new Loop<>(program, effects, worker, display, depth);
             listen(loop);
+            loop.turn();
             started.accept(loop);
             loop.run();
             finish(worker);
