@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.app;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -34,7 +33,7 @@ public final class Bookshelf {
 
     /** Whether there is something to open; what it is, shows when it is opened. */
     public boolean has(Path file) {
-        return Files.exists(file);
+        return storage.has(file);
     }
 
     /**

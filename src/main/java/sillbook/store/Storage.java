@@ -24,6 +24,9 @@ public interface Storage {
      */
     Found probe(Path file);
 
+    /** Whether anything lies there, which costs next to nothing; what it is, shows when it is opened. */
+    boolean has(Path file);
+
     /**
      * Opens a journal. A file that is refused stays as it is, byte for byte.
      *

@@ -52,6 +52,11 @@ public final class MemoryStorage implements Storage {
     }
 
     @Override
+    public boolean has(Path file) {
+        return journals.containsKey(file);
+    }
+
+    @Override
     public Store open(Path file) {
         Kept kept = journals.get(file);
         if (kept == null) {

@@ -112,6 +112,8 @@ public abstract class StorageContract {
     void knowsWhereAJournalIs() {
         assertThat(storage().probe(file)).isEqualTo(Storage.Found.JOURNAL);
         assertThat(storage().probe(folder.resolve("none.sillbook"))).isEqualTo(Storage.Found.NOTHING);
+        assertThat(storage().has(file)).isTrue();
+        assertThat(storage().has(folder.resolve("none.sillbook"))).isFalse();
     }
 
     @Test

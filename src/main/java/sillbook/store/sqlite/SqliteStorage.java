@@ -25,8 +25,13 @@ public final class SqliteStorage implements Storage {
     }
 
     @Override
+    public boolean has(Path file) {
+        return Files.exists(file);
+    }
+
+    @Override
     public Found probe(Path file) {
-        if (!Files.exists(file)) {
+        if (!has(file)) {
             return Found.NOTHING;
         }
         if (!Files.isRegularFile(file) || file.toFile().length() == 0) {
