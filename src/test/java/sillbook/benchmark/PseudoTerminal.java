@@ -8,7 +8,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * A program in a pseudo-terminal, driven byte by byte. The terminal is lent by util-linux {@code script}, so that a
@@ -16,6 +18,8 @@ import java.util.concurrent.TimeUnit;
  */
 final class PseudoTerminal implements AutoCloseable {
     private static final int CHUNK = 1 << 16;
+    /** A reader that never rests takes one of the cores the program needs. */
+    private static final long POLL_NANOS = 50_000;
 
     private final Process process;
     private final InputStream output;
@@ -69,7 +73,7 @@ final class PseudoTerminal implements AutoCloseable {
                 } else if (any && System.nanoTime() - last > TimeUnit.MILLISECONDS.toNanos(quietMillis)) {
                     break;
                 } else {
-                    Thread.onSpinWait();
+                    LockSupport.parkNanos(POLL_NANOS);
                 }
             }
         } catch (IOException failure) {
@@ -80,30 +84,34 @@ final class PseudoTerminal implements AutoCloseable {
 
     /** The moment these bytes had come, in nanoseconds of the same clock as {@link System#nanoTime()}. */
     long untilSaid(byte[] awaited, long limitMillis) {
-        long limit = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(limitMillis);
+        CompletableFuture<Void> limit = CompletableFuture.runAsync(
+                this::end, CompletableFuture.delayedExecutor(limitMillis, TimeUnit.MILLISECONDS));
         int matched = 0;
         try {
-            while (System.nanoTime() < limit) {
-                int next = output.available() > 0 ? output.read() : -1;
-                if (next < 0) {
-                    Thread.onSpinWait();
-                    continue;
-                }
-                matched = next == awaited[matched] ? matched + 1 : next == awaited[0] ? 1 : 0;
-                if (matched == awaited.length) {
-                    return System.nanoTime();
+            for (int read = output.read(chunk); read >= 0; read = output.read(chunk)) {
+                for (int at = 0; at < read; at++) {
+                    matched = chunk[at] == awaited[matched] ? matched + 1 : chunk[at] == awaited[0] ? 1 : 0;
+                    if (matched == awaited.length) {
+                        return System.nanoTime();
+                    }
                 }
             }
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
+        } finally {
+            limit.cancel(false);
         }
         throw new IllegalStateException("the program did not say what was awaited");
     }
 
-    @Override
-    public void close() {
+    private void end() {
         List.copyOf(process.descendants().toList()).forEach(ProcessHandle::destroy);
         process.destroy();
+    }
+
+    @Override
+    public void close() {
+        end();
         try {
             if (!process.waitFor(2, TimeUnit.SECONDS)) {
                 process.destroyForcibly();
