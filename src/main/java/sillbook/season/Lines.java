@@ -35,7 +35,7 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, LocalDate today
         return phase(Stage.WAITING, Optional.empty(), seasonFrom, end, true);
     }
 
-    /** A bloom stays where it opened; where a pot will be carried is for {@link Forecast} to say. */
+    /** A bloom stays where it opened; where a pot will be carried is for {@link PlacesAhead} to say. */
     private List<Phase> foretold(PotNow pot) {
         List<Phase> phases = new ArrayList<>();
         Stage stage = pot.life().stage();

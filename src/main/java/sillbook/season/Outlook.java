@@ -196,7 +196,7 @@ public final class Outlook {
 
     /** The places in the order of the journal, and what stands there. */
     public List<PlaceNow> places() {
-        Forecast inTwoWeeks = new Forecast(current().pots().values(), lines(season, today), destinations)
+        PlacesAhead inTwoWeeks = new PlacesAhead(current().pots().values(), lines(season, today), destinations)
                 .to(today.plusDays(Today.SOON_DAYS));
         PlacesReading reading = new PlacesReading(journal, standings, rounds, today);
         return journal.places().all().stream()

@@ -63,7 +63,7 @@ record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalD
         }
     }
 
-    PlaceNow now(Place place, Forecast inTwoWeeks) {
+    PlaceNow now(Place place, PlacesAhead inTwoWeeks) {
         List<PotLife> there = standings.at(place.id());
         return new PlaceNow(
                 place,

@@ -143,7 +143,7 @@ public enum Action {
 
     /** Its keys as help writes them; where letters are text, only those that still work. */
     public String keysShown(boolean lettersAreText) {
-        return keysShown(key -> !(lettersAreText && key instanceof Key.Typed));
+        return keysShown(key -> works(key, lettersAreText));
     }
 
     /** As help writes those of its keys that work; may be empty. */
@@ -162,6 +162,10 @@ public enum Action {
     }
 
     private Stream<Key> live(boolean lettersAreText) {
-        return keys.stream().filter(key -> !(lettersAreText && key instanceof Key.Typed));
+        return keys.stream().filter(key -> works(key, lettersAreText));
+    }
+
+    private static boolean works(Key key, boolean lettersAreText) {
+        return !(lettersAreText && key instanceof Key.Typed);
     }
 }

@@ -3,6 +3,7 @@ package sillbook.ui.screen;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Place;
@@ -17,6 +18,10 @@ public sealed interface Thing {
     record OfPots(List<Id<Pot>> pots) implements Thing {
         public OfPots {
             pots = List.copyOf(pots);
+        }
+
+        public Id<Pot> first() {
+            return pots.get(0);
         }
 
         @Override
@@ -40,6 +45,31 @@ public sealed interface Thing {
 
     static Thing of(Id<Pot> pot) {
         return new OfPots(List.of(pot));
+    }
+
+    /** The pots, when it is some. */
+    default Optional<OfPots> asPots() {
+        return this instanceof OfPots of ? Optional.of(of) : Optional.empty();
+    }
+
+    /** The place, when it is one. */
+    default Optional<Id<Place>> asPlace() {
+        return this instanceof OfPlace of ? Optional.of(of.place()) : Optional.empty();
+    }
+
+    /** The variety, when it is one. */
+    default Optional<Id<Variety>> asVariety() {
+        return this instanceof OfVariety of ? Optional.of(of.variety()) : Optional.empty();
+    }
+
+    /** The purchase, when it is one. */
+    default Optional<Id<Purchase>> asPurchase() {
+        return this instanceof OfPurchase of ? Optional.of(of.purchase()) : Optional.empty();
+    }
+
+    /** The entry of the diary, when it is one. */
+    default Optional<Id<Event>> asEvent() {
+        return this instanceof OfEvent of ? Optional.of(of.event()) : Optional.empty();
     }
 
     /** Whether the two are about the same, in part. */

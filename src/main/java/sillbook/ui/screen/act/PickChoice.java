@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -86,18 +85,12 @@ record PickChoice(Optional<Thing> thing, List<Id<Pot>> shown) implements LetterC
     }
 
     private Optional<PotNow> now(State state) {
-        return Stream.of(thing)
-                .flatMap(Optional::stream)
-                .filter(Thing.OfPots.class::isInstance)
-                .map(of -> ((Thing.OfPots) of).pots().get(0))
-                .map(state.almanac()::pot)
-                .findFirst();
+        return thing.flatMap(Thing::asPots).map(Thing.OfPots::first).map(state.almanac()::pot);
     }
 
     private Optional<Id<Place>> place(State state) {
-        return thing.orElse(null) instanceof Thing.OfPlace of
-                ? Optional.of(of.place())
-                : now(state).flatMap(pot -> pot.life().stands()).map(stay -> stay.place());
+        return thing.flatMap(Thing::asPlace)
+                .or(() -> now(state).flatMap(pot -> pot.life().stands()).map(stay -> stay.place()));
     }
 
     private static boolean standsAt(PotNow pot, Id<Place> place) {

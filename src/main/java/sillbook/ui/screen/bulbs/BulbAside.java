@@ -22,8 +22,13 @@ import sillbook.words.PurchaseWords;
 /** The two lines in the foot on a variety, or on a purchase. */
 record BulbAside(State state) {
 
+    /** On the purchase where there is one, else on the variety. */
+    Aside of(Optional<Purchase> purchase, Optional<Variety> variety) {
+        return purchase.map(this::of).or(() -> variety.map(this::of)).orElse(Aside.NONE);
+    }
+
     /** What it needs and how it suits pots; then what to beware of, and what was noted last. */
-    Aside of(Variety variety) {
+    private Aside of(Variety variety) {
         String name = "'" + variety.name() + "'";
         Forcing forcing = new Forcing(state.kit().handbook(), variety);
         String first = Stream.of(forcing.byClass(), needs(variety), forcing.byPacket())
@@ -68,7 +73,7 @@ record BulbAside(State state) {
                         .say(events.get(events.size() - 1).what())));
     }
 
-    Aside of(Purchase purchase) {
+    private Aside of(Purchase purchase) {
         String name = new PotNames(state.journal()).variety(purchase.variety());
         return Aside.of(name, new PurchaseWords(state.journal()).whole(purchase));
     }

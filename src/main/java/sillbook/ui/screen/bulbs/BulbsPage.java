@@ -38,10 +38,6 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
         return list(state).rows();
     }
 
-    private int listRows(State state) {
-        return list(state).listRows(state.body().rows());
-    }
-
     private BulbsPage at(Cursor to) {
         return new BulbsPage(to, view, find);
     }
@@ -55,7 +51,7 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
     BulbsPage viewed(State state, BulbsView other) {
         BulbsPage top = new BulbsPage(Cursor.FIRST, other, find);
         return thing(state)
-                .map(kept -> top.at(Cursor.FIRST.to(kept, top.rows(state), top.listRows(state))))
+                .map(kept -> top.at(top.list(state).to(kept, state.body().rows())))
                 .orElse(top);
     }
 
@@ -67,23 +63,17 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
     @Override
     public Layer at(State state, Thing thing) {
         BulbsPage all = new BulbsPage(cursor, BulbsView.NAME, Find.CLOSED);
-        return all.at(cursor.to(thing, all.rows(state), all.listRows(state)));
+        return all.at(all.list(state).to(thing, state.body().rows()));
     }
 
     private Optional<Purchase> purchase(State state) {
-        return thing(state)
-                .filter(Thing.OfPurchase.class::isInstance)
-                .map(Thing.OfPurchase.class::cast)
-                .flatMap(of -> state.journal().purchases().find(of.purchase()));
+        return thing(state).flatMap(Thing::asPurchase).flatMap(state.journal().purchases()::find);
     }
 
     private Optional<Variety> variety(State state) {
         return purchase(state)
                 .map(Purchase::variety)
-                .or(() -> thing(state)
-                        .filter(Thing.OfVariety.class::isInstance)
-                        .map(Thing.OfVariety.class::cast)
-                        .map(Thing.OfVariety::variety))
+                .or(() -> thing(state).flatMap(Thing::asVariety))
                 .flatMap(state.journal().varieties()::find);
     }
 
@@ -107,11 +97,7 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
     }
 
     private Aside aside(State state) {
-        BulbAside aside = new BulbAside(state);
-        return purchase(state)
-                .map(aside::of)
-                .or(() -> variety(state).map(aside::of))
-                .orElse(Aside.NONE);
+        return new BulbAside(state).of(purchase(state), variety(state));
     }
 
     @Override
@@ -119,7 +105,8 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(
                 Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+                key -> Step.to(
+                        state.withTop(at(list(state).pressed(key, state.body().rows()))))));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;
@@ -144,6 +131,6 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
         if (cursor.at() == 0) {
             return this;
         }
-        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
+        return at(list(after).settled(list(before), cause, after.body().rows()));
     }
 }

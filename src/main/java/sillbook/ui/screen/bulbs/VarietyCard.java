@@ -51,17 +51,11 @@ public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
     }
 
     private Optional<Purchase> purchase(State state) {
-        return thing(state)
-                .filter(Thing.OfPurchase.class::isInstance)
-                .map(Thing.OfPurchase.class::cast)
-                .flatMap(of -> state.journal().purchases().find(of.purchase()));
+        return thing(state).flatMap(Thing::asPurchase).flatMap(state.journal().purchases()::find);
     }
 
     private Optional<Event> note(State state) {
-        return thing(state)
-                .filter(Thing.OfEvent.class::isInstance)
-                .map(Thing.OfEvent.class::cast)
-                .flatMap(of -> state.journal().events().find(of.event()));
+        return thing(state).flatMap(Thing::asEvent).flatMap(state.journal().events()::find);
     }
 
     @Override
@@ -81,11 +75,7 @@ public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
     }
 
     private Aside aside(State state) {
-        BulbAside aside = new BulbAside(state);
-        return purchase(state)
-                .map(aside::of)
-                .or(() -> now(state).map(now -> aside.of(now.variety())))
-                .orElse(Aside.NONE);
+        return new BulbAside(state).of(purchase(state), now(state).map(VarietyNow::variety));
     }
 
     @Override

@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sillbook.model.Event;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.Subject;
@@ -53,7 +52,7 @@ final class VarietyCardRows {
         rows.add(Row.heading("Figures"));
         rows.addAll(new VarietyFigures(state, variety).rows());
         purchases();
-        notes();
+        rows.addAll(EntryLine.newestFirst(state.journal(), new Subject.OfVariety(variety.id()), "Notes"));
         return Rows.of(rows);
     }
 
@@ -89,11 +88,11 @@ final class VarietyCardRows {
     private void cautions() {
         CautionWords words = new CautionWords(state.kit().handbook(), settings);
         List<String> ofKind = words.of(variety.kind());
-        String label = "Beware";
-        for (String caution : ofKind.isEmpty() ? words.general() : ofKind) {
-            labelled(label, "▴ " + caution);
-            label = "";
-        }
+        List<String> cautions = ofKind.isEmpty() ? words.general() : ofKind;
+        rows.addAll(Labelled.each(
+                "Beware",
+                cautions.stream().map(caution -> "▴ " + caution).toList(),
+                state.body().columns()));
     }
 
     /** Winter by winter, the last first. */
@@ -119,24 +118,11 @@ final class VarietyCardRows {
         }
     }
 
-    /** The newest first. */
-    private void notes() {
-        List<Event> events = new ArrayList<>(state.journal().history(new Subject.OfVariety(variety.id())));
-        if (!events.isEmpty()) {
-            Collections.reverse(events);
-            rows.add(Row.heading("Notes"));
-            events.forEach(
-                    event -> rows.add(EntryLine.withYear(state.journal(), event).row()));
-        }
-    }
-
     private void labelled(String label, String text) {
         rows.addAll(new Labelled(label, text).rows(state.body().columns()));
     }
 
     private void labelledIfSaid(String label, String text) {
-        if (!text.isEmpty()) {
-            labelled(label, text);
-        }
+        rows.addAll(Labelled.ifSaid(label, text, state.body().columns()));
     }
 }

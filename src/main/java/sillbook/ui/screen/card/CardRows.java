@@ -95,10 +95,8 @@ final class CardRows {
 
     private void care() {
         CautionWords cautions = new CautionWords(state.kit().handbook(), journal.settings());
-        List<String> all = cautions.of(journal, now.life().pot());
-        for (int i = 0; i < all.size(); i++) {
-            labelled(i == 0 ? "Care" : "", all.get(i));
-        }
+        rows.addAll(Labelled.each(
+                "Care", cautions.of(journal, now.life().pot()), state.body().columns()));
     }
 
     private void labelled(String label, String text) {

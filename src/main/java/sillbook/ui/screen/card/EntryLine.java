@@ -2,8 +2,12 @@
 package sillbook.ui.screen.card;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import sillbook.model.Event;
 import sillbook.model.Journal;
+import sillbook.model.Subject;
 import sillbook.text.Columns;
 import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
@@ -33,6 +37,18 @@ public record EntryLine(Journal journal, Event event, String day) implements Wid
     public static EntryLine withYear(Journal journal, Event event) {
         LocalDate day = event.day().likely();
         return new EntryLine(journal, event, Days.column(day) + " " + day.getYear());
+    }
+
+    /** All that was written of something that stays, the newest first, under a heading; nothing where nothing was. */
+    public static List<Row> newestFirst(Journal journal, Subject subject, String heading) {
+        List<Row> rows = new ArrayList<>();
+        journal.history(subject)
+                .forEach(event -> rows.add(withYear(journal, event).row()));
+        if (!rows.isEmpty()) {
+            rows.add(Row.heading(heading));
+        }
+        Collections.reverse(rows);
+        return rows;
     }
 
     public Row row() {

@@ -103,9 +103,8 @@ public record PotCard(Id<Pot> pot, Cursor cursor) implements Layer {
 
     private Optional<Event> entry(State state) {
         return cursor.thing(rows(state))
-                .filter(Thing.OfEvent.class::isInstance)
-                .map(Thing.OfEvent.class::cast)
-                .flatMap(of -> state.journal().events().find(of.event()));
+                .flatMap(Thing::asEvent)
+                .flatMap(state.journal().events()::find);
     }
 
     /** The pots of its season, by label as the page has them. */

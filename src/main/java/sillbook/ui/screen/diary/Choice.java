@@ -31,8 +31,7 @@ record Choice(EntrySort sort, Find find) {
     }
 
     /** The newest day first. */
-    List<DiaryEntry> entries(State state) {
-        DiarySearch search = search(state);
+    List<DiaryEntry> entries(State state, DiarySearch search) {
         return state.almanac().diary().entries().stream()
                 .filter(sort::has)
                 .filter(search::finds)

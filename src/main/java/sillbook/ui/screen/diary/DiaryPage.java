@@ -45,12 +45,12 @@ public record DiaryPage(Cursor cursor, Choice choice) implements Searchable {
 
     /** All entries, the cursor on the first of that day, or on the last one before it. */
     public static DiaryPage on(State state, LocalDate day) {
-        List<DiaryEntry> entries = Choice.ALL.entries(state);
-        int later = (int) entries.stream()
+        DiaryRows all = OPEN.lines(state);
+        int later = (int) all.entries().stream()
                 .takeWhile(entry -> entry.day().likely().isAfter(day))
                 .count();
         int height = OPEN.listRows(state.body());
-        return OPEN.at(Cursor.FIRST.to(later, OPEN.lines(state).rows(), height));
+        return OPEN.at(Cursor.FIRST.to(later, all.rows(), height));
     }
 
     DiaryPage showing(Choice other) {
@@ -62,7 +62,7 @@ public record DiaryPage(Cursor cursor, Choice choice) implements Searchable {
     }
 
     private DiaryRows lines(State state) {
-        return new DiaryRows(state, choice);
+        return DiaryRows.of(state, choice);
     }
 
     private int headRows() {
@@ -84,12 +84,12 @@ public record DiaryPage(Cursor cursor, Choice choice) implements Searchable {
 
     @Override
     public Look look(State state, Size body) {
-        List<DiaryEntry> entries = choice.entries(state);
-        Rows rows = lines(state).rows();
+        DiaryRows lines = lines(state);
+        Rows rows = lines.rows();
         ListPane pane = new ListPane(rows, cursor);
-        Look look = Look.body((area, cells) -> render(FindWords.found(state, entries), rows, area, cells))
+        Look look = Look.body((area, cells) -> render(FindWords.found(state, lines.entries()), rows, area, cells))
                 .withPlace("newest first, " + pane.place(listRows(body)))
-                .withAside(aside(state, under(cursor, entries)))
+                .withAside(aside(state, lines))
                 .withFoot(
                         find().isTyping() ? Action.LIST_FOUND : Action.OPEN_ENTRY,
                         Action.FIND,
@@ -100,8 +100,9 @@ public record DiaryPage(Cursor cursor, Choice choice) implements Searchable {
         return point(pane, body).map(look::withCursor).orElse(look);
     }
 
-    private Aside aside(State state, Optional<DiaryEntry> entry) {
-        return entry.map(one -> new EntryAside(state).of(one, lines(state).isWhole(one)))
+    private Aside aside(State state, DiaryRows lines) {
+        return under(cursor, lines.entries())
+                .map(one -> new EntryAside(state).of(one, lines.isWhole(one)))
                 .orElse(Aside.NONE);
     }
 
@@ -136,7 +137,7 @@ public record DiaryPage(Cursor cursor, Choice choice) implements Searchable {
             offers.add(Offer.of(Action.BACK, () -> Step.to(state.withTop(OPEN))).saying("all"));
         }
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new SortChoice(this)))));
-        offers.addAll(new EntryOffers(state, under(cursor, choice.entries(state))).offers());
+        offers.addAll(new EntryOffers(state, under(cursor, lines(state).entries())).offers());
         return offers;
     }
 

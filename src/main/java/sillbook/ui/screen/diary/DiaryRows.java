@@ -13,30 +13,36 @@ import sillbook.words.DiaryEntry;
 import sillbook.words.DiarySearch;
 import sillbook.words.PotNames;
 
-/** The lines of the diary. */
-record DiaryRows(State state, Choice choice) {
+/**
+ * The lines of the diary.
+ *
+ * @param entries those the choice lets through, found once for all that is asked of them
+ */
+record DiaryRows(State state, Choice choice, DiarySearch search, List<DiaryEntry> entries) {
+    static DiaryRows of(State state, Choice choice) {
+        DiarySearch search = choice.search(state);
+        return new DiaryRows(state, choice, search, choice.entries(state, search));
+    }
 
     Rows rows() {
-        DiarySearch search = choice.search(state);
-        List<DiaryEntry> entries = choice.entries(state);
         return Rows.of(
                 entries.isEmpty()
                         ? NoEntries.rows(choice)
-                        : entries.stream().map(entry -> row(entry, search)).toList());
+                        : entries.stream().map(this::row).toList());
     }
 
-    private Row row(DiaryEntry entry, DiarySearch search) {
-        return Row.of(thing(entry), (area, cells) -> line(entry, search).render(area, cells))
+    private Row row(DiaryEntry entry) {
+        return Row.of(thing(entry), (area, cells) -> line(entry).render(area, cells))
                 .withMark(DiaryLine.DAY);
     }
 
-    private DiaryLine line(DiaryEntry entry, DiarySearch search) {
+    private DiaryLine line(DiaryEntry entry) {
         return new DiaryLine(entry, new PotNames(state.journal()).labels(entry.pots()), search);
     }
 
     /** Whether the whole of an entry is seen. */
     boolean isWhole(DiaryEntry entry) {
-        return line(entry, choice.search(state)).isWhole(state.body().columns());
+        return line(entry).isWhole(state.body().columns());
     }
 
     private static Thing thing(DiaryEntry entry) {

@@ -3,9 +3,12 @@ package sillbook.ui.screen.list;
 
 import java.util.Optional;
 import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Point;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Widget;
+import sillbook.ui.screen.Layer.Cause;
+import sillbook.ui.screen.Thing;
 
 /**
  * A list in which one can find: the field when it is open, the heads of the columns, what is found.
@@ -44,6 +47,21 @@ public record FindPane(Find find, Rows all, Cursor cursor, Optional<Widget> head
         heads.ifPresent(widget -> widget.render(area.line(find.headRows()), cells));
         Rect list = area.withoutTop(headRows());
         pane().render(list, cells.within(list));
+    }
+
+    /** The cursor after one of the keys that move it, in so many rows. */
+    public Cursor pressed(Key key, int rows) {
+        return cursor.pressed(key, rows(), listRows(rows));
+    }
+
+    /** The cursor on that thing, in so many rows; where it was if it is not there. */
+    public Cursor to(Thing thing, int rows) {
+        return cursor.to(thing, rows(), listRows(rows));
+    }
+
+    /** The cursor of the list before, in this one that came of it. */
+    public Cursor settled(FindPane before, Cause cause, int rows) {
+        return cursor.settled(before.rows(), rows(), cause, listRows(rows));
     }
 
     /** Where the terminal's cursor stands in so many rows. */

@@ -11,6 +11,20 @@ public record Labelled(String label, String text) {
     /** Where the text begins. */
     public static final int TEXT = 8;
 
+    /** The lines at that width; none where there is no text. */
+    public static List<Row> ifSaid(String label, String text, int columns) {
+        return text.isEmpty() ? List.of() : new Labelled(label, text).rows(columns);
+    }
+
+    /** Several texts one under another, the label before the first. */
+    public static List<Row> each(String label, List<String> texts, int columns) {
+        List<Row> rows = new ArrayList<>();
+        for (String text : texts) {
+            rows.addAll(new Labelled(rows.isEmpty() ? label : "", text).rows(columns));
+        }
+        return rows;
+    }
+
     /** The lines at that width. */
     public List<Row> rows(int columns) {
         List<Row> rows = new ArrayList<>();

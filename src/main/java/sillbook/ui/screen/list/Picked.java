@@ -7,7 +7,6 @@ import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Pot;
 import sillbook.ui.screen.State;
-import sillbook.ui.screen.Thing;
 
 /** How many pots are picked, as the foot rule says it. */
 public final class Picked {
@@ -28,8 +27,8 @@ public final class Picked {
     /** The pots of a list. */
     public static List<Id<Pot>> pots(Rows rows) {
         return rows.things().stream()
-                .filter(Thing.OfPots.class::isInstance)
-                .flatMap(of -> ((Thing.OfPots) of).pots().stream())
+                .flatMap(thing -> thing.asPots().stream())
+                .flatMap(some -> some.pots().stream())
                 .distinct()
                 .toList();
     }

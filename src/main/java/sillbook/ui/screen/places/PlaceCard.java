@@ -55,21 +55,15 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
     }
 
     private Optional<Thing.OfPots> pots(State state) {
-        return thing(state).filter(Thing.OfPots.class::isInstance).map(Thing.OfPots.class::cast);
+        return thing(state).flatMap(Thing::asPots);
     }
 
     private Optional<Event> entry(State state) {
-        return thing(state)
-                .filter(Thing.OfEvent.class::isInstance)
-                .map(Thing.OfEvent.class::cast)
-                .flatMap(of -> state.journal().events().find(of.event()));
+        return thing(state).flatMap(Thing::asEvent).flatMap(state.journal().events()::find);
     }
 
     private Optional<Purchase> purchase(State state) {
-        return thing(state)
-                .filter(Thing.OfPurchase.class::isInstance)
-                .map(Thing.OfPurchase.class::cast)
-                .flatMap(of -> state.journal().purchases().find(of.purchase()));
+        return thing(state).flatMap(Thing::asPurchase).flatMap(state.journal().purchases()::find);
     }
 
     @Override
@@ -93,8 +87,7 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
     }
 
     private Aside aside(State state) {
-        Optional<Aside> ofPots =
-                pots(state).map(of -> new PotAside(state).of(of.pots().get(0)));
+        Optional<Aside> ofPots = pots(state).map(of -> new PotAside(state).of(of.first()));
         return ofPots.or(() -> now(state).map(new PlaceAside(state)::of)).orElse(Aside.NONE);
     }
 
@@ -115,7 +108,7 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
         List<Offer> offers = new ArrayList<>();
         Optional<Thing.OfPots> pots = pots(state);
         if (pots.isPresent()) {
-            Id<Pot> first = pots.get().pots().get(0);
+            Id<Pot> first = pots.get().first();
             offers.add(Offer.of(Action.OPEN_CARD, () -> Step.to(state.laid(PotCard.of(state, first)))));
             Acts acts = new Acts(state, Optional.of(pots.get()));
             offers.addAll(acts.offers());

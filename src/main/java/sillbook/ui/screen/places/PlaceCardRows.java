@@ -2,10 +2,8 @@
 package sillbook.ui.screen.places;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
-import sillbook.model.Event;
 import sillbook.model.Place;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
@@ -57,7 +55,7 @@ final class PlaceCardRows {
         cautions();
         pots();
         waiting();
-        history();
+        rows.addAll(EntryLine.newestFirst(state.journal(), new Subject.OfPlace(place.id()), "So far"));
         return Rows.of(rows);
     }
 
@@ -109,11 +107,10 @@ final class PlaceCardRows {
     private void cautions() {
         Settings settings = state.journal().settings();
         List<String> cautions = new CautionWords(state.kit().handbook(), settings).of(place);
-        String label = "Beware";
-        for (String caution : cautions) {
-            labelled(label, "▴ " + caution);
-            label = "";
-        }
+        rows.addAll(Labelled.each(
+                "Beware",
+                cautions.stream().map(caution -> "▴ " + caution).toList(),
+                state.body().columns()));
         if (cautions.isEmpty()) {
             labelledIfSaid(
                     "Beware",
@@ -155,25 +152,11 @@ final class PlaceCardRows {
         return bulbs.bulbs() + " '" + variety + "'" + of + ", came " + Days.full(purchase.day()) + cold;
     }
 
-    /** What was written of the place itself, newest first. */
-    private void history() {
-        List<Event> events = new ArrayList<>(state.journal().history(new Subject.OfPlace(place.id())));
-        if (events.isEmpty()) {
-            return;
-        }
-        Collections.reverse(events);
-        rows.add(Row.heading("So far"));
-        events.forEach(
-                event -> rows.add(EntryLine.withYear(state.journal(), event).row()));
-    }
-
     private void labelled(String label, String text) {
         rows.addAll(new Labelled(label, text).rows(state.body().columns()));
     }
 
     private void labelledIfSaid(String label, String text) {
-        if (!text.isEmpty()) {
-            labelled(label, text);
-        }
+        rows.addAll(Labelled.ifSaid(label, text, state.body().columns()));
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.season.PlaceNow;
 import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Size;
 import sillbook.ui.draw.Widget;
@@ -53,8 +54,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     }
 
     /** How many rows the list takes with what stands over it; what stands at one of the places keeps its part of the body. */
-    private int rowsTaken(State state, Size body) {
-        FindPane list = list(state);
+    private static int rowsTaken(FindPane list, Size body) {
         if (list.rows().things().isEmpty()) {
             return body.rows();
         }
@@ -62,10 +62,6 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
                 - list.listRows(body.rows())
                 + list.rows().scrolled().size();
         return Math.min(wanted, body.rows() - BLANK_ROWS - PlacePots.FEWEST_ROWS);
-    }
-
-    private int listRows(State state) {
-        return list(state).listRows(rowsTaken(state, state.body()));
     }
 
     @Override
@@ -76,17 +72,18 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     @Override
     public Layer at(State state, Thing thing) {
         PlacesPage all = new PlacesPage(cursor, Find.CLOSED);
-        return all.at(cursor.to(thing, all.rows(state), all.listRows(state)));
+        FindPane list = all.list(state);
+        return all.at(list.to(thing, rowsTaken(list, state.body())));
     }
 
     private Optional<PlaceNow> now(State state) {
-        return thing(state).map(Thing.OfPlace.class::cast).flatMap(of -> PlaceRows.find(state, of.place()));
+        return thing(state).flatMap(Thing::asPlace).flatMap(place -> PlaceRows.find(state, place));
     }
 
     @Override
     public Look look(State state, Size body) {
         FindPane list = list(state);
-        int taken = rowsTaken(state, body);
+        int taken = rowsTaken(list, body);
         Look look = Look.body((area, cells) -> render(state, list, area, cells))
                 .withPlace(Picked.before(list.place(taken), state, list.rows()))
                 .withAside(now(state).map(new PlaceAside(state)::of).orElse(Aside.NONE))
@@ -106,7 +103,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     }
 
     private void render(State state, FindPane list, Rect area, Cells cells) {
-        int taken = rowsTaken(state, area.size());
+        int taken = rowsTaken(list, area.size());
         list.render(area.lines(0, taken), cells);
         Rect below = area.withoutTop(taken + BLANK_ROWS);
         now(state).ifPresent(there -> new PlacePots(state, there).render(below, cells.within(below)));
@@ -115,9 +112,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+        offers.add(Offer.byKey(Action.MOVE_CURSOR, key -> Step.to(state.withTop(pressed(state, key)))));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;
@@ -129,6 +124,11 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
         return offers;
     }
 
+    private PlacesPage pressed(State state, Key key) {
+        FindPane list = list(state);
+        return at(list.pressed(key, rowsTaken(list, state.body())));
+    }
+
     private Step card(State state) {
         return Step.to(now(state)
                 .map(there -> state.laid(PlaceCard.of(there.place().id())))
@@ -137,6 +137,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
+        FindPane list = list(after);
+        return at(list.settled(list(before), cause, rowsTaken(list, after.body())));
     }
 }

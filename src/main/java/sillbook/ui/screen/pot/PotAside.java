@@ -20,10 +20,7 @@ import sillbook.words.VerdictWords;
 public record PotAside(State state) {
     /** On what the cursor stands on; nothing where that is no pot. */
     public Aside of(Optional<Thing> thing) {
-        return thing.filter(Thing.OfPots.class::isInstance)
-                .map(Thing.OfPots.class::cast)
-                .map(pots -> of(pots.pots().get(0)))
-                .orElse(Aside.NONE);
+        return thing.flatMap(Thing::asPots).map(pots -> of(pots.first())).orElse(Aside.NONE);
     }
 
     /** On one pot: what it is and how it stands; then what matters most of it, else when it flowers. */

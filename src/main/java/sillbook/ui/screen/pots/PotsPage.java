@@ -35,10 +35,6 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
         return list(state).rows();
     }
 
-    private int listRows(State state) {
-        return list(state).listRows(state.body().rows());
-    }
-
     private PotsPage at(Cursor to) {
         return new PotsPage(to, order, find);
     }
@@ -60,7 +56,7 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
     @Override
     public Layer at(State state, Thing thing) {
         PotsPage all = new PotsPage(cursor, order, Find.CLOSED);
-        return all.at(cursor.to(thing, all.rows(state), all.listRows(state)));
+        return all.at(all.list(state).to(thing, state.body().rows()));
     }
 
     @Override
@@ -94,7 +90,8 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(
                 Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+                key -> Step.to(
+                        state.withTop(at(list(state).pressed(key, state.body().rows()))))));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;
@@ -111,14 +108,13 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
 
     private Step card(State state) {
         return thing(state)
-                .filter(Thing.OfPots.class::isInstance)
-                .map(Thing.OfPots.class::cast)
-                .map(pots -> Step.to(state.laid(PotCard.of(state, pots.pots().get(0)))))
+                .flatMap(Thing::asPots)
+                .map(pots -> Step.to(state.laid(PotCard.of(state, pots.first()))))
                 .orElseGet(() -> Step.to(state));
     }
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
+        return at(list(after).settled(list(before), cause, after.body().rows()));
     }
 }

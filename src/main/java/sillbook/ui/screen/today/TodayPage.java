@@ -32,12 +32,12 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
         return FindPane.of(find, new TodayRows(state, body).rows(), cursor);
     }
 
-    private Rows rows(State state) {
-        return list(state, state.body()).rows();
+    private FindPane list(State state) {
+        return list(state, state.body());
     }
 
-    private int listRows(State state) {
-        return list(state, state.body()).listRows(state.body().rows());
+    private Rows rows(State state) {
+        return list(state).rows();
     }
 
     private TodayPage at(Cursor to) {
@@ -90,7 +90,8 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(
                 Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(at(cursor.pressed(key, rows(state), listRows(state)))))));
+                key -> Step.to(
+                        state.withTop(at(list(state).pressed(key, state.body().rows()))))));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;
@@ -112,6 +113,6 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        return at(cursor.settled(rows(before), rows(after), cause, listRows(after)));
+        return at(list(after).settled(list(before), cause, after.body().rows()));
     }
 }

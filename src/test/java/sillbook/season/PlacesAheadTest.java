@@ -14,7 +14,7 @@ import sillbook.model.Pot;
  * Who stands where in two weeks. Cold since 3 October, the tulips' 15 weeks are had on 16 January; each would then be
  * five days in the cool room.
  */
-class ForecastTest {
+class PlacesAheadTest {
     private final Winter house = winter().place("cellar", Sort.CELLAR)
             .room(20)
             .place("step", Sort.COOL_ROOM)

@@ -20,7 +20,7 @@ import sillbook.model.Stage;
  * leave is free for the others. A stage that no place serves, as in a house without a cool room, is spent where the pot
  * stands.
  */
-final class Forecast {
+final class PlacesAhead {
     private static final Comparator<Pace> FURTHEST_FIRST =
             Comparator.<Pace, Stage>comparing(pace -> pace.wanted).reversed();
 
@@ -30,7 +30,7 @@ final class Forecast {
     private LocalDate day;
 
     /** Begins on the day of the lines, with the pots as they stand then. */
-    Forecast(Collection<PotNow> pots, Lines lines, Destinations destinations) {
+    PlacesAhead(Collection<PotNow> pots, Lines lines, Destinations destinations) {
         this.destinations = destinations;
         this.occupancy = Occupancy.of(pots.stream().map(PotNow::life).toList());
         this.paces = pots.stream().map(pot -> new Pace(pot, lines.of(pot))).toList();
@@ -71,7 +71,7 @@ final class Forecast {
     }
 
     /** Goes on to a day, which may not lie before the one it is at. */
-    Forecast to(LocalDate until) {
+    PlacesAhead to(LocalDate until) {
         while (day.isBefore(until)) {
             day = day.plusDays(1);
             paces.forEach(this::turn);
