@@ -108,12 +108,17 @@ class FirstWinterIT {
             command("write", "--journal", other.toString(), line);
         }
 
-        assertThat(command("today", "--journal", other.toString()))
-                .isEqualTo(command("today", "--journal", journal.toString()));
+        assertThat(withoutHours(command("today", "--journal", other.toString())))
+                .isEqualTo(withoutHours(command("today", "--journal", journal.toString())));
         for (String view : List.of("pots", "places", "bulbs")) {
             assertThat(command(view, "--json", "--journal", other.toString()))
                     .isEqualTo(command(view, "--json", "--journal", journal.toString()));
         }
         assertThat(Files.size(other)).isPositive();
+    }
+
+    /** What was done today bears the minute it was written in, and the two journals are written one after the other. */
+    private static String withoutHours(String today) {
+        return today.replaceAll("(?m)^  \\d\\d:\\d\\d ", "  ");
     }
 }
