@@ -72,6 +72,11 @@ public record Place(
         public int usualCheckDays() {
             return usualCheckDays;
         }
+
+        /** Whether it is as cold as the weather lets it be, so that it is cold on some days of the year only. */
+        public boolean followsTheWeather() {
+            return this == COLD_FRAME || this == TRENCH || this == GARAGE || this == PORCH;
+        }
     }
 
     /** What can go wrong at a place. */

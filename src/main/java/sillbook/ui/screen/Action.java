@@ -48,7 +48,7 @@ public enum Action {
     JOT(Where.POTS, "J", "jot", "jot a note"),
     OUTCOME(Where.POTS, "O", "outcome", "outcome; done; what failed"),
     CORRECT(Where.POTS, "E", "correct", "correct"),
-    REMOVE(Where.POTS, "Delete", "remove", "remove; asks for the label"),
+    REMOVE(Where.POTS, "Delete", "remove", "remove; a pot asks for its label"),
 
     DO_JOB(Where.TODAY, "Enter", "do it", "do the job; start the round"),
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),

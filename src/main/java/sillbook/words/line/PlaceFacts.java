@@ -80,6 +80,11 @@ record PlaceFacts(Filled filled) {
         return hazards;
     }
 
+    /** Whether the days on which the place is cold are among them. */
+    boolean sayColdDays() {
+        return filled.has(COLD);
+    }
+
     void say(Place place, Draft draft) {
         filled.get(Slots.CALLED).ifPresent(name -> draft.means("from now on called " + name));
         filled.get(ROOM).ifPresent(room -> draft.means("room for " + Counts.of(room, "pot")));

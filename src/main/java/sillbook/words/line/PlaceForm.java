@@ -57,13 +57,26 @@ final class PlaceForm implements Form {
 
     private static void write(Place before, boolean isNew, Filled filled, Draft draft) {
         Lines.written("place", before.name(), isNew, draft);
-        Place place = new PlaceFacts(filled).over(before);
+        PlaceFacts facts = new PlaceFacts(filled);
+        Place place = facts.over(before);
         if (isNew) {
             String sort = place.sort() == Sort.OTHER ? "" : Terms.SORTS.say(place.sort()) + ", ";
             draft.means(sort + "for the " + Terms.STAGES.say(place.serves()));
         }
-        new PlaceFacts(filled).say(place, draft);
+        facts.say(place, draft);
+        if (isNew && place.serves() == Stage.COLD && !facts.sayColdDays()) {
+            remarkColdDays(place, draft);
+        }
         draft.change(new WriteDown(place));
+    }
+
+    private static void remarkColdDays(Place place, Draft draft) {
+        if (place.sort().followsTheWeather()) {
+            draft.remark(
+                    "cold-all-year",
+                    "Taken to be cold enough all year. If the " + place.name()
+                            + " is so for part of it only, say which: cold 15 oct to 1 apr.");
+        }
     }
 
     /** What the name itself says it is; where it only says which stage it serves, it is something else. */
