@@ -38,6 +38,7 @@ public final class Commands {
         root.setOut(new PrintWriter(world.out(), true, UTF_8))
                 .setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setExecutionStrategy(this::carryOut)
                 .setParameterExceptionHandler((wrong, arguments) -> wrong(wrong))
                 .setExecutionExceptionHandler((failure, command, parsed) -> failed(failure));
     }
@@ -61,8 +62,21 @@ public final class Commands {
     }
 
     private int help(CommandLine command) {
-        printer.lines(command.getUsageMessage(Ansi.OFF).stripTrailing().lines().toList());
-        return ExitCode.DONE;
+        return print(command.getUsageMessage(Ansi.OFF).stripTrailing().lines().toList());
+    }
+
+    /** The library would print the version itself, and keep to itself that it could not. */
+    private int carryOut(CommandLine.ParseResult asked) {
+        return asked.isVersionHelpRequested() ? print(List.of(Version.LINE)) : new CommandLine.RunLast().execute(asked);
+    }
+
+    private int print(List<String> lines) {
+        try {
+            printer.lines(lines);
+            return ExitCode.DONE;
+        } catch (Printer.OutputClosed closed) {
+            return failed(closed);
+        }
     }
 
     private int wrong(CommandLine.ParameterException wrong) {

@@ -10,7 +10,6 @@ import picocli.CommandLine.ScopeType;
 /** The program itself: without a command it opens the screens, which needs a terminal. */
 @Command(
         name = "sillbook",
-        version = Version.LINE,
         description = "The season book for people who bring spring bulbs to flower indoors.",
         footer = {
             "",

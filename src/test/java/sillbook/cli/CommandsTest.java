@@ -104,6 +104,15 @@ class CommandsTest {
         assertThat(printed.err()).startsWith("sillbook backup needs FILE.");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"--version", "--help", "today --help"})
+    void whatCannotBePrintedIsNotDone(String command) {
+        Printed printed = terminal.runWhereOutputFails("No space left on device", command.split(" ", -1));
+
+        assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
+        assertThat(printed.err()).startsWith("The output could not be written: No space left on device.");
+    }
+
     @Test
     void theVersionIsOneLineAndThatOfTheBuild() throws IOException {
         Printed printed = terminal.run("--version");
