@@ -16,6 +16,7 @@ import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
+import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
 
@@ -29,6 +30,7 @@ final class EntityNames {
             named(Purchase.class, EntityNames::purchase),
             named(PottingMix.class, (journal, mix) -> "potting mix " + mix.name()),
             named(Container.class, (journal, container) -> "container " + container.name()),
+            named(UsualWay.class, (journal, way) -> "usual way " + way.name()),
             named(Place.class, (journal, place) -> "place " + place.name()),
             named(Pot.class, (journal, pot) -> "pot " + pot.label()),
             named(Event.class, (journal, event) -> "entry of " + Said.subject(journal, event.subject())),

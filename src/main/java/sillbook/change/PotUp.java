@@ -15,6 +15,7 @@ import sillbook.model.Labels;
 import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Season;
 
@@ -25,6 +26,7 @@ import sillbook.model.Season;
  * @param plantings what is in each
  * @param howMany how many pots; more than one make a batch
  * @param labels the first label, or only its letter for the next free one
+ * @param potting how each was filled
  * @param potted the day they were potted and watered; empty when they wait for it
  * @param place where they were put on that day
  * @param parent the pot whose plant lives on in this one
@@ -38,6 +40,7 @@ public record PotUp(
         Optional<Id<Container>> container,
         Optional<Length> across,
         Optional<Id<PottingMix>> pottingMix,
+        Potting potting,
         Optional<Day> potted,
         Optional<Id<Place>> place,
         Optional<Id<Pot>> parent,
@@ -128,6 +131,6 @@ public record PotUp(
 
     private Pot pot(String label, Optional<Id<Batch>> batch, Hand hand) {
         Id<Pot> id = hand.ids().next();
-        return new Pot(id, season, label, plantings, way, container, across, pottingMix, batch, parent, note);
+        return new Pot(id, season, label, plantings, way, container, across, pottingMix, potting, batch, parent, note);
     }
 }

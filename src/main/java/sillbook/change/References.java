@@ -39,6 +39,7 @@ final class References {
         return Stream.of(
                 journal.pots(),
                 journal.purchases(),
+                journal.usualWays(),
                 journal.ownFigures(),
                 journal.outcomes(),
                 journal.events(),

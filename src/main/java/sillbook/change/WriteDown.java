@@ -16,11 +16,12 @@ import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
+import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 
 /**
  * An entry is written down, or takes the place of the one with its id: a variety, purchase, potting mix, container,
- * place, own figure, wish, outcome, the settings, or a pot's own facts. Events have changes of their own.
+ * usual way, place, own figure, wish, outcome, the settings, or a pot's own facts. Events have changes of their own.
  */
 public record WriteDown(Entity<?> entity) implements Change {
     public WriteDown {
@@ -60,6 +61,9 @@ public record WriteDown(Entity<?> entity) implements Change {
         }
         if (entity instanceof Container container) {
             return taken(journal.containers(), container, one -> "container " + one.name());
+        }
+        if (entity instanceof UsualWay way) {
+            return taken(journal.usualWays(), way, one -> "usual way " + one.name());
         }
         return entity instanceof Pot pot ? labelTaken(journal, pot) : Optional.empty();
     }

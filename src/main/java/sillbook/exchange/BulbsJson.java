@@ -74,7 +74,7 @@ public final class BulbsJson {
                 .decimal("gradeAcrossCm", purchase.grade().across().map(Length::centimetres))
                 .object("price", purchase.price(), BulbsJson::price)
                 .written("supplier", purchase.supplier())
-                .written("arrival", purchase.arrival())
+                .written("arrival", purchase.arrival().note())
                 .text("waits", named.place(purchase.waits()))
                 .decimal("cooledWeeks", purchase.cooled().weeks())
                 .written("note", purchase.note());

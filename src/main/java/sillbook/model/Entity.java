@@ -16,6 +16,7 @@ public sealed interface Entity<T extends Entity<T>>
                 Purchase,
                 PottingMix,
                 Container,
+                UsualWay,
                 Place,
                 Pot,
                 Event,

@@ -100,6 +100,10 @@ public final class Journal {
         return all(Container.class);
     }
 
+    public Catalogue<UsualWay> usualWays() {
+        return all(UsualWay.class);
+    }
+
     public Catalogue<Place> places() {
         return all(Place.class);
     }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  * @param plantings what is in it; the first names the pot
  * @param container the object it stands in
  * @param across its inside width, where the container is not known or says nothing
+ * @param potting how it was filled
  * @param batch shared by pots made together
  * @param parent the pot of an earlier season whose plant lives on in this one
  */
@@ -24,6 +25,7 @@ public record Pot(
         Optional<Id<Container>> container,
         Optional<Length> across,
         Optional<Id<PottingMix>> pottingMix,
+        Potting potting,
         Optional<Id<Batch>> batch,
         Optional<Id<Pot>> parent,
         String note)

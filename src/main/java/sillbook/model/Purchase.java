@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  * @param count bulbs, as received or as ordered
  * @param price what they cost altogether
  * @param supplier in the grower's words; may be empty
- * @param arrival their state on arrival in the grower's words; may be empty
+ * @param origin where they were grown, in the grower's words; may be empty
  * @param waits where they wait to be potted
  * @param cooled how long they were cooled before they came
  */
@@ -23,7 +23,8 @@ public record Purchase(
         Grade grade,
         Optional<Money> price,
         String supplier,
-        String arrival,
+        String origin,
+        Arrival arrival,
         Optional<Id<Place>> waits,
         Cooled cooled,
         State state,
@@ -33,6 +34,10 @@ public record Purchase(
     public Purchase {
         if (count < 1) {
             throw new IllegalArgumentException("a purchase has at least one bulb, not " + count);
+        }
+        if (arrival.counted() > count) {
+            throw new IllegalArgumentException(
+                    arrival.counted() + " bulbs were looked at, and only " + count + " came");
         }
     }
 
@@ -69,8 +74,19 @@ public record Purchase(
      */
     public record Money(long minor, String currency) {}
 
+    /** Bulbs that can be planted. */
+    public int sound() {
+        return arrival.firm().orElse(count - arrival.unsound());
+    }
+
+    /** How many fewer came than were ordered. */
+    public int missing() {
+        return Math.max(0, arrival.ordered().orElse(count) - count);
+    }
+
     @Override
     public Stream<Id<?>> refersTo() {
-        return Stream.concat(Stream.of(variety), waits.stream());
+        return Stream.of(Stream.of(variety), arrival.insteadOf().stream(), waits.stream())
+                .flatMap(ids -> ids);
     }
 }

@@ -35,7 +35,7 @@ public record PurchaseWords(Journal journal) {
         purchase.price().map(Prices::say).ifPresent(facts::add);
         size(purchase).map(size -> "grade " + size).ifPresent(facts::add);
         said("from ", purchase.supplier()).ifPresent(facts::add);
-        said("arrived ", purchase.arrival()).ifPresent(facts::add);
+        said("arrived ", purchase.arrival().note()).ifPresent(facts::add);
         facts.add(purchase.cooled()
                 .weeks()
                 .map(weeks -> "cooled " + Weeks.say(weeks) + " before")

@@ -45,9 +45,11 @@ CREATE TABLE variety (
     kind_group     TEXT    NOT NULL, -- its group
     height         INTEGER CHECK (height >= 0), -- full height in flower, 0.1 mm
     height_written TEXT    CHECK ((height IS NULL) = (height_written IS NULL)), -- as written
+    bloom_season   TEXT    NOT NULL CHECK (bloom_season IN ('NOT_SAID', 'EARLY', 'MID', 'LATE')), -- among its kind, as catalogues say
     colour         TEXT    NOT NULL, -- text
     scent          TEXT    NOT NULL CHECK (scent IN ('NOT_SAID', 'NONE', 'LIGHT', 'STRONG')), -- how strong
     packet_forcing TEXT    NOT NULL CHECK (packet_forcing IN ('NOT_STATED', 'YES', 'NO')), -- what the packet says of it
+    for_pots       TEXT    NOT NULL CHECK (for_pots IN ('NOT_MARKED', 'SUITS', 'TALL', 'UNSUITED')), -- the grower's own mark
     note           TEXT    NOT NULL  -- text
 ) STRICT;
 
@@ -101,6 +103,12 @@ CREATE TABLE purchase (
     price          INTEGER, -- altogether, in the currency's smallest unit
     currency       TEXT    CHECK ((price IS NULL) = (currency IS NULL)), -- ISO 4217; empty for the usual one
     supplier       TEXT    NOT NULL, -- text
+    origin         TEXT    NOT NULL, -- text: where they were grown
+    ordered        INTEGER CHECK (ordered >= 1), -- bulbs ordered, where another number came
+    instead_of     TEXT    REFERENCES variety (id), -- what was ordered, where another variety was sent
+    firm           INTEGER CHECK (firm >= 0), -- bulbs found firm on arrival, if counted
+    soft           INTEGER CHECK (soft >= 0), -- bulbs found soft
+    mouldy         INTEGER CHECK (mouldy >= 0), -- bulbs found mouldy
     arrival        TEXT    NOT NULL, -- text: state on arrival
     waits_in       TEXT    REFERENCES place (id), -- where they wait to be potted
     cooled_weeks   REAL    CHECK (cooled_weeks >= 0), -- weeks of dry cold before they came
@@ -135,6 +143,20 @@ CREATE TABLE container (
     note           TEXT    NOT NULL  -- text
 ) STRICT;
 
+CREATE TABLE usual_way (
+    id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    name           TEXT    NOT NULL CHECK (trim(name) <> ''), -- text
+    container      TEXT    REFERENCES container (id), -- the object its pots stand in
+    across         INTEGER CHECK (across >= 0), -- inside width of its pots, where no container is named, 0.1 mm
+    across_written TEXT    CHECK ((across IS NULL) = (across_written IS NULL)), -- as written
+    potting_mix    TEXT    REFERENCES potting_mix (id), -- what they are filled with
+    holes          TEXT    NOT NULL CHECK (holes IN ('NOT_SAID', 'PAPER', 'MESH', 'CROCKS', 'OPEN')), -- what lies over the holes
+    depth          TEXT    NOT NULL CHECK (depth IN ('NOT_SAID', 'HALF_OUT', 'THIRD_OUT', 'TIPS_OUT', 'TIPS_LEVEL', 'JUST_COVERED',
+                                                     'COVERED')), -- how deep the bulbs sit
+    topping        TEXT    NOT NULL, -- text: what lies on the potting mix
+    note           TEXT    NOT NULL  -- text
+) STRICT;
+
 CREATE TABLE pot (
     id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
     season         INTEGER NOT NULL, -- season
@@ -144,6 +166,11 @@ CREATE TABLE pot (
     across         INTEGER CHECK (across >= 0), -- its inside width, where the container does not say, 0.1 mm
     across_written TEXT    CHECK ((across IS NULL) = (across_written IS NULL)), -- as written
     potting_mix    TEXT    REFERENCES potting_mix (id), -- what it is filled with
+    usual_way      TEXT    NOT NULL, -- name that the way it was filled by had then; empty when by none
+    holes          TEXT    NOT NULL CHECK (holes IN ('NOT_SAID', 'PAPER', 'MESH', 'CROCKS', 'OPEN')), -- what lies over the holes
+    depth          TEXT    NOT NULL CHECK (depth IN ('NOT_SAID', 'HALF_OUT', 'THIRD_OUT', 'TIPS_OUT', 'TIPS_LEVEL', 'JUST_COVERED',
+                                                     'COVERED')), -- how deep the bulbs sit
+    topping        TEXT    NOT NULL, -- text: what lies on the potting mix
     batch          TEXT    CHECK (length(batch) = 32), -- an id shared by pots made together
     parent         TEXT    REFERENCES pot (id), -- pot of an earlier season whose plant lives on in it
     note           TEXT    NOT NULL  -- text

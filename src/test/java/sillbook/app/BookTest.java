@@ -33,6 +33,7 @@ import sillbook.model.KeptWindow;
 import sillbook.model.Kind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.Settings.Colours;
@@ -91,6 +92,7 @@ class BookTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.of(Day.on(LocalDate.of(2026, 10, 14))),
                 Optional.of(CELLAR.id()),
                 Optional.empty(),
@@ -243,6 +245,7 @@ class BookTest {
                 pot.container(),
                 pot.across(),
                 pot.pottingMix(),
+                pot.potting(),
                 pot.batch(),
                 pot.parent(),
                 "");

@@ -28,6 +28,7 @@ import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.Stage;
@@ -113,6 +114,7 @@ final class TenSeasons {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.of(Day.on(potted)),
                 Optional.of(CELLAR.id()),
                 Optional.empty(),

@@ -16,6 +16,7 @@ import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.Variety;
@@ -73,6 +74,7 @@ final class Bench {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 potted,
                 place,
                 Optional.empty(),

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Entity;
@@ -24,6 +25,7 @@ import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
@@ -46,6 +48,7 @@ class EntriesTest {
                 Optional.empty(),
                 "",
                 "",
+                Arrival.NOT_SAID,
                 Optional.of(Bench.CELLAR.id()),
                 Purchase.Cooled.UNKNOWN,
                 Purchase.State.IN_HAND,
@@ -164,6 +167,7 @@ class EntriesTest {
                     pot.container(),
                     pot.across(),
                     pot.pottingMix(),
+                    pot.potting(),
                     pot.batch(),
                     pot.parent(),
                     pot.note())));
@@ -184,6 +188,7 @@ class EntriesTest {
                 two.container(),
                 two.across(),
                 two.pottingMix(),
+                two.potting(),
                 two.batch(),
                 two.parent(),
                 two.note());
@@ -237,6 +242,7 @@ class EntriesTest {
                 Optional.of(pan.id()),
                 Optional.empty(),
                 Optional.of(mix.id()),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -288,6 +294,7 @@ class EntriesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(parent.id()),
@@ -311,6 +318,7 @@ class EntriesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.of(parent.id()),
                 "");

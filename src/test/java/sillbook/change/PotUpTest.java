@@ -11,6 +11,7 @@ import sillbook.model.Event;
 import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Season;
 import sillbook.model.Stage;
 
@@ -106,6 +107,7 @@ class PotUpTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.empty(),
                 parent,

@@ -34,6 +34,7 @@ class JournalTest {
                 Optional.of(new Id<>(5, 1)),
                 Optional.empty(),
                 Optional.of(new Id<>(6, 1)),
+                Potting.NOT_SAID,
                 Optional.of(new Id<>(7, 1)),
                 Optional.of(new Id<>(3, 9)),
                 "");
@@ -197,6 +198,7 @@ class JournalTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.empty(),
                 "");

@@ -136,6 +136,7 @@ class ValuesTest {
                 Optional.empty(),
                 "",
                 "",
+                Arrival.NOT_SAID,
                 Optional.empty(),
                 Purchase.Cooled.UNKNOWN,
                 Purchase.State.IN_HAND,
@@ -152,6 +153,7 @@ class ValuesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.empty(),
                 "");

@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Handbook;
+import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Batch;
 import sillbook.model.Day;
@@ -42,6 +43,7 @@ import sillbook.model.Place.ColdDays;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Settings;
@@ -251,6 +253,7 @@ public final class Winter {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
+                    Potting.NOT_SAID,
                     batch,
                     Optional.empty(),
                     ""));
@@ -330,6 +333,7 @@ public final class Winter {
                     pot.container(),
                     pot.across(),
                     pot.pottingMix(),
+                    pot.potting(),
                     pot.batch(),
                     pot.parent(),
                     pot.note()));
@@ -352,6 +356,7 @@ public final class Winter {
                 Optional.empty(),
                 "",
                 "",
+                Arrival.NOT_SAID,
                 waits,
                 cooled,
                 state,

@@ -16,6 +16,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.change.Step;
+import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Day;
@@ -35,6 +36,7 @@ import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
@@ -43,6 +45,7 @@ import sillbook.model.SpanReading;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Temperature;
+import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
 
@@ -119,6 +122,7 @@ public final class RandomEntries {
                 () -> purchase(journal),
                 () -> mix(journal),
                 () -> container(journal),
+                () -> usualWay(journal),
                 () -> pot(journal),
                 () -> event(journal),
                 () -> event(journal),
@@ -149,9 +153,11 @@ public final class RandomEntries {
                 text(),
                 kind(),
                 perhaps(this::length),
+                pick(Variety.BloomSeason.values()),
                 text(),
                 pick(Variety.Scent.values()),
                 pick(Variety.PacketForcing.values()),
+                pick(Variety.ForPots.values()),
                 text());
     }
 
@@ -186,19 +192,31 @@ public final class RandomEntries {
     }
 
     private Purchase purchase(Journal journal) {
+        int bulbs = 1 + random.nextInt(100);
         return new Purchase(
                 oldOrNew(journal.purchases().all(), Purchase::id),
                 pick(journal.varieties().all()).id(),
                 season(),
                 day(),
-                1 + random.nextInt(100),
+                bulbs,
                 new Purchase.Grade(text(), perhaps(this::length)),
                 perhaps(() -> new Purchase.Money(random.nextLong() >> 8, pick(List.of("", "EUR", "GBP")))),
                 text(),
                 text(),
+                arrival(journal, bulbs),
                 perhaps(() -> pick(journal.places().all()).id()),
                 new Purchase.Cooled(perhaps(() -> random.nextDouble() * 15)),
                 pick(Purchase.State.values()),
+                text());
+    }
+
+    private Arrival arrival(Journal journal, int bulbs) {
+        return new Arrival(
+                perhaps(() -> 1 + random.nextInt(100)),
+                anyOf(journal.varieties().all(), Variety::id),
+                perhaps(() -> random.nextInt(1 + bulbs / 3)),
+                perhaps(() -> random.nextInt(1 + bulbs / 3)),
+                perhaps(() -> random.nextInt(1 + bulbs / 3)),
                 text());
     }
 
@@ -220,6 +238,23 @@ public final class RandomEntries {
                 text());
     }
 
+    private UsualWay usualWay(Journal journal) {
+        return new UsualWay(
+                oldOrNew(journal.usualWays().all(), UsualWay::id),
+                name(),
+                anyOf(journal.containers().all(), Container::id),
+                perhaps(this::length),
+                anyOf(journal.pottingMixes().all(), PottingMix::id),
+                pick(Potting.Holes.values()),
+                pick(Potting.Depth.values()),
+                text(),
+                text());
+    }
+
+    private Potting potting() {
+        return new Potting(text(), pick(Potting.Holes.values()), pick(Potting.Depth.values()), text());
+    }
+
     private Pot pot(Journal journal) {
         List<Pot.Planting> plantings = Stream.generate(() -> planting(journal))
                 .limit(1 + random.nextInt(3))
@@ -235,6 +270,7 @@ public final class RandomEntries {
                 anyOf(journal.containers().all(), Container::id),
                 perhaps(this::length),
                 anyOf(journal.pottingMixes().all(), PottingMix::id),
+                potting(),
                 perhaps(this::id),
                 Optional.empty(),
                 text());

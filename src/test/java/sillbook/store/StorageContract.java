@@ -32,6 +32,7 @@ import sillbook.model.KeptWindow;
 import sillbook.model.Kind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.Subject;
@@ -93,6 +94,7 @@ public abstract class StorageContract {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.empty(),
                 "");
@@ -176,9 +178,11 @@ public abstract class StorageContract {
                 "",
                 first.kind(),
                 first.height(),
+                first.bloomSeason(),
                 "blue",
                 first.scent(),
                 first.packetForcing(),
+                first.forPots(),
                 "");
         commit("written", first);
         commit("corrected", second);
@@ -298,6 +302,7 @@ public abstract class StorageContract {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.of(parent.id()),
                 "");

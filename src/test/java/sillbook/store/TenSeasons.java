@@ -21,6 +21,7 @@ import sillbook.model.Kind;
 import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.Stage;
@@ -75,6 +76,7 @@ public final class TenSeasons {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.empty(),
                 Optional.empty(),
                 "");

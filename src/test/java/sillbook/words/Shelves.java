@@ -14,6 +14,7 @@ import sillbook.change.PotUp;
 import sillbook.change.Step;
 import sillbook.change.WriteDown;
 import sillbook.handbook.Handbook;
+import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Day;
@@ -28,6 +29,7 @@ import sillbook.model.Place;
 import sillbook.model.Place.ColdDays;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
@@ -154,6 +156,7 @@ public final class Shelves {
                 Optional.empty(),
                 "",
                 "",
+                Arrival.NOT_SAID,
                 Optional.empty(),
                 Purchase.Cooled.UNKNOWN,
                 Purchase.State.IN_HAND,
@@ -184,6 +187,7 @@ public final class Shelves {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 Optional.of(Day.on(day)),
                 Optional.of(place(place).id()),
                 Optional.empty(),

@@ -19,6 +19,7 @@ final class Mappings {
             new PurchaseRows(),
             new PottingMixRows(),
             new ContainerRows(),
+            new UsualWayRows(),
             new PotRows(),
             new EventRows(),
             new SpanReadingRows(),

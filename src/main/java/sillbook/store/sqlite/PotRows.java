@@ -7,6 +7,9 @@ import sillbook.model.Id;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Planting;
 import sillbook.model.Pot.Way;
+import sillbook.model.Potting;
+import sillbook.model.Potting.Depth;
+import sillbook.model.Potting.Holes;
 
 /** The pots, with what is planted in them. */
 final class PotRows implements Mapping<Pot> {
@@ -20,6 +23,10 @@ final class PotRows implements Mapping<Pot> {
             "across",
             "across_written",
             "potting_mix",
+            "usual_way",
+            "holes",
+            "depth",
+            "topping",
             "batch",
             "parent",
             "note");
@@ -54,6 +61,10 @@ final class PotRows implements Mapping<Pot> {
                 .optionalId(pot.container())
                 .optionalLength(pot.across())
                 .optionalId(pot.pottingMix())
+                .text(pot.potting().usualWay())
+                .word(pot.potting().holes())
+                .word(pot.potting().depth())
+                .text(pot.potting().topping())
                 .optionalId(pot.batch())
                 .optionalId(pot.parent())
                 .text(pot.note());
@@ -71,6 +82,7 @@ final class PotRows implements Mapping<Pot> {
                 row.optionalId(),
                 row.optionalLength(),
                 row.optionalId(),
+                new Potting(row.text(), row.word(Holes.class), row.word(Depth.class), row.text()),
                 row.optionalId(),
                 row.optionalId(),
                 row.text());

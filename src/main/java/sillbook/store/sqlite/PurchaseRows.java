@@ -2,6 +2,7 @@
 package sillbook.store.sqlite;
 
 import java.sql.SQLException;
+import sillbook.model.Arrival;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Cooled;
 import sillbook.model.Purchase.Grade;
@@ -24,6 +25,12 @@ final class PurchaseRows implements Mapping<Purchase> {
             "price",
             "currency",
             "supplier",
+            "origin",
+            "ordered",
+            "instead_of",
+            "firm",
+            "soft",
+            "mouldy",
             "arrival",
             "waits_in",
             "cooled_weeks",
@@ -51,7 +58,13 @@ final class PurchaseRows implements Mapping<Purchase> {
                 .optionalLength(purchase.grade().across())
                 .optionalMoney(purchase.price())
                 .text(purchase.supplier())
-                .text(purchase.arrival())
+                .text(purchase.origin())
+                .optionalNumber(purchase.arrival().ordered())
+                .optionalId(purchase.arrival().insteadOf())
+                .optionalNumber(purchase.arrival().firm())
+                .optionalNumber(purchase.arrival().soft())
+                .optionalNumber(purchase.arrival().mouldy())
+                .text(purchase.arrival().note())
                 .optionalId(purchase.waits())
                 .optionalReal(purchase.cooled().weeks())
                 .word(purchase.state())
@@ -70,9 +83,20 @@ final class PurchaseRows implements Mapping<Purchase> {
                 row.optionalMoney(),
                 row.text(),
                 row.text(),
+                arrival(row),
                 row.optionalId(),
                 new Cooled(row.optionalReal()),
                 row.word(State.class),
+                row.text());
+    }
+
+    private static Arrival arrival(Row row) throws SQLException {
+        return new Arrival(
+                row.optionalNumber(),
+                row.optionalId(),
+                row.optionalNumber(),
+                row.optionalNumber(),
+                row.optionalNumber(),
                 row.text());
     }
 }

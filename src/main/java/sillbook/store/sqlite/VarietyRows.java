@@ -3,6 +3,8 @@ package sillbook.store.sqlite;
 
 import java.sql.SQLException;
 import sillbook.model.Variety;
+import sillbook.model.Variety.BloomSeason;
+import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
 
@@ -17,9 +19,11 @@ final class VarietyRows implements Mapping<Variety> {
             "kind_group",
             "height",
             "height_written",
+            "bloom_season",
             "colour",
             "scent",
             "packet_forcing",
+            "for_pots",
             "note");
 
     @Override
@@ -39,9 +43,11 @@ final class VarietyRows implements Mapping<Variety> {
                 .text(variety.packetName())
                 .kind(variety.kind())
                 .optionalLength(variety.height())
+                .word(variety.bloomSeason())
                 .text(variety.colour())
                 .word(variety.scent())
                 .word(variety.packetForcing())
+                .word(variety.forPots())
                 .text(variety.note());
     }
 
@@ -53,9 +59,11 @@ final class VarietyRows implements Mapping<Variety> {
                 row.text(),
                 row.kind(),
                 row.optionalLength(),
+                row.word(BloomSeason.class),
                 row.text(),
                 row.word(Scent.class),
                 row.word(PacketForcing.class),
+                row.word(ForPots.class),
                 row.text());
     }
 }

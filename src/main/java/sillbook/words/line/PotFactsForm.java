@@ -9,6 +9,7 @@ import sillbook.change.Together;
 import sillbook.change.WriteDown;
 import sillbook.model.Container;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Variety;
 import sillbook.words.Heard;
@@ -92,6 +93,7 @@ final class PotFactsForm implements Form {
                 filled.get(Slots.CONTAINER).map(Container::id).or(pot::container),
                 filled.get(Slots.LENGTH).or(pot::across),
                 filled.get(Slots.MIX).map(PottingMix::id).or(pot::pottingMix),
+                Potting.NOT_SAID,
                 pot.batch(),
                 pot.parent(),
                 filled.get(Slots.NOTE).orElse(pot.note()));

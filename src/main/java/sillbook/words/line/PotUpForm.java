@@ -15,6 +15,7 @@ import sillbook.model.Container;
 import sillbook.model.Day;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Variety;
@@ -161,6 +162,7 @@ final class PotUpForm implements Form {
                 container.map(Container::id),
                 filled.get(Slots.LENGTH),
                 filled.get(Slots.MIX).map(PottingMix::id),
+                Potting.NOT_SAID,
                 pots.potted(),
                 place.filter(there -> pots.potted().isPresent())
                         .map(there -> there.thing().id()),

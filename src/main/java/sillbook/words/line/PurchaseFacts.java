@@ -3,6 +3,7 @@ package sillbook.words.line;
 
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Arrival;
 import sillbook.model.Day;
 import sillbook.model.Length;
 import sillbook.model.Purchase;
@@ -82,6 +83,7 @@ record PurchaseFacts(Filled filled) {
                 before.grade(),
                 before.price(),
                 before.supplier(),
+                before.origin(),
                 before.arrival(),
                 before.waits(),
                 before.cooled(),
@@ -102,11 +104,19 @@ record PurchaseFacts(Filled filled) {
                         filled.get(ACROSS).or(before.grade()::across)),
                 filled.get(PRICE).or(before::price),
                 filled.get(SUPPLIER).orElse(before.supplier()),
-                filled.get(Slots.FREE).orElse(before.arrival()),
+                before.origin(),
+                arrival(before.arrival()),
                 filled.get(Slots.ANY_PLACE).map(place -> place.thing().id()).or(before::waits),
                 filled.get(COOLED).orElse(before.cooled()),
                 before.state(),
                 filled.get(Slots.NOTE).orElse(before.note()));
+    }
+
+    private Arrival arrival(Arrival before) {
+        return filled.get(Slots.FREE)
+                .map(words -> new Arrival(
+                        before.ordered(), before.insteadOf(), before.firm(), before.soft(), before.mouldy(), words))
+                .orElse(before);
     }
 
     void say(Purchase purchase, Draft draft) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import sillbook.change.Change;
 import sillbook.change.Together;
 import sillbook.change.WriteDown;
+import sillbook.model.Arrival;
 import sillbook.model.Day;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.State;
@@ -80,6 +81,7 @@ final class PurchaseForm implements Form {
                 Optional.empty(),
                 "",
                 "",
+                Arrival.NOT_SAID,
                 Optional.empty(),
                 Purchase.Cooled.UNKNOWN,
                 ordered ? State.ORDERED : State.IN_HAND,

@@ -72,6 +72,7 @@ final class SameAgainForm implements Form {
                 model.container(),
                 model.across(),
                 model.pottingMix(),
+                model.potting(),
                 pots.potted(),
                 place.map(Place::id),
                 Optional.empty(),

@@ -95,9 +95,11 @@ final class VarietyForm implements Form {
                 filled.get(SOLD_AS).orElse(before.packetName()),
                 filled.get(Slots.KIND).orElse(before.kind()),
                 filled.get(Slots.LENGTH).or(before::height),
+                before.bloomSeason(),
                 filled.get(COLOUR).or(() -> filled.get(Slots.FREE)).orElse(before.colour()),
                 filled.get(SCENT).orElse(before.scent()),
                 filled.get(PACKET).orElse(before.packetForcing()),
+                before.forPots(),
                 filled.get(Slots.NOTE).orElse(before.note()));
         Lines.written("variety", Lines.quoted(before.name()), isNew, draft);
         say(variety, filled, draft);

@@ -35,7 +35,7 @@ class FaultTest {
         RandomEntries random = new RandomEntries(8);
         List<Edit> edits = new ArrayList<>();
         Journal journal = BEFORE;
-        while (edits.size() < 24) {
+        while (edits.size() < 60) {
             List<Edit> next = random.step(journal).edits();
             journal = journal.with(next);
             edits.addAll(next);

@@ -43,9 +43,11 @@ final class Journals {
                 "",
                 plain.kind(),
                 plain.height(),
+                plain.bloomSeason(),
                 "",
                 plain.scent(),
                 plain.packetForcing(),
+                plain.forPots(),
                 note);
     }
 

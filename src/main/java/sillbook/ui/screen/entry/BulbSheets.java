@@ -4,6 +4,7 @@ package sillbook.ui.screen.entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Arrival;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
 import sillbook.model.Purchase;
@@ -121,7 +122,7 @@ final class BulbSheets {
                 .with(ACROSS.blank(), across(journal, purchase))
                 .with(PRICE.blank(), purchase.price().map(Prices::say).orElse(""))
                 .with(SUPPLIER.blank(), purchase.supplier())
-                .with(ARRIVAL.blank(), purchase.arrival())
+                .with(ARRIVAL.blank(), purchase.arrival().note())
                 .with(
                         COOLED.blank(),
                         purchase.cooled().weeks().map(Weeks::number).orElse(""))
@@ -164,6 +165,7 @@ final class BulbSheets {
                 Optional.empty(),
                 "",
                 "",
+                Arrival.NOT_SAID,
                 Optional.empty(),
                 Purchase.Cooled.UNKNOWN,
                 purchase.state(),

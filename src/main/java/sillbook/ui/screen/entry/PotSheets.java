@@ -6,6 +6,7 @@ import java.util.Optional;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.ui.screen.form.Answers;
 import sillbook.words.Lengths;
 import sillbook.words.Terms;
@@ -105,6 +106,7 @@ final class PotSheets {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Potting.NOT_SAID,
                 pot.batch(),
                 pot.parent(),
                 "");

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.handbook.FigureName;
+import sillbook.model.Arrival;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Event;
@@ -74,7 +75,18 @@ final class GrowersShelf {
     private static Variety tall(Journal journal, String name, double centimetres, PacketForcing packet) {
         Variety known = find(journal, name);
         Optional<Length> height = Optional.of(Length.ofCentimetres(centimetres));
-        return new Variety(known.id(), name, "", known.kind(), height, "plum", Scent.LIGHT, packet, "");
+        return new Variety(
+                known.id(),
+                name,
+                "",
+                known.kind(),
+                height,
+                Variety.BloomSeason.NOT_SAID,
+                "plum",
+                Scent.LIGHT,
+                packet,
+                Variety.ForPots.NOT_MARKED,
+                "");
     }
 
     private static Purchase bought(long id, Variety of, int season, int count, Purchase.State state) {
@@ -87,7 +99,8 @@ final class GrowersShelf {
                 new Purchase.Grade("12+", Optional.empty()),
                 season == 2026 ? Optional.of(new Money(950, "")) : Optional.empty(),
                 "Harbour Seeds",
-                "firm",
+                "",
+                Arrival.in("firm"),
                 Optional.empty(),
                 new Purchase.Cooled(Optional.of(6.0)),
                 state,

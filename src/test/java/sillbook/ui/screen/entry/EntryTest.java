@@ -22,6 +22,7 @@ import sillbook.change.PotUp;
 import sillbook.change.Step;
 import sillbook.change.WriteDown;
 import sillbook.handbook.FigureName;
+import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Day;
@@ -36,6 +37,7 @@ import sillbook.model.Length;
 import sillbook.model.OwnFigure;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
@@ -55,9 +57,11 @@ class EntryTest {
             "Harbour at Night (new)",
             new Kind("tulip", "Triumph"),
             Optional.of(new Length(4800, "48 cm")),
+            Variety.BloomSeason.NOT_SAID,
             "near black, honey within",
             Variety.Scent.LIGHT,
             Variety.PacketForcing.YES,
+            Variety.ForPots.NOT_MARKED,
             "late, but worth it");
     private static final Place ATTIC = new Place(
             new Id<>(72, 1),
@@ -93,7 +97,8 @@ class EntryTest {
             new Purchase.Grade("12+", Optional.of(new Length(380, "3.8 cm"))),
             Optional.of(new Purchase.Money(950, "")),
             "Harbour Seeds",
-            "firm",
+            "",
+            Arrival.in("firm"),
             Optional.of(ATTIC.id()),
             new Purchase.Cooled(Optional.of(6.0)),
             Purchase.State.IN_HAND,
@@ -107,6 +112,7 @@ class EntryTest {
             Optional.of(BOWL.id()),
             Optional.empty(),
             Optional.of(MIX.id()),
+            Potting.NOT_SAID,
             Optional.empty(),
             Optional.empty(),
             "by the window");
