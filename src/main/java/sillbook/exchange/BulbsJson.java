@@ -9,6 +9,8 @@ import sillbook.model.Length;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Money;
 import sillbook.model.Variety;
+import sillbook.model.Variety.BloomSeason;
+import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
 import sillbook.season.VarietyNow;
@@ -38,9 +40,16 @@ public final class BulbsJson {
                 .text("kind", variety.kind().toString())
                 .written("soldAs", variety.packetName())
                 .decimal("heightCm", variety.height().map(Length::centimetres))
+                .text(
+                        "bloomSeason",
+                        unless(BloomSeason.NOT_SAID, variety.bloomSeason()).map(Terms.BLOOM_SEASONS::say))
                 .written("colour", variety.colour())
-                .text("scent", said(variety.scent()).map(Terms.SCENTS::say))
-                .text("packetForcing", said(variety.packetForcing()).map(Terms.PACKETS::say))
+                .text("scent", unless(Scent.NOT_SAID, variety.scent()).map(Terms.SCENTS::say))
+                .text(
+                        "packetForcing",
+                        unless(PacketForcing.NOT_STATED, variety.packetForcing())
+                                .map(Terms.PACKETS::say))
+                .text("ownMark", unless(ForPots.NOT_MARKED, variety.forPots()).map(Terms.FOR_POTS::say))
                 .written("note", variety.note())
                 .number("inHand", now.inHand())
                 .number("potsScored", now.pots())
@@ -48,12 +57,8 @@ public final class BulbsJson {
                 .list("winters", now.winters(), this::winter);
     }
 
-    private static Optional<Scent> said(Scent scent) {
-        return Optional.of(scent).filter(said -> said != Scent.NOT_SAID);
-    }
-
-    private static Optional<PacketForcing> said(PacketForcing forcing) {
-        return Optional.of(forcing).filter(said -> said != PacketForcing.NOT_STATED);
+    private static <E extends Enum<E>> Optional<E> unless(E nothing, E word) {
+        return Optional.of(word).filter(one -> one != nothing);
     }
 
     private Fields winter(Winter winter) {
@@ -69,11 +74,18 @@ public final class BulbsJson {
                 .text("season", named.season(purchase.season()))
                 .happened("day", purchase.day())
                 .number("bulbs", purchase.count())
+                .whole("ordered", purchase.arrival().ordered())
+                .text("insteadOf", purchase.arrival().insteadOf().map(named::variety))
+                .whole("firm", purchase.arrival().firm())
+                .whole("soft", purchase.arrival().soft())
+                .whole("mouldy", purchase.arrival().mouldy())
+                .number("toPlant", purchase.sound())
                 .text("state", Terms.STATES.say(purchase.state()))
                 .written("gradePrinted", purchase.grade().printed())
                 .decimal("gradeAcrossCm", purchase.grade().across().map(Length::centimetres))
                 .object("price", purchase.price(), BulbsJson::price)
                 .written("supplier", purchase.supplier())
+                .written("origin", purchase.origin())
                 .written("arrival", purchase.arrival().note())
                 .text("waits", named.place(purchase.waits()))
                 .decimal("cooledWeeks", purchase.cooled().weeks())

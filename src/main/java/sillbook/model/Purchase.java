@@ -74,6 +74,28 @@ public record Purchase(
      */
     public record Money(long minor, String currency) {}
 
+    /** The same bulbs, come on that day: what was ordered is then what the count of those that came is held to. */
+    public Purchase arrivedOn(Day cameOn) {
+        Arrival beside = new Arrival(
+                arrival.ordered().or(() -> Optional.of(count)),
+                arrival.insteadOf(),
+                arrival.firm(),
+                arrival.soft(),
+                arrival.mouldy(),
+                arrival.note());
+        return in(State.IN_HAND, cameOn, beside);
+    }
+
+    /** The same bulbs, given up on. */
+    public Purchase rejected() {
+        return in(State.REJECTED, day, arrival);
+    }
+
+    private Purchase in(State now, Day on, Arrival cameAs) {
+        return new Purchase(
+                id, variety, season, on, count, grade, price, supplier, origin, cameAs, waits, cooled, now, note);
+    }
+
     /** Bulbs that can be planted. */
     public int sound() {
         return arrival.firm().orElse(count - arrival.unsound());

@@ -11,7 +11,7 @@ import sillbook.model.Season;
 import sillbook.model.Variety;
 
 /**
- * The bulbs of one variety that a season has in hand.
+ * The bulbs of one variety that a season has in hand; soft and mouldy ones are not among them.
  *
  * @param purchases those that have come, the oldest first
  */
@@ -57,6 +57,6 @@ public record Stock(Journal journal, List<Purchase> purchases) {
                 .filter(planting -> planting.purchase().equals(Optional.of(purchase.id())))
                 .mapToInt(planting -> planting.count())
                 .sum();
-        return Math.max(0, purchase.count() - potted);
+        return Math.max(0, purchase.sound() - potted);
     }
 }

@@ -96,7 +96,7 @@ final class DiaryReading {
 
     DiaryEntry of(Purchase purchase) {
         String says = names.variety(purchase.variety()) + ": " + Terms.STATES.say(purchase.state()) + ", "
-                + Counts.of(purchase.count(), "bulb")
+                + PurchaseWords.bulbs(purchase)
                 + purchase.price().map(price -> ", " + Prices.say(price)).orElse("")
                 + from(purchase.supplier());
         String found = " purchase bought " + Fold.of(of(purchase.variety())) + " "

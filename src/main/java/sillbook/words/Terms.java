@@ -21,6 +21,8 @@ import sillbook.model.Settings.Colours;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.Stage;
+import sillbook.model.Variety.BloomSeason;
+import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
 import sillbook.reckon.dates.Feast;
@@ -71,6 +73,18 @@ public final class Terms {
             .with(Scent.NONE, "no scent", "unscented", "not scented")
             .with(Scent.LIGHT, "lightly scented", "scented", "light scent")
             .with(Scent.STRONG, "strongly scented", "strong scent");
+
+    public static final Vocabulary<BloomSeason> BLOOM_SEASONS = Vocabulary.<BloomSeason>of("time of flower")
+            .with(BloomSeason.NOT_SAID, "season not said", "time of flower not said")
+            .with(BloomSeason.EARLY, "early", "early in the season", "flowers early", "early season")
+            .with(BloomSeason.MID, "mid season", "mid", "midseason", "flowers mid season")
+            .with(BloomSeason.LATE, "late", "late in the season", "flowers late", "late season");
+
+    public static final Vocabulary<ForPots> FOR_POTS = Vocabulary.<ForPots>of("mark for pots")
+            .with(ForPots.NOT_MARKED, "no mark for pots", "not marked for pots")
+            .with(ForPots.SUITS, "suits pots", "good in pots")
+            .with(ForPots.TALL, "tall for pots", "tall for a pot", "tall in pots")
+            .with(ForPots.UNSUITED, "not for pots", "unsuited to pots");
 
     public static final Vocabulary<PacketForcing> PACKETS = Vocabulary.<PacketForcing>of("word of the packet")
             .with(PacketForcing.NOT_STATED, "not stated", "nothing")

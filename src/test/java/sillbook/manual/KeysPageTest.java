@@ -18,7 +18,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sillbook.exchange.Demo;
 import sillbook.handbook.Handbook;
+import sillbook.model.Day;
+import sillbook.model.Edit;
 import sillbook.model.Journal;
+import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.ui.draw.Alphabet;
 import sillbook.ui.draw.Field;
@@ -60,6 +63,7 @@ class KeysPageTest {
         cards.put("A pot's card", demo().press("2", "Enter"));
         cards.put("A place's card", demo().press("3", "Enter"));
         cards.put("A variety's card", demo().press("4", "Enter"));
+        cards.put("Bulbs, on an order", new Desk(open(ordered())).press("4", "v", "p"));
         return cards;
     }
 
@@ -85,6 +89,28 @@ class KeysPageTest {
     private static State open(Snapshot shown) {
         Copy copy = new Copy("demo.sillbook", true, false);
         return Sillbook.open(Handbook.standard(), Desk.counting(), copy, shown, WINDOW);
+    }
+
+    /** The demo with bulbs on their way. */
+    private static Snapshot ordered() {
+        Journal journal = Demo.journal();
+        Purchase last = journal.purchases().all().iterator().next();
+        Purchase order = new Purchase(
+                last.id(),
+                last.variety(),
+                last.season(),
+                Day.on(DAY),
+                30,
+                last.grade(),
+                last.price(),
+                last.supplier(),
+                last.origin(),
+                last.arrival(),
+                last.waits(),
+                last.cooled(),
+                Purchase.State.ORDERED,
+                last.note());
+        return new Snapshot(journal.with(List.of(new Edit.Put(order))), DAY, 1, 0);
     }
 
     private static Desk demo() {

@@ -55,6 +55,7 @@ public enum Action {
     NEW_PLACE(Where.PLACES, "N", "new place", "new place"),
     OPEN_PLACE(Where.PLACES, "Enter", "place", "the place's card"),
     OPEN_VARIETY(Where.BULBS, "Enter", "variety", "the variety's card"),
+    ARRIVED(Where.BULBS, "Enter", "arrived", "what was ordered has come"),
     NEW_VARIETY(Where.BULBS, "N", "new", "new variety"),
     NEW_PURCHASE(Where.BULBS, "T", "purchase", "take in a purchase"),
     OPEN_ENTRY(Where.DIARY, "Enter", "open", "open what the entry is about"),

@@ -40,6 +40,12 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
             return Stock.of(variety.thing().id(), pots.season(), pots.bench.journal());
         }
 
+        private boolean isStockKept(Bench bench) {
+            return bench.journal().purchases().all().stream()
+                    .anyMatch(purchase ->
+                            purchase.variety().equals(variety.thing().id()));
+        }
+
         private int wanted(NewPots pots) {
             return bulbs.orElse(0) * pots.howMany;
         }
@@ -119,9 +125,15 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
         };
     }
 
-    /** Says where fewer bulbs are in hand than are wanted; of complete pots only. */
+    /**
+     * Says where fewer bulbs are in hand than are wanted; of complete pots only. Of a variety that the grower keeps no
+     * purchases of, the book cannot know.
+     */
     void sayStock(Draft draft) {
         for (Planting planting : plantings) {
+            if (!planting.isStockKept(bench)) {
+                continue;
+            }
             int wanted = planting.wanted(this);
             int inHand = planting.stock(this).inHand();
             int missing = wanted - inHand;

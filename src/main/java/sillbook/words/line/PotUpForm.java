@@ -107,6 +107,7 @@ final class PotUpForm implements Form {
                 .filter(place -> potted.isPresent())
                 .ifPresent(place -> sayWhere(place, pots.howMany(), filled, draft));
         Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
+        new DayInName(filled).remark(Slots.ANY_VARIETIES, draft);
         if (pots.isComplete()) {
             pots.sayStock(draft);
             draft.change(change(pots, filled));

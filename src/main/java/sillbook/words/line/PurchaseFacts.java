@@ -3,14 +3,13 @@ package sillbook.words.line;
 
 import java.util.List;
 import java.util.Optional;
-import sillbook.model.Arrival;
-import sillbook.model.Day;
+import java.util.stream.Stream;
 import sillbook.model.Length;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Cooled;
 import sillbook.model.Purchase.Grade;
 import sillbook.model.Purchase.Money;
-import sillbook.model.Purchase.State;
+import sillbook.model.Variety;
 import sillbook.text.Fold;
 import sillbook.words.Heard;
 import sillbook.words.Lengths;
@@ -21,24 +20,24 @@ import sillbook.words.Weeks;
 record PurchaseFacts(Filled filled) {
     static final Slot<Integer> COUNT = Slot.one("number of bulbs", Senses.number("(\\d{1,5})(?: bulbs?)?(?: of)?"));
 
-    private static final Slot<String> GRADE = Slot.one("", Senses.phraseAfter("grade", "size"));
+    private static final Slot<String> GRADE =
+            Slot.one("", Senses.phraseAfter("grade", "size").map(PurchaseFacts::printed));
     private static final Slot<Length> ACROSS = Slot.one("", Senses.longest((words, bench) -> across(words)));
     private static final Slot<Money> PRICE = Slot.one("price", Senses.longest((words, bench) -> price(words)));
     private static final Slot<String> SUPPLIER = Slot.one("", Senses.phraseAfter("from"));
+    private static final Slot<String> ORIGIN = Slot.one("", Senses.phraseAfter("grown in", "origin"));
     private static final Slot<Cooled> COOLED = Slot.one("", Senses.longest((words, bench) -> cooled(words)));
 
-    static final List<Slot<?>> SLOTS = List.of(
-            PRICE,
-            COUNT,
-            Slots.ANY_VARIETY,
-            Slots.ANY_PLACE,
-            GRADE,
-            ACROSS,
-            SUPPLIER,
-            COOLED,
-            Slots.DAY,
-            Slots.NOTE,
-            Slots.FREE);
+    static final List<Slot<?>> SLOTS = Stream.of(
+                    List.of(PRICE, COUNT, Slots.ANY_VARIETY, Slots.ANY_PLACE, GRADE, ACROSS, SUPPLIER, ORIGIN, COOLED),
+                    ArrivalFacts.SLOTS,
+                    List.of(Slots.DAY, Slots.NOTE, Slots.FREE))
+            .<Slot<?>>flatMap(List::stream)
+            .toList();
+
+    private static String printed(String grade) {
+        return Fold.of(grade).matches("unknown|not known|\\?") ? "" : grade;
+    }
 
     private static Optional<Heard<Length>> across(String words) {
         String said = Fold.of(words);
@@ -73,61 +72,48 @@ record PurchaseFacts(Filled filled) {
                 : Optional.empty();
     }
 
-    static Purchase inState(Purchase before, State state, Day day) {
-        return new Purchase(
-                before.id(),
-                before.variety(),
-                before.season(),
-                day,
-                before.count(),
-                before.grade(),
-                before.price(),
-                before.supplier(),
-                before.origin(),
-                before.arrival(),
-                before.waits(),
-                before.cooled(),
-                state,
-                before.note());
+    /** The variety that came. */
+    Optional<Named<Variety>> variety() {
+        return filled.get(ArrivalFacts.SENT).or(() -> filled.get(Slots.ANY_VARIETY));
     }
 
     /** The purchase with what is written put over what it was. */
     Purchase over(Purchase before) {
+        ArrivalFacts arrival = new ArrivalFacts(filled);
         return new Purchase(
                 before.id(),
-                before.variety(),
+                variety().map(named -> named.thing().id()).orElse(before.variety()),
                 before.season(),
                 filled.get(Slots.DAY).orElse(before.day()),
-                filled.get(COUNT).filter(count -> count > 0).orElse(before.count()),
+                arrival.count(before),
                 new Grade(
                         filled.get(GRADE).orElse(before.grade().printed()),
                         filled.get(ACROSS).or(before.grade()::across)),
                 filled.get(PRICE).or(before::price),
                 filled.get(SUPPLIER).orElse(before.supplier()),
-                before.origin(),
-                arrival(before.arrival()),
+                filled.get(ORIGIN).orElse(before.origin()),
+                arrival.over(before),
                 filled.get(Slots.ANY_PLACE).map(place -> place.thing().id()).or(before::waits),
                 filled.get(COOLED).orElse(before.cooled()),
                 before.state(),
                 filled.get(Slots.NOTE).orElse(before.note()));
     }
 
-    private Arrival arrival(Arrival before) {
-        return filled.get(Slots.FREE)
-                .map(words -> new Arrival(
-                        before.ordered(), before.insteadOf(), before.firm(), before.soft(), before.mouldy(), words))
-                .orElse(before);
-    }
-
-    void say(Purchase purchase, Draft draft) {
-        Lines.happened(purchase.state() == State.ORDERED ? "ordered" : "bought", purchase.day(), draft);
-        filled.get(GRADE).ifPresent(grade -> draft.means("grade " + grade));
+    /**
+     * Reads back what is written of a purchase.
+     *
+     * @param what what happened on its day: {@code bought}
+     */
+    void say(String what, Purchase purchase, Draft draft) {
+        Lines.happened(what, purchase.day(), draft);
+        filled.get(GRADE).ifPresent(grade -> draft.means(grade.isEmpty() ? "grade not known" : "grade " + grade));
         filled.get(ACROSS)
                 .ifPresent(across -> draft.means(
                         Lengths.say(across, draft.bench().journal().settings().lengths()) + " across"));
         filled.get(PRICE).ifPresent(price -> draft.means("price: " + Prices.say(price)));
         filled.get(SUPPLIER).ifPresent(supplier -> draft.means("from " + supplier));
-        filled.get(Slots.FREE).ifPresent(arrival -> draft.means("on arrival: " + arrival));
+        filled.get(ORIGIN).ifPresent(origin -> draft.means("grown in " + origin));
+        new ArrivalFacts(filled).say(purchase, draft);
         filled.get(COOLED).ifPresent(cooled -> draft.means(said(cooled)));
         filled.get(Slots.ANY_PLACE)
                 .ifPresent(

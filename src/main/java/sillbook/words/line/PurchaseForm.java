@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.change.Change;
 import sillbook.change.Together;
 import sillbook.change.WriteDown;
@@ -24,11 +25,13 @@ final class PurchaseForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "purchase",
-                "Bought or ordered, the count and the variety; then grade, price, from whom, how they arrived, how long they "
-                        + "were cooled, where they wait, the day. Arrived, rejected or purchase and a variety change its last one.",
+                "Bought or ordered, the count and the variety; then grade, price, from whom, grown in, how they arrived (27 of 30 or "
+                        + "3 short, 24 firm, 2 soft, 1 mould, or a few words), sent another variety instead, how long they were cooled, "
+                        + "where they wait, the day. Arrived, rejected or purchase and a variety change its last one.",
                 "bought 30 Marrow Lane, grade 12+, 9.50, from Harbour Seeds, firm, cooled 6 weeks",
                 "ordered 20 Penny Gloaming (crocus)",
-                "arrived Marrow Lane, soft, fridge");
+                "arrived Marrow Lane, 27 of 30, 2 soft, 1 mould, fridge",
+                "arrived Marrow Lane, sent Soot and Honey (tulip triumph), all firm");
     }
 
     @Override
@@ -62,21 +65,13 @@ final class PurchaseForm implements Form {
     }
 
     private static void buy(Named<Variety> variety, boolean ordered, Filled filled, Draft draft) {
-        Optional<Integer> count = filled.get(PurchaseFacts.COUNT).filter(bulbs -> bulbs > 0);
-        if (count.isEmpty()) {
-            draft.ask(
-                    "how many?",
-                    "How many bulbs? Write the number first, as: bought 30 "
-                            + variety.thing().name() + ".");
-            return;
-        }
         Day day = Slots.day(filled, draft.bench());
         Purchase plain = new Purchase(
                 draft.bench().ids().next(),
                 variety.thing().id(),
                 draft.bench().journal().seasonOf(day.likely()),
                 day,
-                count.get(),
+                1,
                 Purchase.Grade.UNKNOWN,
                 Optional.empty(),
                 "",
@@ -86,49 +81,74 @@ final class PurchaseForm implements Form {
                 Purchase.Cooled.UNKNOWN,
                 ordered ? State.ORDERED : State.IN_HAND,
                 "");
-        if (variety.isNew()) {
-            draft.means("a new variety: " + Lines.quoted(variety.thing().name()) + ", "
-                    + variety.thing().kind());
+        if (new ArrivalFacts(filled).countsBulbs()) {
+            write(plain, filled, draft);
+        } else {
+            draft.ask(
+                    "how many?",
+                    "How many bulbs? Write the number first, as: bought 30 "
+                            + variety.thing().name() + ".");
         }
-        write(plain, variety, filled, draft);
     }
 
     private static void change(Variety variety, String keyword, Filled filled, Draft draft) {
+        Variety ordered = filled.get(ArrivalFacts.INSTEAD_OF).map(Named::thing).orElse(variety);
         List<State> states = keyword.equals("arrived") ? List.of(State.ORDERED) : List.of(State.values());
         draft.bench().journal().purchases().all().stream()
-                .filter(purchase -> purchase.variety().equals(variety.id()))
+                .filter(purchase -> purchase.variety().equals(ordered.id()))
                 .filter(purchase -> states.contains(purchase.state()))
                 .max(Comparator.comparing(Purchase::day))
                 .ifPresentOrElse(
-                        last -> write(
-                                inState(last, keyword, draft.bench()), new Named<>(variety, false), filled, draft),
+                        last -> write(inState(last, keyword, draft.bench()), filled, draft),
                         () -> draft.ask(
                                 "no purchase",
                                 "No " + (states.size() == 1 ? "order" : "purchase") + " of "
-                                        + Lines.quoted(variety.name()) + " is in the book. Write: bought 30 "
-                                        + variety.name() + "."));
+                                        + Lines.quoted(ordered.name()) + " is in the book. Write: bought 30 "
+                                        + ordered.name() + "."));
     }
 
-    /** What arrives is dated by the day it came, today unless another is written: dry cold is counted from it. */
     private static Purchase inState(Purchase before, String keyword, Bench bench) {
         return switch (keyword) {
-            case "arrived" -> PurchaseFacts.inState(before, State.IN_HAND, Day.on(bench.today()));
-            case "rejected" -> PurchaseFacts.inState(before, State.REJECTED, before.day());
+            case "arrived" -> before.arrivedOn(Day.on(bench.today()));
+            case "rejected" -> before.rejected();
             default -> before;
         };
     }
 
-    private static void write(Purchase before, Named<Variety> variety, Filled filled, Draft draft) {
-        Purchase purchase = new PurchaseFacts(filled).over(before);
-        draft.means(purchase.count() + " " + Lines.quoted(variety.thing().name()) + ", "
-                + Terms.STATES.say(purchase.state()));
-        new PurchaseFacts(filled).say(purchase, draft);
-        List<Change> changes = new ArrayList<>();
-        if (variety.isNew()) {
-            changes.add(new WriteDown(variety.thing()));
+    private static void write(Purchase before, Filled filled, Draft draft) {
+        PurchaseFacts facts = new PurchaseFacts(filled);
+        if (!new ArrivalFacts(filled).goTogether(before, draft)) {
+            return;
         }
+        List<Variety> made = Stream.of(Slots.ANY_VARIETY, ArrivalFacts.SENT, ArrivalFacts.INSTEAD_OF)
+                .flatMap(slot -> filled.get(slot).stream())
+                .filter(Named::isNew)
+                .map(Named::thing)
+                .toList();
+        made.forEach(variety -> draft.means("a new variety: " + Lines.quoted(variety.name()) + ", " + variety.kind()));
+        Purchase purchase = facts.over(before);
+        draft.means(purchase.count() + " " + Lines.quoted(name(facts, purchase, draft.bench())) + ", "
+                + Terms.STATES.say(purchase.state()));
+        facts.say(happened(purchase, filled), purchase, draft);
+        new DayInName(filled).remark(Slots.ANY_VARIETY, draft);
+        List<Change> changes = new ArrayList<>();
+        made.forEach(variety -> changes.add(new WriteDown(variety)));
         filled.get(Slots.ANY_PLACE).filter(Named::isNew).ifPresent(place -> changes.add(new WriteDown(place.thing())));
         changes.add(new WriteDown(purchase));
         draft.change(changes.size() == 1 ? changes.get(0) : new Together("", changes));
+    }
+
+    private static String happened(Purchase purchase, Filled filled) {
+        if (purchase.state() == State.ORDERED) {
+            return "ordered";
+        }
+        return filled.line().folded(0, 1).equals("arrived") ? "arrived" : "bought";
+    }
+
+    private static String name(PurchaseFacts facts, Purchase purchase, Bench bench) {
+        return facts.variety()
+                .map(Named::thing)
+                .orElseGet(() -> bench.journal().varieties().get(purchase.variety()))
+                .name();
     }
 }

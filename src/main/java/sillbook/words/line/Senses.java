@@ -109,12 +109,12 @@ final class Senses {
     /** All that follows a word, to the end of the line. */
     static Sense<String> restAfter(String... words) {
         return (line, from, bench) ->
-                leadIn(line, from, words).map(start -> Found.whole(line.size(), line.rest(start)));
+                leadIn(line, from, List.of(words)).map(start -> Found.whole(line.size(), line.rest(start)));
     }
 
     /** What follows a word, to the end of the phrase. */
     static Sense<String> phraseAfter(String... words) {
-        return (line, from, bench) -> leadIn(line, from, words)
+        return (line, from, bench) -> leadIn(line, from, List.of(words))
                 .filter(start -> line.phraseEnd(start) > start)
                 .map(start -> Found.whole(line.phraseEnd(start), line.text(start, line.phraseEnd(start))));
     }
@@ -147,7 +147,8 @@ final class Senses {
         };
     }
 
-    private static Optional<Integer> leadIn(Written line, int from, String... words) {
+    /** Where begins what one of these words leads to. */
+    static Optional<Integer> leadIn(Written line, int from, List<String> words) {
         for (String word : words) {
             int end = from + word.split(" ", -1).length;
             if (end <= line.phraseEnd(from) && line.folded(from, end).equals(word)) {

@@ -32,8 +32,10 @@ final class Unknown {
                 .flatMap(slot -> slot.sense().offers("", bench).stream())
                 .map(Sense.Offer::text)
                 .toList();
-        return Near.closest(words, known)
-                .map(near -> " Did you mean " + near + "?")
+        return new DayInName(filled)
+                .beforeUnknown()
+                .or(() -> Near.closest(words, known).map(near -> "Did you mean " + near + "?"))
+                .map(says -> " " + says)
                 .or(() -> howToMake(words, form, filled).map(how -> " " + how))
                 .orElse("");
     }

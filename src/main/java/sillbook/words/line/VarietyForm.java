@@ -7,6 +7,8 @@ import sillbook.change.WriteDown;
 import sillbook.model.Kind;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Variety;
+import sillbook.model.Variety.BloomSeason;
+import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
 import sillbook.words.Lengths;
@@ -15,6 +17,8 @@ import sillbook.words.Terms;
 /** {@code variety Marrow Lane, tulip triumph, 45 cm, red}: a variety is written down, or one there is corrected. */
 final class VarietyForm implements Form {
     private static final Slot<Scent> SCENT = Slot.one("scent", Senses.oneOf(Terms.SCENTS));
+    private static final Slot<BloomSeason> SEASON = Slot.one("time of flower", Senses.oneOf(Terms.BLOOM_SEASONS));
+    private static final Slot<ForPots> FOR_POTS = Slot.one("", Senses.oneOf(Terms.FOR_POTS));
     private static final Slot<PacketForcing> PACKET = Slot.one("", Senses.oneOf("packet", Terms.PACKETS));
     private static final Slot<String> SOLD_AS = Slot.one("", Senses.phraseAfter("sold as", "packet name"));
     private static final Slot<String> COLOUR = Slot.one("", Senses.phraseAfter("colour", "color"));
@@ -23,9 +27,11 @@ final class VarietyForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "variety",
-                "A name and its kind; then height, colour, scent, packet yes or no (what it says of forcing), sold as, note. "
+                "A name and its kind; then height, early, mid season or late, colour, scent, packet yes or no (what it says of "
+                        + "forcing), your own mark (suits pots, tall for pots, not for pots), sold as, note. "
                         + "Of a variety that is there only what is written changes; called gives it another name.",
-                "variety Marrow Lane, tulip triumph, 45 cm, red, scented, packet yes");
+                "variety Marrow Lane, tulip triumph, 45 cm, mid season, red, scented, packet yes",
+                "variety Goose Errand, tall for pots");
     }
 
     @Override
@@ -39,8 +45,10 @@ final class VarietyForm implements Form {
                 Slots.NAME,
                 Slots.KIND,
                 Slots.LENGTH,
+                SEASON,
                 SCENT,
                 PACKET,
+                FOR_POTS,
                 SOLD_AS,
                 COLOUR,
                 Slots.CALLED,
@@ -95,11 +103,11 @@ final class VarietyForm implements Form {
                 filled.get(SOLD_AS).orElse(before.packetName()),
                 filled.get(Slots.KIND).orElse(before.kind()),
                 filled.get(Slots.LENGTH).or(before::height),
-                before.bloomSeason(),
+                filled.get(SEASON).orElse(before.bloomSeason()),
                 filled.get(COLOUR).or(() -> filled.get(Slots.FREE)).orElse(before.colour()),
                 filled.get(SCENT).orElse(before.scent()),
                 filled.get(PACKET).orElse(before.packetForcing()),
-                before.forPots(),
+                filled.get(FOR_POTS).orElse(before.forPots()),
                 filled.get(Slots.NOTE).orElse(before.note()));
         Lines.written("variety", Lines.quoted(before.name()), isNew, draft);
         say(variety, filled, draft);
@@ -111,9 +119,11 @@ final class VarietyForm implements Form {
         filled.get(Slots.CALLED).ifPresent(name -> draft.means("from now on called " + Lines.quoted(name)));
         draft.means(variety.kind().toString());
         filled.get(Slots.LENGTH).ifPresent(height -> draft.means(Lengths.say(height, unit) + " tall"));
+        filled.get(SEASON).ifPresent(season -> draft.means("flowers: " + Terms.BLOOM_SEASONS.say(season)));
         filled.get(COLOUR).or(() -> filled.get(Slots.FREE)).ifPresent(colour -> draft.means("colour: " + colour));
         filled.get(SCENT).ifPresent(scent -> draft.means(Terms.SCENTS.say(scent)));
         filled.get(PACKET).ifPresent(packet -> draft.means("the packet on forcing: " + Terms.PACKETS.say(packet)));
+        filled.get(FOR_POTS).ifPresent(mark -> draft.means("your mark: " + Terms.FOR_POTS.say(mark)));
         filled.get(SOLD_AS).ifPresent(name -> draft.means("sold as " + name));
         Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
     }

@@ -3,11 +3,22 @@ package sillbook.ui.screen;
 
 import static sillbook.season.Winter.winter;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Arrival;
+import sillbook.model.Day;
+import sillbook.model.Edit;
 import sillbook.model.Findings;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
+import sillbook.model.Id;
+import sillbook.model.Journal;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
+import sillbook.model.Purchase;
+import sillbook.model.Season;
+import sillbook.model.Variety;
 import sillbook.season.Winter;
 import sillbook.season.Winter.Look;
 
@@ -21,6 +32,27 @@ public final class GrowersWinter {
         outOfTheCold(told);
         stillCold(told);
         return told.wish("30 jan", "T4");
+    }
+
+    /** The same winter with bulbs ordered, and not yet come. */
+    public static Journal withAnOrder() {
+        Journal journal = told().journal();
+        Variety variety = journal.varieties().all().iterator().next();
+        return journal.with(List.of(new Edit.Put(new Purchase(
+                new Id<>(97, 1),
+                variety.id(),
+                new Season(2026),
+                Day.on(LocalDate.of(2026, 8, 20)),
+                30,
+                Purchase.Grade.UNKNOWN,
+                Optional.empty(),
+                "Harbour Seeds",
+                "",
+                Arrival.NOT_SAID,
+                Optional.empty(),
+                Purchase.Cooled.UNKNOWN,
+                Purchase.State.ORDERED,
+                ""))));
     }
 
     private static Winter places(Winter winter) {

@@ -52,6 +52,13 @@ class CompletionsTest {
                                 "make 'sill' a new place")),
                 arguments("T4 moi", List.of("moist")),
                 arguments("D", List.of("D1  'Lantern Row' x5", "drained pot", "dry", "done", "daily care")),
+                arguments(
+                        "arrived Inkwell, sent Mar",
+                        List.of(
+                                "Marrow Lane  tulip Triumph",
+                                "make 'sent Mar' a new place",
+                                "make 'Mar' a new variety")),
+                arguments("arrived Inkwell, sent Penny (cro", List.of("crocus")),
                 arguments("vari", List.of("variety", "make 'vari' a new variety", "make 'vari' a new place")),
                 arguments("6 x Penny (cro", List.of("crocus")),
                 arguments("6 x Penny (tulip tri", List.of("tulip Triumph  Triumph")),

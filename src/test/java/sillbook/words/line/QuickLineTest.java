@@ -11,7 +11,13 @@ import sillbook.words.Shelves;
 
 class QuickLineTest {
     static Stream<Named<LineTable.Row>> lines() {
-        return Stream.of("lines-pots.txt", "lines-potting.txt", "lines-book.txt", "lines-lived.txt", "lines-twins.txt")
+        return Stream.of(
+                        "lines-pots.txt",
+                        "lines-potting.txt",
+                        "lines-book.txt",
+                        "lines-lived.txt",
+                        "lines-choosing.txt",
+                        "lines-twins.txt")
                 .flatMap(LineTable::rows);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.model.Entity;
+import sillbook.model.Purchase;
 import sillbook.model.Variety;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Layer;
@@ -43,6 +44,14 @@ record BulbOffers(State state, Optional<Thing> thing, Optional<Variety> variety,
                         .filter(offer -> !NOT_HERE.contains(offer.action()))
                         .forEach(offers::add);
         return offers;
+    }
+
+    /** Of bulbs still on their way: that they have come. */
+    static Optional<Offer> arrived(State state, Purchase purchase) {
+        return Optional.of(purchase)
+                .filter(bought -> bought.state() == Purchase.State.ORDERED)
+                .map(ordered -> Offer.of(Action.ARRIVED, () -> Step.to(state.laid(Entry.arrived(state, ordered))))
+                        .offIf(state.copy().isReadOnly(), "the journal is read only"));
     }
 
     private Optional<? extends Entity<?>> entity() {

@@ -85,6 +85,7 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
                 .withAside(aside(state))
                 .withFoot(
                         Action.LIST_FOUND,
+                        Action.ARRIVED,
                         Action.OPEN_VARIETY,
                         Action.NEW_VARIETY,
                         Action.NEW_PURCHASE,
@@ -112,11 +113,13 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
             return offers;
         }
         Optional<Variety> variety = variety(state);
-        offers.add(Offer.of(
-                        Action.OPEN_VARIETY,
-                        () -> Step.to(variety.map(one -> state.laid(VarietyCard.of(one.id())))
-                                .orElse(state)))
-                .offIf(variety.isEmpty(), "there is no variety here"));
+        offers.add(purchase(state)
+                .flatMap(bought -> BulbOffers.arrived(state, bought))
+                .orElseGet(() -> Offer.of(
+                                Action.OPEN_VARIETY,
+                                () -> Step.to(variety.map(one -> state.laid(VarietyCard.of(one.id())))
+                                        .orElse(state)))
+                        .offIf(variety.isEmpty(), "there is no variety here")));
         Optional<Layer> correction = purchase(state)
                 .map(bought -> Entry.correct(state, bought))
                 .or(() -> variety.map(one -> Entry.correct(state, one)));

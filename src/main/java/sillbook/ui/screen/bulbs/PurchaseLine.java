@@ -10,6 +10,7 @@ import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.list.Row;
 import sillbook.words.Days;
 import sillbook.words.Prices;
+import sillbook.words.PurchaseWords;
 import sillbook.words.Terms;
 
 /**
@@ -41,7 +42,7 @@ record PurchaseLine(Purchase purchase, String what) implements Widget {
         Right right = new Right(line, cells);
         cells.put(line.column() + Row.LABEL, line.row(), Days.full(purchase.day()), Style.INK);
         cells.put(line.column() + WHAT, line.row(), Columns.fit(what, WHAT_COLUMNS), Style.BOLD);
-        right.put(BULBS_END, Integer.toString(purchase.count()), Style.INK);
+        right.put(BULBS_END, PurchaseWords.came(purchase), Style.INK);
         right.put(PRICE_END, purchase.price().map(Prices::say).orElse("?"), Style.INK);
         cells.put(line.column() + STATE, line.row(), Terms.STATES.say(purchase.state()), Style.INK);
         Rect supplier = line.withoutLeft(SUPPLIER);

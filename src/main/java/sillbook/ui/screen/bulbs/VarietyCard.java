@@ -65,6 +65,7 @@ public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
                 .withPlace(pane.place(body.rows()))
                 .withAside(aside(state))
                 .withFoot(
+                        Action.ARRIVED,
                         Action.CORRECT,
                         Action.NEW_PURCHASE,
                         Action.JOT,
@@ -85,6 +86,7 @@ public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
                 Action.MOVE_CURSOR,
                 key -> Step.to(state.withTop(new VarietyCard(
                         variety, cursor.pressed(key, rows(state), state.body().rows()))))));
+        purchase(state).flatMap(bought -> BulbOffers.arrived(state, bought)).ifPresent(offers::add);
         Optional<Thing> about = purchase(state).isPresent() ? thing(state) : Optional.of(new Thing.OfVariety(variety));
         Optional<Variety> known = now(state).map(VarietyNow::variety);
         new BulbOffers(state, about, known, correction(state, known))

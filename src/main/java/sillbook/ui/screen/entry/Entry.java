@@ -46,11 +46,16 @@ public final class Entry {
 
     /** Bulbs bought, of this variety if one is named. */
     public static Layer newPurchase(Optional<Variety> of) {
-        return Form.of(BulbSheets.purchase(of));
+        return Form.of(PurchaseSheets.fresh(of));
     }
 
     public static Layer correct(State state, Purchase purchase) {
-        return Form.of(BulbSheets.correct(state.journal(), purchase));
+        return Form.of(PurchaseSheets.correct(state.journal(), purchase));
+    }
+
+    /** Bulbs ordered have come: how many, in what state. */
+    public static Layer arrived(State state, Purchase ordered) {
+        return Form.of(PurchaseSheets.arrived(state.journal(), ordered));
     }
 
     public static Layer newPlace() {

@@ -79,6 +79,11 @@ record LineSheet(
         return new LineSheet(title, "correct", draft, begin, parts, blanks, prefilled, List.of(bare), isPotting);
     }
 
+    /** The same, over what it says, recorded as something new. */
+    LineSheet recording() {
+        return new LineSheet(title, "record", draft, begin, parts, blanks, prefilled, meanwhile, isPotting);
+    }
+
     /** The same, with what to do before potting at its foot. */
     LineSheet beforePotting() {
         return new LineSheet(title, records, draft, begin, parts, blanks, prefilled, meanwhile, true);

@@ -147,7 +147,7 @@ final class PlaceCardRows {
     private String waiting(WaitingBulbs bulbs) {
         Purchase purchase = bulbs.purchase();
         String variety = state.journal().varieties().get(purchase.variety()).name();
-        String of = bulbs.bulbs() == purchase.count() ? "" : " of " + purchase.count();
+        String of = bulbs.bulbs() == purchase.sound() ? "" : " of " + purchase.sound();
         String cold = bulbs.daysCold() == 0 ? "" : ", " + Weeks.say(bulbs.daysCold() / 7.0) + " of it cold";
         return bulbs.bulbs() + " '" + variety + "'" + of + ", came " + Days.full(purchase.day()) + cold;
     }

@@ -57,11 +57,11 @@ class EntryTest {
             "Harbour at Night (new)",
             new Kind("tulip", "Triumph"),
             Optional.of(new Length(4800, "48 cm")),
-            Variety.BloomSeason.NOT_SAID,
+            Variety.BloomSeason.LATE,
             "near black, honey within",
             Variety.Scent.LIGHT,
             Variety.PacketForcing.YES,
-            Variety.ForPots.NOT_MARKED,
+            Variety.ForPots.SUITS,
             "late, but worth it");
     private static final Place ATTIC = new Place(
             new Id<>(72, 1),
@@ -93,16 +93,17 @@ class EntryTest {
             LINEN.id(),
             new Season(2026),
             Day.on(LocalDate.of(2026, 9, 2)),
-            30,
+            27,
             new Purchase.Grade("12+", Optional.of(new Length(380, "3.8 cm"))),
             Optional.of(new Purchase.Money(950, "")),
             "Harbour Seeds",
-            "",
-            Arrival.in("firm"),
+            "the polder, by the dyke",
+            new Arrival(
+                    Optional.of(30), Optional.empty(), Optional.of(24), Optional.of(2), Optional.of(1), "dry, on top"),
             Optional.of(ATTIC.id()),
             new Purchase.Cooled(Optional.of(6.0)),
             Purchase.State.IN_HAND,
-            "two short");
+            "asked for three more");
     private static final Pot POT = new Pot(
             new Id<>(76, 1),
             new Season(2026),
@@ -125,7 +126,7 @@ class EntryTest {
                         .toList());
     }
 
-    private final Desk desk = Desk.over(journal());
+    private Desk desk = Desk.over(journal());
 
     private Desk open(Layer form) {
         return desk.lay(form);
@@ -256,6 +257,18 @@ class EntryTest {
         open(Entry.newPurchase(Optional.of(LINEN))).type("20");
 
         assertThat(((Purchase) ((WriteDown) recorded()).entity()).count()).isEqualTo(20);
+    }
+
+    @Test
+    void bulbsThatCameShort() {
+        desk = Desk.over(GrowersWinter.withAnOrder());
+        desk.press("4", "v", "p", "Enter").type("27 of 30").press("Tab").type("2 soft, 1 mould");
+
+        Purchase came = (Purchase) ((WriteDown) recorded()).entity();
+        assertThat(came.state()).isEqualTo(Purchase.State.IN_HAND);
+        assertThat(came.missing()).isEqualTo(3);
+        assertThat(came.sound()).isEqualTo(24);
+        assertThat(came.supplier()).isEqualTo("Harbour Seeds");
     }
 
     @Test

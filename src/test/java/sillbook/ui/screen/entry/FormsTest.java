@@ -23,11 +23,12 @@ class FormsTest {
         "form-new-variety, 4 n",
         "form-correct-variety, 4 e",
         "form-purchase, 4 t",
+        "form-arrived, 4 v p Enter",
         "form-wish, ;",
         "form-settings, ','"
     })
     void opens(String name, String keys) {
-        Desk desk = Desk.over(GrowersWinter.told().journal());
+        Desk desk = Desk.over(GrowersWinter.withAnOrder());
 
         desk.press(keys.split(" ", -1));
 

@@ -31,7 +31,7 @@ import sillbook.ui.screen.Step;
 
 class HelpTest {
     private static Desk desk() {
-        return Desk.over(GrowersWinter.told().journal());
+        return Desk.over(GrowersWinter.withAnOrder());
     }
 
     private static String all(Desk desk) {
@@ -50,6 +50,7 @@ class HelpTest {
                 "3 Enter",
                 "3 Enter Down",
                 "4 Enter",
+                "4 v p",
                 "2 Space",
                 "2 z <",
                 "3 c",
