@@ -4,6 +4,7 @@ package sillbook.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -67,9 +68,14 @@ final class Batches {
         for (List<Job.OfPots> group : groups.values()) {
             Optional<BatchShare> whole =
                     of(potOf(group.get(0))).filter(share -> group.equals(largest.get(share.batch())));
-            together.add(group.get(0).of(ids(group), whole));
+            together.add(longestDue(group).of(ids(group), whole));
         }
         return together;
+    }
+
+    /** What is asked today is asked of all together, though it may have fallen due on different days. */
+    private static Job.OfPots longestDue(List<Job.OfPots> group) {
+        return group.stream().min(Comparator.comparing(Job.OfPots::on)).orElseThrow();
     }
 
     private static List<Id<Pot>> ids(List<Job.OfPots> jobs) {
@@ -98,12 +104,13 @@ final class Batches {
     private Likeness likeness(Job.OfPots job) {
         Pot pot = potOf(job);
         Optional<Id<Batch>> batch = of(pot).map(BatchShare::batch);
+        boolean isAsked = job.due() == Due.TODAY;
         return new Likeness(
                 batch,
                 batch.isPresent() ? Optional.empty() : Optional.of(pot.id()),
                 job.kind(),
-                job.window(),
-                job.on(),
+                isAsked ? Optional.empty() : Optional.of(job.window()),
+                isAsked ? Optional.empty() : Optional.of(job.on()),
                 job.due(),
                 job.deadline(),
                 job.route().from(),
@@ -111,13 +118,18 @@ final class Batches {
                 job.readiness().map(Readiness::verdict));
     }
 
-    /** What pots of a batch must have in common to share a row; a pot of no batch shares with none. */
+    /**
+     * What pots of a batch must have in common to share a row; a pot of no batch shares with none.
+     *
+     * @param window empty once it is asked for: the days that led there are no matter any more
+     * @param on empty likewise
+     */
     private record Likeness(
             Optional<Id<Batch>> batch,
             Optional<Id<Pot>> alone,
             JobKind kind,
-            Window window,
-            LocalDate on,
+            Optional<Window> window,
+            Optional<LocalDate> on,
             Due due,
             Optional<Deadline> deadline,
             Optional<Id<Place>> from,
