@@ -10,6 +10,8 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Length;
 import sillbook.model.Pot;
+import sillbook.model.Potting.Depth;
+import sillbook.model.Potting.Holes;
 import sillbook.model.Season;
 import sillbook.reckon.dates.DayCount;
 import sillbook.season.Ahead;
@@ -113,6 +115,18 @@ public final class PotsJson {
                         "pottingMix",
                         pot.pottingMix()
                                 .map(one -> journal.pottingMixes().get(one).name()))
+                .written("usualWay", pot.potting().usualWay())
+                .text(
+                        "holes",
+                        Optional.of(pot.potting().holes())
+                                .filter(one -> one != Holes.NOT_SAID)
+                                .map(Terms.HOLES::say))
+                .text(
+                        "depth",
+                        Optional.of(pot.potting().depth())
+                                .filter(one -> one != Depth.NOT_SAID)
+                                .map(Terms.DEPTHS::say))
+                .written("topping", pot.potting().topping())
                 .text("parentSeason", pot.parent().map(journal.pots()::get).map(named::season))
                 .written("note", pot.note())
                 .list("history", journal.history(id), this::entry)

@@ -50,9 +50,12 @@ public record PotWords(Journal journal, LocalDate today) {
                 .stream();
         Stream<String> mix =
                 pot.pottingMix().map(each -> journal.pottingMixes().get(each).name()).stream();
+        Stream<String> filled = Stream.of(PottingWords.say(pot.potting())).filter(said -> !said.isEmpty());
         Stream<String> way = pot.way() == Pot.Way.DRAINED ? Stream.of() : Stream.of(Terms.WAYS.say(pot.way()));
         Stream<String> note = pot.note().isEmpty() ? Stream.of() : Stream.of(pot.note());
-        return Stream.of(plantings, size, mix, way, note).flatMap(some -> some).collect(Collectors.joining("; "));
+        return Stream.of(plantings, size, mix, filled, way, note)
+                .flatMap(some -> some)
+                .collect(Collectors.joining("; "));
     }
 
     /** {@code Use by Mon 25 Jan.} */

@@ -16,6 +16,8 @@ import sillbook.model.Outcome.Sign;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot.Way;
+import sillbook.model.Potting.Depth;
+import sillbook.model.Potting.Holes;
 import sillbook.model.Purchase.State;
 import sillbook.model.Settings.Colours;
 import sillbook.model.Settings.LengthUnit;
@@ -101,6 +103,22 @@ public final class Terms {
             .with(Way.BOWL, "bowl without holes", "bowl", "without holes")
             .with(Way.GLASS, "water glass", "glass")
             .with(Way.PEBBLES, "pebbles");
+
+    public static final Vocabulary<Holes> HOLES = Vocabulary.<Holes>of("cover of the holes")
+            .with(Holes.NOT_SAID, "holes not said")
+            .with(Holes.PAPER, "paper over the holes", "paper")
+            .with(Holes.MESH, "mesh over the holes", "mesh")
+            .with(Holes.CROCKS, "crocks over the holes", "crocks", "crock")
+            .with(Holes.OPEN, "holes open", "nothing over the holes");
+
+    public static final Vocabulary<Depth> DEPTHS = Vocabulary.<Depth>of("depth")
+            .with(Depth.NOT_SAID, "depth not said")
+            .with(Depth.HALF_OUT, "half out", "top half out")
+            .with(Depth.THIRD_OUT, "a third out", "third out", "top third out")
+            .with(Depth.TIPS_OUT, "tips out", "noses out", "tips showing")
+            .with(Depth.TIPS_LEVEL, "tips level", "level")
+            .with(Depth.JUST_COVERED, "tips just covered", "just covered")
+            .with(Depth.COVERED, "covered", "wholly covered");
 
     public static final Vocabulary<Moisture> MOISTURES = Vocabulary.<Moisture>of("moisture")
             .with(Moisture.DRY, "dry")

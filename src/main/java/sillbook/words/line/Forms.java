@@ -24,6 +24,7 @@ final class Forms {
             new PlaceForm(),
             new ContainerForm(),
             new MixForm(),
+            new UsualWayForm(),
             new KindForm(),
             new FigureForm(),
             new WishForm(),

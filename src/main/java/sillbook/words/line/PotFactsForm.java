@@ -7,10 +7,7 @@ import java.util.Optional;
 import sillbook.change.Change;
 import sillbook.change.Together;
 import sillbook.change.WriteDown;
-import sillbook.model.Container;
 import sillbook.model.Pot;
-import sillbook.model.Potting;
-import sillbook.model.PottingMix;
 import sillbook.model.Variety;
 import sillbook.words.Heard;
 import sillbook.words.Lengths;
@@ -36,7 +33,8 @@ final class PotFactsForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "pot's own facts",
-                "Pots, and what is right of them: bulbs as x6, variety, size, container, potting mix, way of growing, label, note.",
+                "Pots, and what is right of them: bulbs as x6, variety, size, container, potting mix, way of growing, what lies over the holes, "
+                        + "how deep, topping, usual way, label, note.",
                 "pot T4, x6, 19 cm",
                 "pot T4, label T40");
     }
@@ -49,7 +47,19 @@ final class PotFactsForm implements Form {
     @Override
     public List<Slot<?>> slots() {
         return List.of(
-                Slots.POTS, BULBS, LABEL, Slots.VARIETY, Slots.CONTAINER, Slots.LENGTH, WAY, Slots.MIX, Slots.NOTE);
+                Slots.POTS,
+                BULBS,
+                LABEL,
+                Slots.VARIETY,
+                Slots.CONTAINER,
+                Slots.LENGTH,
+                WAY,
+                Slots.MIX,
+                PottingFacts.HOLES,
+                PottingFacts.DEPTH,
+                PottingFacts.TOPPING,
+                PottingFacts.WAY,
+                Slots.NOTE);
     }
 
     @Override
@@ -71,6 +81,7 @@ final class PotFactsForm implements Form {
             draft.ask("one pot only", "A label is for one pot. Name only one.");
         }
         List<Change> changes = new ArrayList<>();
+        new PottingFacts(filled).made().ifPresent(made -> changes.add(new WriteDown(made)));
         for (Pot pot : pots) {
             if (pot.isMixed() && (filled.has(BULBS) || filled.has(Slots.VARIETY))) {
                 draft.ask("a mixed pot", pot.label() + " holds more than one variety. Remove it and write it anew.");
@@ -84,16 +95,17 @@ final class PotFactsForm implements Form {
     }
 
     private static Pot over(Pot pot, Filled filled) {
+        PottingFacts potting = new PottingFacts(filled);
         return new Pot(
                 pot.id(),
                 pot.season(),
                 filled.get(LABEL).map(PotLabels::tidy).orElse(pot.label()),
                 pot.isMixed() ? pot.plantings() : List.of(planting(pot.first(), filled)),
                 filled.get(WAY).orElse(pot.way()),
-                filled.get(Slots.CONTAINER).map(Container::id).or(pot::container),
-                filled.get(Slots.LENGTH).or(pot::across),
-                filled.get(Slots.MIX).map(PottingMix::id).or(pot::pottingMix),
-                Potting.NOT_SAID,
+                potting.container().or(pot::container),
+                potting.across().or(pot::across),
+                potting.mix().or(pot::pottingMix),
+                potting.over(pot.potting()),
                 pot.batch(),
                 pot.parent(),
                 filled.get(Slots.NOTE).orElse(pot.note()));
@@ -119,6 +131,7 @@ final class PotFactsForm implements Form {
         filled.get(Slots.CONTAINER).ifPresent(container -> draft.means("in " + container.name()));
         filled.get(WAY).ifPresent(way -> draft.means("grown in: " + Terms.WAYS.say(way)));
         filled.get(Slots.MIX).ifPresent(mix -> draft.means("potting mix: " + mix.name()));
+        new PottingFacts(filled).sayFilling(draft);
         Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
     }
 }

@@ -16,13 +16,10 @@ import sillbook.model.Day;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
-import sillbook.model.PottingMix;
-import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Variety;
 import sillbook.text.Fold;
 import sillbook.words.Groups;
 import sillbook.words.Heard;
-import sillbook.words.Lengths;
 import sillbook.words.Terms;
 
 /** {@code 6 x Marrow Lane x5, 19 cm, fridge, 14 oct}: pots are made, all alike. */
@@ -48,11 +45,14 @@ final class PotUpForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "pot up",
-                "How many pots, the variety and the bulbs in each; then size, container, potting mix, place, day, label and "
-                        + "note, as far as you like. A new variety has its kind in brackets, a new place its sort.",
+                "How many pots, the variety and the bulbs in each; then size, container, potting mix, what lies over "
+                        + "the holes, how deep, topping, or your usual way; place, day, label and note, as far as you like. A new "
+                        + "variety has its kind in brackets, a new place its sort, a new usual way the word new.",
                 "6 x Marrow Lane x5, 19 cm, fridge, 14 oct",
                 "Marrow Lane (tulip triumph) x5, bowl 19 cm, today",
-                "Linen Parade x7, Inkwell x1, pebbles, waiting");
+                "Linen Parade x7, Inkwell x1, pebbles, waiting",
+                "6 x Marrow Lane x5, way kitchen pans, cellar",
+                "6 x Marrow Lane x5, 15 cm, mesh, tips level, way shallow ones (new)");
     }
 
     @Override
@@ -67,6 +67,10 @@ final class PotUpForm implements Form {
                 Slots.LENGTH,
                 WAY,
                 Slots.MIX,
+                PottingFacts.HOLES,
+                PottingFacts.DEPTH,
+                PottingFacts.TOPPING,
+                PottingFacts.WAY,
                 LABEL,
                 WAITING,
                 PARENT,
@@ -132,11 +136,8 @@ final class PotUpForm implements Form {
     }
 
     private static void sayHow(Filled filled, Draft draft) {
-        LengthUnit unit = draft.bench().journal().settings().lengths();
-        filled.get(Slots.LENGTH).ifPresent(across -> draft.means("pots of " + Lengths.say(across, unit)));
-        filled.get(Slots.CONTAINER).ifPresent(container -> draft.means("in " + container.name()));
+        new PottingFacts(filled).say(draft);
         filled.get(WAY).ifPresent(way -> draft.means("grown in: " + Terms.WAYS.say(way)));
-        filled.get(Slots.MIX).ifPresent(mix -> draft.means("potting mix: " + mix.name()));
         filled.get(PARENT)
                 .ifPresent(parent -> draft.means("the plant of " + parent.label() + ", season "
                         + parent.season()
@@ -153,17 +154,20 @@ final class PotUpForm implements Form {
         List<Change> changes = new ArrayList<>();
         place.filter(Named::isNew).ifPresent(made -> changes.add(new WriteDown(made.thing())));
         pots.newVarieties().forEach(made -> changes.add(new WriteDown(made)));
-        Optional<Container> container = filled.get(Slots.CONTAINER);
+        PottingFacts potting = new PottingFacts(filled);
+        potting.made().ifPresent(made -> changes.add(new WriteDown(made)));
+        Optional<Container> container =
+                potting.container().flatMap(pots.bench().journal().containers()::find);
         changes.add(new PotUp(
                 pots.season(),
                 pots.made(),
                 pots.howMany(),
                 pots.firstLabel(),
                 filled.get(WAY).orElse(usualWay(container)),
-                container.map(Container::id),
-                filled.get(Slots.LENGTH),
-                filled.get(Slots.MIX).map(PottingMix::id),
-                Potting.NOT_SAID,
+                potting.container(),
+                potting.across(),
+                potting.mix(),
+                potting.over(Potting.NOT_SAID),
                 pots.potted(),
                 place.filter(there -> pots.potted().isPresent())
                         .map(there -> there.thing().id()),

@@ -15,6 +15,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.SpanReading;
+import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
 import sillbook.words.Vocabulary;
@@ -25,6 +26,7 @@ enum Removable {
     PLACE,
     MIX,
     CONTAINER,
+    USUAL_WAY,
     KIND,
     PURCHASE,
     READING,
@@ -36,12 +38,14 @@ enum Removable {
             .with(PLACE, "place")
             .with(MIX, "potting mix", "mix")
             .with(CONTAINER, "container")
+            .with(USUAL_WAY, "usual way")
             .with(KIND, "kind")
             .with(PURCHASE, "purchase")
             .with(READING, "reading")
             .with(WISH, "wish")
             .with(OUTCOME, "outcome");
 
+    static final Slot<UsualWay> NAMED_WAY = Slot.one("usual way", MakingWay.KNOWN);
     static final Slot<OwnKind> OWN_KIND = Slot.one(
             "kind", new NameSense<>(bench -> bench.journal().ownKinds().all(), OwnKind::name, (kind, bench) -> ""));
 
@@ -52,6 +56,7 @@ enum Removable {
             case PLACE -> filled.get(Slots.PLACE).stream();
             case MIX -> filled.get(Slots.MIX).stream();
             case CONTAINER -> filled.get(Slots.CONTAINER).stream();
+            case USUAL_WAY -> filled.get(NAMED_WAY).stream();
             case KIND -> filled.get(OWN_KIND).stream();
             case PURCHASE -> filled.get(Slots.VARIETY).flatMap(variety -> lastPurchase(variety, journal)).stream();
             case READING -> filled.get(Slots.PLACE).flatMap(place -> lastReading(place, journal)).stream();

@@ -22,8 +22,8 @@ final class RemoveForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "remove",
-                "Pots by their labels, with all their entries; or a variety, place, potting mix, container or kind that nothing "
-                        + "refers to; or the wish, outcome, last purchase, last reading or entry of what is named.",
+                "Pots by their labels, with all their entries; or a variety, place, potting mix, container, usual way or kind "
+                        + "that nothing refers to; or the wish, outcome, last purchase, last reading or entry of what is named.",
                 "remove T4",
                 "remove place trench",
                 "remove entry T4 checked 2 jan",
@@ -45,6 +45,7 @@ final class RemoveForm implements Form {
                 Slots.PLACE,
                 Slots.MIX,
                 Slots.CONTAINER,
+                Removable.NAMED_WAY,
                 Removable.OWN_KIND,
                 EntryNamed.SORT,
                 EntryNamed.DAYS,
@@ -85,7 +86,12 @@ final class RemoveForm implements Form {
         Optional<Removable> what = filled.get(WHAT);
         Stream<Removable> sorts = what.map(Stream::of)
                 .orElseGet(() -> Stream.of(
-                        Removable.VARIETY, Removable.PLACE, Removable.MIX, Removable.CONTAINER, Removable.KIND));
+                        Removable.VARIETY,
+                        Removable.PLACE,
+                        Removable.MIX,
+                        Removable.CONTAINER,
+                        Removable.USUAL_WAY,
+                        Removable.KIND));
         sorts.forEach(sort -> sort.named(filled, journal).forEach(named::add));
         return named;
     }

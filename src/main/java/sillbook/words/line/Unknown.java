@@ -23,7 +23,10 @@ final class Unknown {
             List<String> nouns = NAMED.stream().filter(had::contains).toList();
             return new Complaint(
                     "not understood",
-                    "'" + words + "' is no " + Counts.or(nouns) + "." + guess(words, form, filled, bench));
+                    (nouns.isEmpty()
+                                    ? "'" + words + "' makes no sense here."
+                                    : "'" + words + "' is no " + Counts.or(nouns) + ".")
+                            + guess(words, form, filled, bench));
         });
     }
 

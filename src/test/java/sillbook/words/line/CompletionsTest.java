@@ -51,7 +51,9 @@ class CompletionsTest {
                                 "parlour sill  0 of 5 stand there",
                                 "make 'sill' a new place")),
                 arguments("T4 moi", List.of("moist")),
-                arguments("D", List.of("D1  'Lantern Row' x5", "drained pot", "dry", "done", "daily care")),
+                arguments(
+                        "D",
+                        List.of("D1  'Lantern Row' x5", "drained pot", "depth not said", "dry", "done", "daily care")),
                 arguments(
                         "arrived Inkwell, sent Mar",
                         List.of(

@@ -17,6 +17,7 @@ class QuickLineTest {
                         "lines-book.txt",
                         "lines-lived.txt",
                         "lines-choosing.txt",
+                        "lines-ways.txt",
                         "lines-twins.txt")
                 .flatMap(LineTable::rows);
     }

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.entry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
+import sillbook.model.Potting.Depth;
+import sillbook.model.Potting.Holes;
 import sillbook.ui.screen.form.Answers;
 import sillbook.words.Lengths;
 import sillbook.words.Terms;
@@ -26,6 +29,17 @@ final class PotSheets {
     private static final Part CONTAINER =
             Part.of("Container", 24, "", "A container of yours, or its shape and size: bowl 19 cm, 7.5in.");
     private static final Part MIX = Part.of("Potting mix", 24, "", "A potting mix you have written down.");
+    private static final Part WAY_OF_FILLING = Part.of(
+                    "Usual way",
+                    24,
+                    "way ",
+                    "The usual way you fill pots, by its name; to keep what is written here as one: kitchen pans (new).")
+            .making();
+    private static final Part FILLED = Part.of(
+            "Filled",
+            50,
+            "",
+            "Paper, mesh or crocks over the holes; how deep; topping: mesh, tips level, topping grit.");
     private static final Part PLACE = Part.of(
                     "Place", 24, "", "Where it was put. A new one with its sort: attic (cellar).")
             .making();
@@ -44,7 +58,8 @@ final class PotSheets {
     private PotSheets() {}
 
     static LineSheet fresh() {
-        List<Part> line = List.of(HOW_MANY, VARIETY, COUNT, CONTAINER, MIX, PLACE, POTTED, LABEL, WAY, NOTE);
+        List<Part> line = List.of(
+                HOW_MANY, VARIETY, COUNT, WAY_OF_FILLING, CONTAINER, MIX, FILLED, PLACE, POTTED, LABEL, WAY, NOTE);
         return LineSheet.of("New pot", "new pot", "", line)
                 .asking(List.of(
                         VARIETY.blank(),
@@ -55,6 +70,8 @@ final class PotSheets {
                         POTTED.blank(),
                         LABEL.blank(),
                         WAY.blank(),
+                        WAY_OF_FILLING.blank(),
+                        FILLED.blank(),
                         HOW_MANY.blank(),
                         NOTE.blank()))
                 .filled(Answers.NONE.with(POTTED.blank(), "today").with(HOW_MANY.blank(), "1"))
@@ -83,11 +100,12 @@ final class PotSheets {
                 .with(LABEL.blank(), pot.label())
                 .with(SIZE.blank(), size(journal, pot))
                 .with(MIX.blank(), mix(journal, pot))
+                .with(FILLED.blank(), filled(pot.potting()))
                 .with(WAY.blank(), Terms.WAYS.say(pot.way()))
                 .with(NOTE.blank(), pot.note());
-        List<Part> parts = List.of(LABEL, SIZE, MIX, WAY, NOTE);
+        List<Part> parts = List.of(LABEL, SIZE, MIX, FILLED, WAY, NOTE);
         if (!pot.isMixed()) {
-            parts = List.of(variety, count, LABEL, SIZE, MIX, WAY, NOTE);
+            parts = List.of(variety, count, LABEL, SIZE, MIX, FILLED, WAY, NOTE);
             now = now.with(variety.blank(), "'" + name(journal, pot) + "'")
                     .with(count.blank(), Integer.toString(pot.first().count()));
         }
@@ -106,10 +124,25 @@ final class PotSheets {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Potting.NOT_SAID,
+                new Potting(pot.potting().usualWay(), Holes.NOT_SAID, Depth.NOT_SAID, ""),
                 pot.batch(),
                 pot.parent(),
                 "");
+    }
+
+    /** As the line takes it; words of the grower's with a comma in them stand in quotes. */
+    private static String filled(Potting potting) {
+        List<String> facts = new ArrayList<>();
+        if (potting.holes() != Holes.NOT_SAID) {
+            facts.add(Terms.HOLES.say(potting.holes()));
+        }
+        if (potting.depth() != Depth.NOT_SAID) {
+            facts.add(Terms.DEPTHS.say(potting.depth()));
+        }
+        if (!potting.topping().isEmpty()) {
+            facts.add("topping \"" + potting.topping().replace('"', '\'') + '"');
+        }
+        return String.join(", ", facts);
     }
 
     private static String name(Journal journal, Pot pot) {

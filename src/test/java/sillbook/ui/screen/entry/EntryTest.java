@@ -113,7 +113,7 @@ class EntryTest {
             Optional.of(BOWL.id()),
             Optional.empty(),
             Optional.of(MIX.id()),
-            Potting.NOT_SAID,
+            new Potting("old pans", Potting.Holes.MESH, Potting.Depth.TIPS_LEVEL, "grit, fine"),
             Optional.empty(),
             Optional.empty(),
             "by the window");
