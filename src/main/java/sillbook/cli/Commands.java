@@ -28,6 +28,7 @@ public final class Commands {
                 .addSubcommand(new PlacesCommand(books, printer))
                 .addSubcommand(new BulbsCommand(books, printer))
                 .addSubcommand(new DiaryCommand(books, printer))
+                .addSubcommand(new RoundCommand(books, printer))
                 .addSubcommand(new WriteCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))

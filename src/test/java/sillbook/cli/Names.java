@@ -16,6 +16,7 @@ final class Names {
                 "places",
                 "bulbs",
                 "diary",
+                "round",
                 "write",
                 "undo",
                 "redo",

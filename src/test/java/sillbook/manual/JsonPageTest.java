@@ -37,6 +37,7 @@ class JsonPageTest {
             "pot T4",
             "pot T4 --season 2025",
             "places",
+            "round cellar",
             "bulbs",
             "diary",
             "write --dry-run 'T4 moist'",
@@ -105,7 +106,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(10)
+                .hasSize(11)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

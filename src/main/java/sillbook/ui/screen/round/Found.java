@@ -15,6 +15,7 @@ import sillbook.model.Findings.Trouble;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.text.Width;
 import sillbook.words.Lengths;
+import sillbook.words.RoundWords;
 import sillbook.words.Terms;
 
 /**
@@ -29,7 +30,6 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
     private static final int MOST_DIGITS = 2;
     private static final Pattern DOUBLE_QUOTES = Pattern.compile("[\"“”„]");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
-    private static final Pattern PARTS_WORDS = Pattern.compile("[,;:()'‘’]");
 
     Found {
         EnumSet<Mark> ordered = EnumSet.noneOf(Mark.class);
@@ -113,7 +113,8 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
         if (saysWell && isMoist) {
             said.add(0, Terms.MOISTURES.say(Moisture.MOIST));
         }
-        trouble.ifPresent(words -> said.add((Terms.TROUBLES.say(Trouble.OTHER) + " " + quoted(words)).strip()));
+        trouble.ifPresent(
+                words -> said.add((Terms.TROUBLES.say(Trouble.OTHER) + " " + RoundWords.quoted(words)).strip()));
         return String.join(", ", said);
     }
 
@@ -124,10 +125,5 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
             said.add(beforeShoot + height(unit));
         }
         return said;
-    }
-
-    /** What a comma, a bracket or a quote would part stands in quotes, in which it is one word. */
-    static String quoted(String words) {
-        return PARTS_WORDS.matcher(words).find() ? '"' + words + '"' : words;
     }
 }

@@ -3,11 +3,9 @@ package sillbook.ui.screen.round;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Pot;
-import sillbook.season.ColdTime;
 import sillbook.season.PotNow;
 import sillbook.text.Columns;
 import sillbook.text.Width;
@@ -20,6 +18,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.pot.DueSign;
 import sillbook.words.PotNames;
+import sillbook.words.RoundWords;
 
 /** A pot, or the pots of a batch, in a round: what is marked, what was seen last time, how much cold it has had. */
 record RoundRow(State state, List<Id<Pot>> pots, Marks marks) implements Widget {
@@ -30,7 +29,6 @@ record RoundRow(State state, List<Id<Pot>> pots, Marks marks) implements Widget 
     private static final int LAST = 52;
     private static final int END = 79;
     private static final int APART = 2;
-    private static final int DAYS_IN_WEEK = 7;
     private static final String UNMARKED = ".";
 
     Row row() {
@@ -61,7 +59,7 @@ record RoundRow(State state, List<Id<Pot>> pots, Marks marks) implements Widget 
         cells.put(left + FOUND, area.row(), Columns.fit(found, LAST - 1 - FOUND), style);
         String weeks = weeks(now);
         put(END - Width.of(weeks), END, weeks, area, cells);
-        put(LAST, END - Width.of(weeks) - APART, new LastTime(state).of(pots.get(0)), area, cells);
+        put(LAST, END - Width.of(weeks) - APART, new RoundWords(state.journal()).lastTime(pots.get(0)), area, cells);
     }
 
     private static void put(int column, int end, String text, Rect area, Cells cells) {
@@ -85,14 +83,8 @@ record RoundRow(State state, List<Id<Pot>> pots, Marks marks) implements Widget 
 
     /** {@code 16, about 15}: whole weeks since it was potted into the cold, and those that count; nothing without cold. */
     private static String weeks(PotNow now) {
-        ColdTime cold = now.life().cold();
-        return Optional.of(cold)
-                .filter(had -> had.daysIn() > 0)
-                .map(had -> weeks(had.daysIn()) + ", about " + Columns.right(weeks(had.daysColdEnough()), 2))
+        return RoundWords.weeks(now)
+                .map(cold -> cold.in() + ", about " + Columns.right(Integer.toString(cold.coldEnough()), 2))
                 .orElse("");
-    }
-
-    private static String weeks(int days) {
-        return Long.toString(Math.round((double) days / DAYS_IN_WEEK));
     }
 }

@@ -16,6 +16,7 @@ import sillbook.model.Settings.LengthUnit;
 import sillbook.season.PlaceNow;
 import sillbook.ui.screen.State;
 import sillbook.words.PotNames;
+import sillbook.words.RoundWords;
 
 /**
  * Which pots are looked at: all that stand at a place, or only some.
@@ -54,17 +55,7 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some) {
 
     /** Those of one batch together, where the first of them stands. */
     List<List<Id<Pot>>> batches(State state) {
-        Map<Id<?>, List<Id<Pot>>> together = new LinkedHashMap<>();
-        for (Id<Pot> pot : pots(state)) {
-            Id<?> key = state.journal()
-                    .pots()
-                    .get(pot)
-                    .batch()
-                    .<Id<?>>map(batch -> batch)
-                    .orElse(pot);
-            together.computeIfAbsent(key, none -> new ArrayList<>()).add(pot);
-        }
-        return List.copyOf(together.values());
+        return new RoundWords(state.journal()).rows(pots(state));
     }
 
     Optional<PlaceNow> now(State state) {
@@ -85,7 +76,7 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some) {
         List<String> said = new ArrayList<>();
         PotNames names = new PotNames(state.journal());
         List<Id<Pot>> pots = pots(state);
-        place.ifPresent(round -> said.add(Found.quoted(name) + " all well"));
+        place.ifPresent(round -> said.add(RoundWords.quoted(name) + " all well"));
         if (place.isEmpty()) {
             List<Id<Pot>> well =
                     pots.stream().filter(pot -> marks.of(pot).isNothing()).toList();

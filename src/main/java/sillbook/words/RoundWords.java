@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import sillbook.model.Event;
+import sillbook.model.Findings;
+import sillbook.model.Happening;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Settings.LengthUnit;
+import sillbook.season.ColdTime;
+import sillbook.season.PotNow;
+
+/** What a round says of pots, on the screen and on paper, and the line it is written as. */
+public record RoundWords(Journal journal) {
+    private static final int DAYS_IN_WEEK = 7;
+    private static final Pattern PARTS_WORDS = Pattern.compile("[,;:()'‘’]");
+
+    /** Those of one batch together, where the first of them stands. */
+    public List<List<Id<Pot>>> rows(List<Id<Pot>> pots) {
+        Map<Id<?>, List<Id<Pot>>> together = new LinkedHashMap<>();
+        for (Id<Pot> pot : pots) {
+            Id<?> key =
+                    journal.pots().get(pot).batch().<Id<?>>map(batch -> batch).orElse(pot);
+            together.computeIfAbsent(key, none -> new ArrayList<>()).add(pot);
+        }
+        return List.copyOf(together.values());
+    }
+
+    /** The last entry of a check; empty when nobody looked yet. */
+    public Optional<Event> lastCheck(Id<Pot> pot) {
+        return journal.history(pot).stream()
+                .filter(event -> event.what() instanceof Happening.Checked)
+                .reduce((earlier, later) -> later);
+    }
+
+    /** What the last check saw, as short as a column wants it: troubles, roots and shoot, else how wet it was. */
+    public String lastTime(Id<Pot> pot) {
+        return lastCheck(pot)
+                .map(event -> ((Happening.Checked) event.what()).findings())
+                .map(this::brief)
+                .orElse("");
+    }
+
+    private String brief(Findings found) {
+        List<String> said = new ArrayList<>();
+        found.troubles().stream().sorted().map(Terms.TROUBLES::say).forEach(said::add);
+        found.roots().map(Terms.ROOTS::say).ifPresent(said::add);
+        LengthUnit unit = journal.settings().lengths();
+        Optional<String> shoot = found.shoot().map(length -> Lengths.say(length, unit));
+        shoot.ifPresent(length -> said.add(said.isEmpty() ? "shoot " + length : length));
+        return said.isEmpty() ? found.moisture().map(Terms.MOISTURES::say).orElse("") : String.join(", ", said);
+    }
+
+    /** Whole weeks since it was potted into the cold, and those that count; empty without cold. */
+    public static Optional<ColdWeeks> weeks(PotNow now) {
+        ColdTime cold = now.life().cold();
+        return Optional.of(cold)
+                .filter(had -> had.daysIn() > 0)
+                .map(had -> new ColdWeeks(inWeeks(had.daysIn()), inWeeks(had.daysColdEnough())));
+    }
+
+    private static int inWeeks(int days) {
+        return Math.round((float) days / DAYS_IN_WEEK);
+    }
+
+    /** Weeks in the cold, to the nearest whole one, and of these those that were cold enough. */
+    public record ColdWeeks(int in, int coldEnough) {}
+
+    /** The line that writes down a round: all are well but for what is said of some. */
+    public static String line(Place place, List<String> exceptions) {
+        return String.join(
+                ", ",
+                Stream.concat(Stream.of(quoted(place.name()) + " all well"), exceptions.stream())
+                        .toList());
+    }
+
+    /** What a comma, a bracket or a quote would part stands in quotes, in which it is one word. */
+    public static String quoted(String words) {
+        return PARTS_WORDS.matcher(words).find() ? '"' + words + '"' : words;
+    }
+}
