@@ -12,6 +12,7 @@ import sillbook.exchange.PotsJson;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.season.Outlook;
 import sillbook.season.PotNow;
 import sillbook.words.Provisos;
 
@@ -36,12 +37,12 @@ final class PotCommand extends View {
     @Override
     Sight look(Book book) {
         Journal journal = book.readAll();
-        PotNow now =
-                outlook(book).pot(find(journal, journal.seasonOf(book.today())).id());
+        Outlook outlook = outlook(book);
+        PotNow now = outlook.pot(find(journal, journal.seasonOf(book.today())).id());
         Provisos provisos = Provisos.of(journal, List.of(now));
         return new Sight(
-                () -> PotsJson.one(journal, book.today(), now, provisos),
-                () -> new PotText(journal, book.today()).card(now),
+                () -> PotsJson.one(journal, outlook, now, provisos),
+                () -> new PotText(journal, book.today()).card(now, outlook),
                 provisos.warnings(),
                 "");
     }

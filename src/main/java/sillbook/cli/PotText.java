@@ -4,12 +4,18 @@ package sillbook.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.handbook.Handbook;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
+import sillbook.season.BatchShare;
+import sillbook.season.Outlook;
+import sillbook.season.PotLine;
 import sillbook.season.PotNow;
+import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
 import sillbook.words.Days;
 import sillbook.words.Diary;
@@ -28,21 +34,58 @@ record PotText(Journal journal, LocalDate today) {
     String line(PotNow now) {
         Pot pot = now.life().pot();
         PotNames names = new PotNames(journal);
-        String where = now.life()
-                .stands()
-                .map(stay -> ", " + names.place(stay.place()))
-                .orElse("");
         String next = now.next()
                 .map(job -> "; " + Days.day(job.on()) + ": " + new JobWords(journal, today).what(job))
                 .orElse("");
         return pot.label() + " " + names.nameAndCount(List.of(pot.id())) + ": "
-                + Terms.STAGES.say(now.life().stage()) + where + next;
+                + Terms.STAGES.say(now.life().stage()) + where(now) + next;
     }
 
-    /** How it stands, what is ahead, all that has been, the newest first, and what to beware of. */
-    List<String> card(PotNow now) {
+    /** A batch as one: {@code T1-T6 'Marrow Lane' x5: 4 in cold, 2 in cool; Tue 12 Jan: may come in}. */
+    String line(PotLine row, Outlook outlook) {
+        PotNow first = outlook.pot(row.pots().get(0));
+        if (row.pots().size() == 1) {
+            return line(first);
+        }
+        PotNames names = new PotNames(journal);
+        Optional<BatchShare> parted = row.batch().filter(BatchShare::isParted);
+        String stands = parted.map(share -> JobWords.counts(share, "in "))
+                .orElseGet(() -> Terms.STAGES.say(first.life().stage()) + where(first));
+        return names.labels(row.pots()) + " " + names.nameAndCount(row.pots()) + ": " + stands + next(row, names);
+    }
+
+    private String where(PotNow now) {
+        return now.life()
+                .stands()
+                .map(stay -> ", " + new PotNames(journal).place(stay.place()))
+                .orElse("");
+    }
+
+    /** What comes next, and with which pots where it is not all of them. */
+    private String next(PotLine row, PotNames names) {
+        return row.next()
+                .map(job -> "; " + Days.day(job.on()) + ": "
+                        + (job.pots().size() == row.pots().size() ? "" : names.labels(job.pots()) + " ")
+                        + new JobWords(journal, today).plain(job))
+                .orElse("");
+    }
+
+    /**
+     * How it stands, what is ahead, all that has been, the newest first, and what to beware of.
+     *
+     * @param outlook of the day, for what stands with it
+     */
+    List<String> card(PotNow now, Outlook outlook) {
         List<String> lines = new ArrayList<>(List.of(line(now)));
         lines.add(PotWords.made(journal, now.life().pot()));
+        List<Id<Pot>> inDisplay =
+                now.life().display().map(in -> outlook.inDisplay(in.value())).orElse(List.of());
+        Optional.of(PotWords.dressed(now.life(), inDisplay, new PotNames(journal)))
+                .filter(dressed -> !dressed.isEmpty())
+                .ifPresent(dressed -> lines.add("now: " + dressed));
+        new BatchWords(journal)
+                .parts(outlook.batchOf(now.life().pot().id()))
+                .forEach(part -> lines.add("batch: " + part));
         PotWords.cold(now).ifPresent(cold -> lines.add("cold: " + cold));
         now.readiness().ifPresent(ready -> lines.add("coming in: " + VerdictWords.brief(ready.verdict())));
         now.useBy().ifPresent(day -> lines.add("use by " + Days.full(day)));

@@ -85,4 +85,9 @@ record HappeningJson(Named named) implements Happening.Cases<Fields> {
     public Fields jotted(Happening.Jotted jotted) {
         return happened("jotted").text("text", jotted.text());
     }
+
+    @Override
+    public Fields displayed(Happening.Displayed displayed) {
+        return happened("displayed").text("display", displayed.display());
+    }
 }

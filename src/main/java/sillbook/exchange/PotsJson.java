@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.handbook.Handbook;
 import sillbook.model.Event;
+import sillbook.model.Happening.Care;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Length;
@@ -15,7 +16,10 @@ import sillbook.model.Potting.Holes;
 import sillbook.model.Season;
 import sillbook.reckon.dates.DayCount;
 import sillbook.season.Ahead;
+import sillbook.season.BatchPart;
 import sillbook.season.ColdTime;
+import sillbook.season.Noted;
+import sillbook.season.Outlook;
 import sillbook.season.PotNow;
 import sillbook.season.Stay;
 import sillbook.season.WishNow;
@@ -46,10 +50,15 @@ public final class PotsJson {
         return Answer.write(fields, provisos);
     }
 
-    /** The document of {@code sillbook pot LABEL --json}. */
-    public static String one(Journal journal, LocalDate today, PotNow pot, Provisos provisos) {
-        PotsJson json = new PotsJson(journal, today);
-        return Answer.write(new Fields().day("day", today).object("pot", json.card(pot)), provisos);
+    /**
+     * The document of {@code sillbook pot LABEL --json}.
+     *
+     * @param outlook of the day, for what stands with it
+     */
+    public static String one(Journal journal, Outlook outlook, PotNow pot, Provisos provisos) {
+        PotsJson json = new PotsJson(journal, outlook.day());
+        Fields card = json.card(pot, outlook);
+        return Answer.write(new Fields().day("day", outlook.day()).object("pot", card), provisos);
     }
 
     private Fields pot(PotNow now) {
@@ -103,7 +112,23 @@ public final class PotsJson {
                 .text("origin", origin);
     }
 
-    private Fields card(PotNow now) {
+    private Fields display(Noted<String> in, List<Id<Pot>> pots) {
+        return new Fields().text("name", in.value()).happened("since", in.day()).texts("pots", named.labels(pots));
+    }
+
+    private Fields part(BatchPart part) {
+        return new Fields()
+                .texts("pots", named.labels(part.pots()))
+                .text("stage", Terms.STAGES.say(part.stage()))
+                .text("place", named.place(part.place()))
+                .text("end", part.end().map(Terms.ENDS::say));
+    }
+
+    private static Fields worn(Noted<Care> care) {
+        return new Fields().text("care", Terms.CARES.say(care.value())).happened("since", care.day());
+    }
+
+    private Fields card(PotNow now, Outlook outlook) {
         Pot pot = now.life().pot();
         Id<Pot> id = pot.id();
         return pot(now).text("way", Terms.WAYS.say(pot.way()))
@@ -129,6 +154,9 @@ public final class PotsJson {
                 .written("topping", pot.potting().topping())
                 .text("parentSeason", pot.parent().map(journal.pots()::get).map(named::season))
                 .written("note", pot.note())
+                .list("worn", now.life().dress(), PotsJson::worn)
+                .object("display", now.life().display(), in -> display(in, outlook.inDisplay(in.value())))
+                .list("batch", outlook.batchOf(id), this::part)
                 .list("history", journal.history(id), this::entry)
                 .list(
                         "outcomes",

@@ -27,6 +27,8 @@ public sealed interface Happening {
         R leftOut(LeftOut happening);
 
         R jotted(Jotted happening);
+
+        R displayed(Displayed happening);
     }
 
     <R> R fold(Cases<R> cases);
@@ -143,6 +145,27 @@ public sealed interface Happening {
         }
     }
 
+    /**
+     * The pot was made part of a display of several pots, or taken out of the one it was part of.
+     *
+     * @param display what the display is called; empty when it was taken out
+     */
+    record Displayed(Optional<String> display) implements Happening {
+        public Displayed {
+            display = display.filter(name -> !name.isBlank());
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.displayed(this);
+        }
+
+        @Override
+        public boolean needsPotting() {
+            return true;
+        }
+    }
+
     /** Points of a bloom. */
     enum BloomPoint {
         FIRST_FLOWER,
@@ -162,7 +185,9 @@ public sealed interface Happening {
         PLANTED_OUT,
         INTO_OUTER_POT,
         LEAVES_CUT,
-        RESTED
+        RESTED,
+        /** Dug up from where it was buried, to look at it. */
+        LIFTED
     }
 
     /** How a pot's winter ends. */

@@ -42,6 +42,7 @@ final class History implements Happening.Cases<History> {
     private Seen seen = Seen.NOTHING;
     private Bloom bloom = Bloom.NONE;
     private Answers answers = Answers.NONE;
+    private Optional<Noted<String>> display = Optional.empty();
 
     private History(Pot pot, LocalDate today) {
         this.pot = pot;
@@ -134,6 +135,12 @@ final class History implements Happening.Cases<History> {
         return this;
     }
 
+    @Override
+    public History displayed(Happening.Displayed happening) {
+        display = happening.display().map(name -> new Noted<>(name, now));
+        return this;
+    }
+
     private void enter(Stage next, Optional<Stay> there) {
         if (stage == Stage.DONE) {
             return;
@@ -177,6 +184,7 @@ final class History implements Happening.Cases<History> {
                 cares,
                 notes,
                 answers,
+                display.filter(in -> stage != Stage.DONE),
                 uncertain);
     }
 

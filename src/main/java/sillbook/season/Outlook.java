@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
+import sillbook.model.Batch;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
@@ -40,6 +41,7 @@ public final class Outlook {
     private final Batches batches;
     private final Standings standings;
     private final Rounds rounds;
+    private final Displays displays;
     private final List<PotLife> lives;
 
     /** Worked out when first asked for; two threads may both do it and come to the same. */
@@ -56,6 +58,7 @@ public final class Outlook {
         this.batches = new Batches(lives);
         this.standings = new Standings(lives);
         this.rounds = new Rounds(journal, today, standings);
+        this.displays = new Displays(lives);
     }
 
     /** The pots that have jobs, and their jobs. A line that is typed asks only where pots stand, and does without. */
@@ -146,6 +149,41 @@ public final class Outlook {
     /** The growing pots that stand at a place, by label. */
     public List<Id<Pot>> standingAt(Id<Place> place) {
         return standings.at(place).stream().map(life -> life.pot().id()).toList();
+    }
+
+    /** Of some pots those whose turn it is to go to a place first, most ready first; none that stands there already. */
+    public List<Id<Pot>> turnsInto(Stage stage, Id<Place> place, Collection<Id<Pot>> of) {
+        return Turns.into(stage, place, of.stream().map(this::pot));
+    }
+
+    /** Of some pots those to be sold, given or used first, the furthest on first; none whose winter is over. */
+    public List<Id<Pot>> turnsAway(Collection<Id<Pot>> of) {
+        return Turns.away(of.stream().map(this::pot));
+    }
+
+    /** How the pots made together with this one stand, those that are gone last; empty where it was made alone. */
+    public List<BatchPart> batchOf(Id<Pot> pot) {
+        Optional<Id<Batch>> batch = journal.pots().get(pot).batch();
+        return batch.isEmpty()
+                ? List.of()
+                : BatchParts.of(journal.pots().all().stream()
+                        .filter(other -> other.batch().equals(batch))
+                        .map(other -> pot(other.id()).life()));
+    }
+
+    /** The pots a pot shares its row with: those of its batch that are not done; it alone where there are none. */
+    public List<Id<Pot>> rowOf(Id<Pot> pot) {
+        return batches.of(journal.pots().get(pot)).map(BatchShare::pots).orElse(List.of(pot));
+    }
+
+    /** The pots that a display is made up from now, by label; none when there is no such display. */
+    public List<Id<Pot>> inDisplay(String name) {
+        return displays.in(name);
+    }
+
+    /** The names of the displays that are made up now. */
+    public List<String> displays() {
+        return displays.names();
     }
 
     /** A place with room that serves a stage, for a pot to be carried to; empty when there is none. */

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.model.Day;
@@ -14,6 +17,7 @@ import sillbook.model.Stage;
  *
  * @param stands where it stands; empty when nobody wrote it, or it is done
  * @param phases the stages and places so far, the last one reaching to the end of that day
+ * @param display the display of several pots that it is part of
  * @param uncertain the stages whose first day is only about known; {@code WAITING} stands for the potting
  */
 public record PotLife(
@@ -28,7 +32,10 @@ public record PotLife(
         List<Noted<Care>> cares,
         List<Noted<String>> notes,
         Answers answers,
+        Optional<Noted<String>> display,
         Set<Stage> uncertain) {
+
+    private static final Set<Care> STAYS_ON = EnumSet.of(Care.HOODED, Care.STAKED, Care.INTO_OUTER_POT);
 
     public PotLife {
         phases = List.copyOf(phases);
@@ -39,6 +46,19 @@ public record PotLife(
 
     public Stage stage() {
         return standing.stage();
+    }
+
+    /** The care that is still on it: a hood that was not taken off, stakes, an outer pot; each as last put on. */
+    public List<Noted<Care>> dress() {
+        Map<Care, Noted<Care>> worn = new EnumMap<>(Care.class);
+        for (Noted<Care> care : cares) {
+            if (care.value() == Care.UNHOODED) {
+                worn.remove(Care.HOODED);
+            } else if (STAYS_ON.contains(care.value())) {
+                worn.put(care.value(), care);
+            }
+        }
+        return stage() == Stage.DONE ? List.of() : List.copyOf(worn.values());
     }
 
     /** Potted, or standing somewhere as if it were, and not done. */

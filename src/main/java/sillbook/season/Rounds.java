@@ -10,10 +10,12 @@ import java.util.Optional;
 import sillbook.model.Day;
 import sillbook.model.Event;
 import sillbook.model.Happening;
+import sillbook.model.Happening.Care;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.Place;
+import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
@@ -43,26 +45,35 @@ final class Rounds {
     /** The next round of a place; empty where it is never asked for, belongs to the daily care, or nothing stands. */
     Optional<Job.Round> of(Place place) {
         List<PotLife> there = standings.at(place.id());
-        if (place.checkEveryDays() == 0 || isDaily(place) || there.isEmpty()) {
+        if (everyDays(place, there) == 0 || isDaily(place) || there.isEmpty()) {
             return Optional.empty();
         }
         Answers answers = answers(place);
         Why.RoundDue due = why(place, there, answers);
         LocalDate next = due.result();
-        Window window = new Window(next, next, next.plusDays(place.checkEveryDays()));
+        Window window = new Window(next, next, next.plusDays(due.everyDays()));
         Optional<Job.Delay> delay =
                 answers.delay(JobKind.CHECK).filter(put -> put.until().isAfter(next));
         LocalDate on = delay.map(Job.Delay::until).orElse(next);
         return Optional.of(new Job.Round(
-                place.id(),
-                ids(there),
-                place.checkEveryDays(),
-                due.last(),
-                window,
-                on,
-                Due.on(on, today),
-                delay,
-                List.of()));
+                place.id(), ids(there), due.everyDays(), due.last(), window, on, Due.on(on, today), delay, List.of()));
+    }
+
+    /**
+     * The place's own interval. A trench that is never asked for while it is buried is asked for like any other cold place once a
+     * pot was lifted there: now there is something to see, and what was seen speaks for the others (common practice).
+     */
+    private static int everyDays(Place place, List<PotLife> there) {
+        boolean isOpened = place.sort() == Sort.TRENCH && there.stream().anyMatch(Rounds::isLifted);
+        return place.checkEveryDays() == 0 && isOpened ? Sort.OTHER.usualCheckDays() : place.checkEveryDays();
+    }
+
+    /** Whether a pot was lifted since it came to where it stands now. */
+    private static boolean isLifted(PotLife life) {
+        LocalDate came = life.stands().orElseThrow().since().likely();
+        return life.cares().stream()
+                .anyMatch(care ->
+                        care.value() == Care.LIFTED && !care.day().likely().isBefore(came));
     }
 
     /** A place out of the cold that is looked at every day. */
@@ -96,7 +107,7 @@ final class Rounds {
         there.forEach(life -> looks.put(life.pot().id(), lastLook(life)));
         Optional<LocalDate> leftOut =
                 Optional.ofNullable(answers.leftOut().get(JobKind.CHECK)).map(Day::likely);
-        return Why.RoundDue.of(looks, leftOut, place.checkEveryDays());
+        return Why.RoundDue.of(looks, leftOut, everyDays(place, there));
     }
 
     private static LocalDate lastLook(PotLife life) {

@@ -78,6 +78,11 @@ public record Entries(Journal journal) implements Happening.Cases<String> {
         return "jotted: " + happening.text();
     }
 
+    @Override
+    public String displayed(Happening.Displayed happening) {
+        return happening.display().map(name -> "into display " + name).orElse("out of the display");
+    }
+
     private static String after(String before, String text) {
         return text.isEmpty() ? "" : before + text;
     }

@@ -41,6 +41,11 @@ public record JobWords(Journal journal, LocalDate today) {
         if (job.due() == Due.READY && parted.isPresent()) {
             return counts(parted.get(), "in ");
         }
+        return plain(job);
+    }
+
+    /** The same, whatever else its batch does. */
+    public String plain(Job.OfPots job) {
         return switch (job.kind()) {
             case POT_UP -> "pot up" + (job.route().stage() == Stage.WARM_ROOM ? ", warm room" : "");
             case BRING_IN -> bringIn(job);

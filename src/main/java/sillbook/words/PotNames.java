@@ -32,9 +32,11 @@ public record PotNames(Journal journal) {
         return plantings.size() == 1 ? first : first + " +" + (plantings.size() - 1);
     }
 
-    /** {@code 'Marrow Lane' x5}; pots of one row are alike, so the first speaks for all. */
+    /** {@code 'Marrow Lane' x5}; the first speaks for all pots of a row, but a number only where all have it. */
     public String nameAndCount(List<Id<Pot>> pots) {
-        return name(pots.get(0)) + " x" + journal.pots().get(pots.get(0)).bulbs();
+        int bulbs = journal.pots().get(pots.get(0)).bulbs();
+        boolean isAlike = pots.stream().allMatch(pot -> journal.pots().get(pot).bulbs() == bulbs);
+        return name(pots.get(0)) + (isAlike ? " x" + bulbs : "");
     }
 
     /** {@code T4 'Marrow Lane'}. */

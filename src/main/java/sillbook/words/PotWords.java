@@ -2,9 +2,12 @@
 package sillbook.words;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import sillbook.model.Happening.Care;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
@@ -14,11 +17,17 @@ import sillbook.season.ColdTime;
 import sillbook.season.Concern;
 import sillbook.season.Deadline;
 import sillbook.season.Job;
+import sillbook.season.PotLife;
 import sillbook.season.PotNow;
 
 /** How a pot stands, in sentences. */
 public record PotWords(Journal journal, LocalDate today) {
     private static final double DAYS_IN_WEEK = 7;
+
+    private static final Vocabulary<Care> WEARS = Vocabulary.<Care>of("care that stays")
+            .with(Care.HOODED, "hooded")
+            .with(Care.STAKED, "staked")
+            .with(Care.INTO_OUTER_POT, "in an outer pot");
 
     /**
      * {@code 16 weeks in, about 15 cold enough}: weeks by the calendar, whole or half; only {@code 16 weeks in} where all of
@@ -56,6 +65,25 @@ public record PotWords(Journal journal, LocalDate today) {
         return Stream.of(plantings, size, mix, filled, way, note)
                 .flatMap(some -> some)
                 .collect(Collectors.joining("; "));
+    }
+
+    /**
+     * What it has on and about it now: {@code hooded since 3 Jan; staked; in an outer pot; in display hall table with C1 H2}.
+     * Empty when it has nothing.
+     *
+     * @param together the pots of its display, itself among them
+     */
+    public static String dressed(PotLife life, List<Id<Pot>> together, PotNames names) {
+        Stream<String> display = life.display().stream().map(in -> {
+            List<Id<Pot>> others = together.stream()
+                    .filter(pot -> !pot.equals(life.pot().id()))
+                    .toList();
+            return "in display " + in.value() + (others.isEmpty() ? "" : " with " + names.labels(others));
+        });
+        Stream<String> cares = life.dress().stream()
+                .map(care -> WEARS.say(care.value()) + " since "
+                        + Days.date(care.day().likely()));
+        return Stream.concat(cares, display).collect(Collectors.joining("; "));
     }
 
     /** {@code Use by Mon 25 Jan.} */

@@ -158,7 +158,8 @@ public final class Terms {
             .with(Care.PLANTED_OUT, "planted out")
             .with(Care.INTO_OUTER_POT, "into outer pot", "outer pot")
             .with(Care.LEAVES_CUT, "leaves cut")
-            .with(Care.RESTED, "rested", "resting");
+            .with(Care.RESTED, "rested", "resting")
+            .with(Care.LIFTED, "lifted", "lifted to look");
 
     public static final Vocabulary<End> ENDS = Vocabulary.<End>of("end")
             .with(End.FINISHED, "done", "finished")
@@ -232,7 +233,6 @@ public final class Terms {
             .with(FigureName.POT_WIDER, "pot wider than the bulb", "pot-wider", "pot wider")
             .with(FigureName.EXPOSED, "part of the bulb in the open", "exposed")
             .with(FigureName.HEIGHT, "height")
-            .with(FigureName.SMALL_POT_HEIGHT, "height for small pots", "small-pot-height", "small pot height")
             .with(FigureName.SUCCESSION, "days between pots", "succession")
             .with(FigureName.CHECK, "days between checks", "check")
             .with(FigureName.REST, "weeks of rest", "rest", "rest weeks")

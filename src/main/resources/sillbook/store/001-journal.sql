@@ -200,9 +200,9 @@ CREATE TABLE event (
     written_at       INTEGER NOT NULL, -- instant it was first written down
     revised_at       INTEGER, -- instant it was last corrected
     what             TEXT    NOT NULL CHECK (what IN ('POTTED', 'MOVED', 'CHECKED', 'FLOWERED', 'CARED', 'CLOSED', 'PUT_OFF',
-                                                      'LEFT_OUT', 'JOTTED')), -- what happened
+                                                      'LEFT_OUT', 'JOTTED', 'DISPLAYED')), -- what happened
     -- What more there is to say of it.
-    text             TEXT, -- text: note of a check or an end, reason of an answer, or the jotting
+    text             TEXT, -- text: note of a check or an end, reason of an answer, the jotting, or the display it went into, empty when out of it
     place            TEXT    REFERENCES place (id), -- MOVED: where to
     stage            TEXT    CHECK (stage IN ('WAITING', 'COLD', 'COOL_ROOM', 'WARM_ROOM', 'IN_BLOOM', 'AFTER_BLOOM', 'DONE')), -- MOVED: its stage from then on
     moisture         TEXT    CHECK (moisture IN ('DRY', 'MOIST', 'WET')), -- CHECKED: of the potting mix, if looked at
@@ -215,7 +215,7 @@ CREATE TABLE event (
     point            TEXT    CHECK (point IN ('FIRST_FLOWER', 'FULL_BLOOM', 'PAST_BLOOM')), -- FLOWERED: point of the bloom
     variety          TEXT    REFERENCES variety (id), -- FLOWERED: which of a mixed pot
     care             TEXT    CHECK (care IN ('WATERED', 'FED', 'TURNED', 'STAKED', 'HOODED', 'UNHOODED', 'REPOTTED', 'PLANTED_OUT',
-                                             'INTO_OUTER_POT', 'LEAVES_CUT', 'RESTED')), -- CARED: what was done
+                                             'INTO_OUTER_POT', 'LEAVES_CUT', 'RESTED', 'LIFTED')), -- CARED: what was done
     ending           TEXT    CHECK (ending IN ('FINISHED', 'FAILED', 'SOLD', 'GIVEN', 'BROKEN', 'USED_UP')), -- CLOSED: how it ended
     job              TEXT    CHECK (job IN ('POT_UP', 'INTO_COLD', 'CHECK', 'BRING_IN', 'MOVE_TO_WARMTH', 'WATCH_FOR_FLOWER',
                                             'KEEP_COOL_IN_BLOOM', 'PAST_BLOOM', 'AFTERCARE', 'WRITE_OUTCOME', 'DAILY_CARE')), -- PUT_OFF, LEFT_OUT: which job
@@ -230,7 +230,7 @@ CREATE TABLE event (
     CHECK (what <> 'CLOSED' OR ending IS NOT NULL),
     CHECK (what <> 'PUT_OFF' OR until IS NOT NULL),
     CHECK (what NOT IN ('PUT_OFF', 'LEFT_OUT') OR job IS NOT NULL),
-    CHECK (what NOT IN ('CHECKED', 'CLOSED', 'PUT_OFF', 'LEFT_OUT', 'JOTTED') OR text IS NOT NULL)
+    CHECK (what NOT IN ('CHECKED', 'CLOSED', 'PUT_OFF', 'LEFT_OUT', 'JOTTED', 'DISPLAYED') OR text IS NOT NULL)
 ) STRICT;
 
 CREATE INDEX event_of_pot ON event (subject_pot);

@@ -100,6 +100,13 @@ class ChangesOfPotsTest {
                 .isEqualTo("T1 past bloom of 'Marrow Lane'");
         assertThat(bench.done(new CareFor(pots("T1"), Care.STAKED, day(1, 12))).name())
                 .isEqualTo("T1 staked");
+        assertThat(bench.done(new Display(pots("T1", "T2"), Optional.of("hall table"), day(1, 12)))
+                        .name())
+                .isEqualTo("T1-T2 into display hall table");
+        assertThat(last("T2")).isEqualTo(new Happening.Displayed(Optional.of("hall table")));
+        assertThat(bench.done(new Display(pots("T2"), Optional.empty(), day(1, 12)))
+                        .name())
+                .isEqualTo("T2 out of the display");
         assertThat(bench.done(new Close(pots("T1", "T2"), End.USED_UP, "for the fair", day(1, 12)))
                         .name())
                 .isEqualTo("T1-T2 used up");

@@ -27,6 +27,8 @@ class JsonPageTest {
             "T4 later +3 because the sill is full",
             "cellar later +2",
             "D1 not at all because it stays",
+            "T4 C1 into display hall table",
+            "T4 staked",
             "place cellar, room 3, hazard fruit",
             "place garage fridge, cold 1 feb to 1 mar");
 
@@ -36,6 +38,7 @@ class JsonPageTest {
             "pots",
             "pot T4",
             "pot T4 --season 2025",
+            "pot H5",
             "places",
             "round cellar",
             "bulbs",

@@ -224,6 +224,33 @@ class PotLifeTest {
     }
 
     @Test
+    void aHoodStakesAndAnOuterPotStayOnUntilTheyAreTakenOff() {
+        winter.potted("1 oct", "cellar").cared("2 oct", Care.HOODED).cared("3 oct", Care.STAKED);
+        winter.cared("4 oct", Care.UNHOODED).cared("5 oct", Care.INTO_OUTER_POT).cared("6 oct", Care.STAKED);
+        winter.cared("7 oct", Care.FED);
+        assertThat(on("2 oct").dress()).containsExactly(new Noted<>(Care.HOODED, day("2 oct")));
+        assertThat(on("7 oct").dress())
+                .containsExactly(
+                        new Noted<>(Care.STAKED, day("6 oct")), new Noted<>(Care.INTO_OUTER_POT, day("5 oct")));
+        winter.closed("8 oct", End.GIVEN);
+        assertThat(on("8 oct").dress()).isEmpty();
+    }
+
+    @Test
+    void aPotIsInTheDisplayItCameIntoLast() {
+        winter.potted("1 oct", "cellar").displayed("2 oct", "hall table").displayed("3 oct", "Porch bench");
+        assertThat(on("2 oct").display()).contains(new Noted<>("hall table", day("2 oct")));
+        Outlook outlook = winter.on("3 oct");
+        assertThat(outlook.displays()).containsExactly("Porch bench");
+        assertThat(outlook.inDisplay("porch bench")).hasSize(1);
+        assertThat(outlook.inDisplay("hall table")).isEmpty();
+        winter.displayed("4 oct", "");
+        assertThat(on("4 oct").display()).isEmpty();
+        winter.displayed("5 oct", "hall table").closed("6 oct", End.SOLD);
+        assertThat(on("6 oct").display()).isEmpty();
+    }
+
+    @Test
     void theLastAnswerToAJobCounts() {
         winter.potted("1 oct", "cellar").leftOut("2 oct", JobKind.BRING_IN).putOff("3 oct", JobKind.BRING_IN, "9 oct");
         assertThat(on("3 oct").answers().isLeftOut(JobKind.BRING_IN)).isFalse();

@@ -95,6 +95,27 @@ class RoundsTest {
     }
 
     @Test
+    void aTrenchIsAskedForOnceATestPotWasLifted() {
+        house.pots("S1-S4", "Thimble Post", "snowdrop").potted("1 oct", "trench");
+        house.then("S1").cared("1 dec", Care.FED);
+        assertThat(round("1 dec", "trench")).isEmpty();
+        house.then("S1").cared("2 dec", Care.LIFTED);
+        assertThat(round("2 dec", "trench").orElseThrow().pots()).isEqualTo(house.ids("S1-S4"));
+        assertThat(house.on("2 dec").today().checks()).hasSize(1);
+        house.then("S1-S4").checked("2 dec");
+        assertThat(round("3 dec", "trench").orElseThrow().on()).isEqualTo(day("12 dec"));
+        house.place("bank", Sort.TRENCH).then("S1").moved("4 dec", "bank");
+        assertThat(round("4 dec", "bank")).as("lifted where it stood before").isEmpty();
+    }
+
+    @Test
+    void noOtherPlaceThatIsNeverAskedForIs() {
+        house.place("loft", Sort.OTHER).every(0);
+        house.pot("S1", "Thimble Post", "snowdrop").potted("1 oct", "loft").cared("2 dec", Care.LIFTED);
+        assertThat(round("2 dec", "loft")).isEmpty();
+    }
+
+    @Test
     void aRoomThatIsNotLookedAtDailyHasItsOwn() {
         house.pot("P1", "Linen Parade", "paperwhite").potted("1 oct", "stair");
         assertThat(round("2 oct", "stair").orElseThrow().on()).isEqualTo(day("4 oct"));

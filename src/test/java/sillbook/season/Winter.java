@@ -412,6 +412,11 @@ public final class Winter {
         return happened(on, new Happening.Jotted(text));
     }
 
+    /** Into the display of that name; out of it when the name is empty. */
+    public Winter displayed(String on, String display) {
+        return happened(on, new Happening.Displayed(Optional.of(display)));
+    }
+
     public Winter closed(String on, End end) {
         return happened(on, new Happening.Closed(end, ""));
     }

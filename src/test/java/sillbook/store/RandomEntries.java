@@ -317,7 +317,8 @@ public final class RandomEntries {
                 new Happening.Closed(pick(Happening.End.values()), text()),
                 new Happening.PutOff(pick(JobKind.values()), date(), text()),
                 new Happening.LeftOut(pick(JobKind.values()), text()),
-                new Happening.Jotted(text())));
+                new Happening.Jotted(text()),
+                new Happening.Displayed(perhaps(this::text))));
     }
 
     private Findings findings() {

@@ -66,7 +66,9 @@ class EntriesTest {
                         new Happening.PutOff(JobKind.BRING_IN, FRIDAY, "no room"),
                         "bring in: put off to Fri 15 Jan, because no room"),
                 arguments(new Happening.LeftOut(JobKind.CHECK, ""), "check: not at all"),
-                arguments(new Happening.Jotted("flat sides to the rim"), "jotted: flat sides to the rim"));
+                arguments(new Happening.Jotted("flat sides to the rim"), "jotted: flat sides to the rim"),
+                arguments(new Happening.Displayed(Optional.of("hall table")), "into display hall table"),
+                arguments(new Happening.Displayed(Optional.empty()), "out of the display"));
     }
 
     @ParameterizedTest

@@ -2,6 +2,7 @@
 package sillbook.store.sqlite;
 
 import java.sql.SQLException;
+import java.util.Optional;
 import sillbook.model.Findings;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
@@ -87,6 +88,13 @@ final class HappeningColumns {
             Happening read(Row row) throws SQLException {
                 return new Happening.Jotted(at(row, "text").text());
             }
+        },
+        DISPLAYED {
+            @Override
+            Happening read(Row row) throws SQLException {
+                String display = at(row, "text").text();
+                return new Happening.Displayed(display.isEmpty() ? Optional.empty() : Optional.of(display));
+            }
         };
 
         abstract Happening read(Row row) throws SQLException;
@@ -162,6 +170,11 @@ final class HappeningColumns {
         @Override
         public Values jotted(Happening.Jotted happening) {
             return sort(Sort.JOTTED).text(happening.text());
+        }
+
+        @Override
+        public Values displayed(Happening.Displayed happening) {
+            return sort(Sort.DISPLAYED).text(happening.display().orElse(""));
         }
     }
 }

@@ -19,7 +19,7 @@ final class CareForm implements Form {
         return FormHelp.of(
                 "care",
                 "Pots, and what was done: fed, turned, staked, hooded, unhooded, repotted, planted out, into outer pot, "
-                        + "leaves cut, rested; several at once with commas.",
+                        + "leaves cut, rested, lifted (a test pot, to look at it); several at once with commas.",
                 "T4 fed",
                 "A1 watered, turned");
     }

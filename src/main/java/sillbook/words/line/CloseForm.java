@@ -15,14 +15,17 @@ final class CloseForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "end",
-                "Pots, and done, sold, given away, broken, used up or failed; note and a few words, if you like.",
+                "Pots, and done, sold, given away, broken, used up or failed; note and a few words, if you like. Of many pots next "
+                        + "and a number means so many, those furthest on first. What is sold, given, broken or used up asks for no "
+                        + "outcome, and is no failure.",
                 "T4 done",
+                "T1-T6 next 2 sold",
                 "T4 T5 given, note to the neighbours");
     }
 
     @Override
     public List<Slot<?>> slots() {
-        return List.of(Slots.POTS, END, Slots.DAY, Slots.NOTE);
+        return List.of(Slots.POTS, SomeOf.HOW_MANY, END, Slots.DAY, Slots.NOTE);
     }
 
     @Override
@@ -32,7 +35,8 @@ final class CloseForm implements Form {
 
     @Override
     public void draw(Filled filled, Draft draft) {
-        List<Pot> pots = Slots.pots(filled);
+        List<Pot> pots =
+                SomeOf.of(Slots.pots(filled), filled, draft, draft.bench().outlook()::turnsAway);
         Lines.pots(pots, draft);
         filled.get(END).ifPresent(end -> {
             String note = filled.get(Slots.NOTE).orElse("");

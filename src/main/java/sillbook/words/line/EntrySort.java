@@ -17,7 +17,8 @@ enum EntrySort {
     END,
     PUT_OFF,
     LEFT_OUT,
-    NOTE;
+    NOTE,
+    DISPLAY;
 
     static final Vocabulary<EntrySort> WORDS = Vocabulary.<EntrySort>of("sort of entry")
             .with(POTTED, "potted")
@@ -30,7 +31,8 @@ enum EntrySort {
             .with(END, "end", "ended", "done")
             .with(PUT_OFF, "put off")
             .with(LEFT_OUT, "left out")
-            .with(NOTE, "noted", "jotted");
+            .with(NOTE, "noted", "jotted")
+            .with(DISPLAY, "display", "displayed");
 
     boolean is(Event event) {
         return of(event.what()) == this;
@@ -89,6 +91,11 @@ enum EntrySort {
         @Override
         public EntrySort jotted(Happening.Jotted happening) {
             return NOTE;
+        }
+
+        @Override
+        public EntrySort displayed(Happening.Displayed happening) {
+            return DISPLAY;
         }
     }
 }

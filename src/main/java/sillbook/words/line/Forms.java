@@ -13,6 +13,7 @@ final class Forms {
             new RoundForm(),
             new FlowerForm(),
             new CareForm(),
+            new DisplayForm(),
             new CloseForm(),
             new PlantForm(),
             new OutcomeForm(),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import sillbook.change.Move;
 import sillbook.model.Day;
+import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
@@ -22,14 +23,16 @@ final class MoveForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "move",
-                "Pots, then a place, a stage or both; the day, if it was not today. A stage alone takes a place that serves it.",
+                "Pots, then a place, a stage or both; the day, if it was not today. A stage alone takes a place that serves it. Of "
+                        + "many pots move and a number takes so many, those most ready first, then by label.",
                 "T1-T6 cool room",
+                "T1-T6 move 2 to stair window",
                 "T4 stair window, yesterday");
     }
 
     @Override
     public List<Slot<?>> slots() {
-        return List.of(Slots.POTS, Slots.ANY_PLACE, STAGE, Slots.DAY);
+        return List.of(Slots.POTS, SomeOf.HOW_MANY, Slots.ANY_PLACE, STAGE, Slots.DAY);
     }
 
     @Override
@@ -41,21 +44,26 @@ final class MoveForm implements Form {
     @Override
     public void draw(Filled filled, Draft draft) {
         List<Pot> pots = Slots.pots(filled);
-        Lines.pots(pots, draft);
         Optional<Stage> stage = filled.get(STAGE);
         filled.get(Slots.ANY_PLACE)
                 .or(() -> stage.flatMap(serving -> draft.bench().suggest(pots, serving))
                         .map(place -> new Named<>(place, false)))
                 .ifPresentOrElse(
-                        place -> move(pots, place, stage.orElse(place.thing().serves()), filled, draft),
-                        () -> ask(pots, stage, draft));
+                        place -> move(pots, place, stage.orElse(place.thing().serves()), filled, draft), () -> {
+                            Lines.pots(pots, draft);
+                            ask(pots, stage, draft);
+                        });
     }
 
-    private static void move(List<Pot> pots, Named<Place> place, Stage stage, Filled filled, Draft draft) {
+    private static void move(List<Pot> named, Named<Place> place, Stage stage, Filled filled, Draft draft) {
+        Id<Place> to = place.thing().id();
+        List<Pot> pots =
+                SomeOf.of(named, filled, draft, of -> draft.bench().outlook().turnsInto(stage, to, of));
+        Lines.pots(pots.isEmpty() ? named : pots, draft);
         Lines.into(place, stage, pots, Lines.ifTaken(Slots.ANY_PLACE, filled), draft);
         Lines.happened("moved", filled, draft);
         Day day = Slots.day(filled, draft.bench());
-        draft.change(place.together(new Move(Lines.ids(pots), place.thing().id(), stage, day)));
+        draft.change(place.together(new Move(Lines.ids(pots), to, stage, day)));
     }
 
     private static void ask(List<Pot> pots, Optional<Stage> stage, Draft draft) {

@@ -18,7 +18,8 @@ class QuickLineTest {
                         "lines-lived.txt",
                         "lines-choosing.txt",
                         "lines-ways.txt",
-                        "lines-twins.txt")
+                        "lines-twins.txt",
+                        "lines-batches.txt")
                 .flatMap(LineTable::rows);
     }
 

@@ -98,5 +98,10 @@ record Going(Journal journal, List<Id<Pot>> pots) {
         public Noun jotted(Happening.Jotted happening) {
             return new Noun("note", "notes");
         }
+
+        @Override
+        public Noun displayed(Happening.Displayed happening) {
+            return new Noun("display", "displays");
+        }
     };
 }

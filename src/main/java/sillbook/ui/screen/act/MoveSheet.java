@@ -38,6 +38,7 @@ import sillbook.words.Terms;
 public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
     private static final Blank TO = new Blank("To", 20);
     private static final Blank STAGE = new Blank("Stage", 20);
+    private static final Blank MANY = new Blank("How many", 6);
     private static final Blank DAY = new Blank("Day", 20);
     private static final double DAYS_IN_WEEK = 7;
 
@@ -66,7 +67,7 @@ public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
 
     @Override
     public List<Blank> blanks() {
-        return List.of(TO, STAGE, DAY);
+        return pots.fit().size() > 1 ? List.of(TO, MANY, STAGE, DAY) : List.of(TO, STAGE, DAY);
     }
 
     @Override
@@ -80,28 +81,34 @@ public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
         Heard<Stage> where =
                 answers.isBlank(STAGE) ? place.map(Place::serves) : Terms.STAGES.parse(answers.text(STAGE));
         Heard<Day> day = Blanks.dayThatWas(state, answers.text(DAY));
+        HowMany some = new HowMany(state, pots.fit());
+        Heard<Integer> many = some.parse(answers.text(MANY));
+        List<Id<Pot>> going = some.going(many.value(), place.value(), where.value());
         Reading reading = Reading.NOTHING
-                .with(TO, placeRemark(state, answers, place))
+                .with(TO, placeRemark(state, answers, place, going))
+                .with(MANY, some.remark(many, going))
                 .with(STAGE, stageRemark(answers, where))
                 .with(DAY, Blanks.remark(day));
-        for (String note : List.of(shortOfCold(state, where), pots.leftOutWords(state, "not growing"))) {
+        for (String note : List.of(shortOfCold(state, where, going), pots.leftOutWords(state, "not growing"))) {
             reading = note.isEmpty() ? reading : reading.with(new Note("", note));
         }
-        return meaning(reading, place.value(), where.value(), day.value());
+        Optional<Stage> stage = where.value().filter(known -> many.value().isPresent());
+        return meaning(reading, going, place.value(), stage, day.value());
     }
 
-    private Reading meaning(Reading reading, Optional<Place> place, Optional<Stage> stage, Optional<Day> day) {
+    private static Reading meaning(
+            Reading reading, List<Id<Pot>> going, Optional<Place> place, Optional<Stage> stage, Optional<Day> day) {
         if (place.isEmpty() || stage.isEmpty() || day.isEmpty()) {
             return reading;
         }
-        return reading.meaning(new Move(pots.fit(), place.get().id(), stage.get(), day.get()));
+        return reading.meaning(new Move(going, place.get().id(), stage.get(), day.get()));
     }
 
-    private Remark placeRemark(State state, Answers answers, Heard<Place> place) {
+    private Remark placeRemark(State state, Answers answers, Heard<Place> place, List<Id<Pot>> going) {
         if (answers.isBlank(TO)) {
             return Remark.wrong("a place", "To where? Write a place, as " + anExample(state) + ". Nothing was moved.");
         }
-        return place.fold(found -> Blanks.remark(state, found, pots.fit()), Blanks::wrong);
+        return place.fold(found -> Blanks.remark(state, found, going), Blanks::wrong);
     }
 
     private static String anExample(State state) {
@@ -122,12 +129,12 @@ public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
     }
 
     /** Which of the pots would come in before they are cold enough. */
-    private String shortOfCold(State state, Heard<Stage> stage) {
+    private String shortOfCold(State state, Heard<Stage> stage, List<Id<Pot>> going) {
         if (stage.value().filter(Stage.COLD::isBefore).isEmpty()) {
             return "";
         }
         Map<Integer, List<String>> byWeeks = new TreeMap<>();
-        for (Id<Pot> pot : pots.fit()) {
+        for (Id<Pot> pot : going) {
             int halves = halfWeeksShort(state, pot);
             if (halves > 0) {
                 byWeeks.computeIfAbsent(halves, some -> new ArrayList<>())
@@ -160,6 +167,9 @@ public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
 
     @Override
     public Aside aside(State state, Answers answers, Blank blank) {
+        if (blank.equals(MANY)) {
+            return Aside.of("", "So many of them, those most ready first, then by label.", "Leave it blank for all.");
+        }
         String first = blank.equals(DAY)
                 ? "The day it was moved: today, fri, 14 nov. Today is "
                         + Days.full(state.shown().today()) + "."
@@ -169,7 +179,7 @@ public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
 
     @Override
     public String recordWords() {
-        return "move " + pots.fit().size() + ", one step";
+        return pots.fit().size() > 1 ? "move them, one step" : "move 1, one step";
     }
 
     @Override

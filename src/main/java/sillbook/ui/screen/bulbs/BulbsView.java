@@ -5,7 +5,7 @@ package sillbook.ui.screen.bulbs;
 enum BulbsView {
     NAME('n', "by name"),
     RECORD('r', "by record"),
-    POTS('s', "what suits pots"),
+    FORCING('s', "what suits forcing"),
     PURCHASES('p', "purchases");
 
     private final char letter;

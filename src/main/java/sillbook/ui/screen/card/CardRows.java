@@ -18,8 +18,10 @@ import sillbook.ui.screen.list.Labelled;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotRow;
+import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
 import sillbook.words.OriginMarks;
+import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 
 /** The lines of a pot's card. */
@@ -50,6 +52,18 @@ final class CardRows {
     private void head() {
         rows.add(Row.of(new PotRow(state, state.almanac().outlook().line(id))));
         labelled("", PotWords.made(journal, now.life().pot()));
+        String dressed = PotWords.dressed(now.life(), together(), new PotNames(journal));
+        rows.addAll(Labelled.ifSaid("Now", dressed, state.body().columns()));
+        List<String> parts =
+                new BatchWords(journal).parts(state.almanac().outlook().batchOf(id));
+        rows.addAll(Labelled.each("Batch", parts, state.body().columns()));
+    }
+
+    private List<Id<Pot>> together() {
+        return now.life()
+                .display()
+                .map(in -> state.almanac().outlook().inDisplay(in.value()))
+                .orElse(List.of());
     }
 
     private void ahead() {

@@ -13,7 +13,10 @@ import sillbook.words.DiaryEntry;
 /** What sort of entries the diary shows. */
 enum EntrySort {
     ALL('a', "all", List.of(Entity.class)),
-    MOVES('m', "moves", List.of(Happening.Potted.class, Happening.Moved.class, Happening.Closed.class)),
+    MOVES(
+            'm',
+            "moves",
+            List.of(Happening.Potted.class, Happening.Moved.class, Happening.Closed.class, Happening.Displayed.class)),
     CHECKS('c', "checks", List.of(Happening.Checked.class, SpanReading.class)),
     BLOOM('b', "bloom and care", List.of(Happening.Flowered.class, Happening.Cared.class)),
     NOTES('j', "notes", List.of(Happening.Jotted.class, Happening.PutOff.class, Happening.LeftOut.class)),

@@ -2,9 +2,12 @@
 package sillbook.ui.screen.go;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Day;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Labels;
 import sillbook.model.Place;
@@ -53,16 +56,28 @@ record Goals(State state) {
                         .thenComparing(Comparator.comparing(Pot::season).reversed())
                         .thenComparing(pot -> Labels.letters(pot.label()))
                         .thenComparingInt(pot -> Labels.number(pot.label())))
+                .collect(Collectors.groupingBy(pot -> row(pot, sought), LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
                 .map(this::goal);
     }
 
-    private Goal goal(Pot pot) {
+    /** What a pot is named with: the pots of its batch that are not done, unless it is named itself. */
+    private List<Id<Pot>> row(Pot pot, String sought) {
+        boolean isItself = Fold.of(pot.label()).equals(sought);
+        return isItself ? List.of(pot.id()) : state.almanac().outlook().rowOf(pot.id());
+    }
+
+    private Goal goal(List<Pot> some) {
+        Pot pot = some.get(0);
         PotNames names = new PotNames(journal());
         boolean isOther = !pot.season().equals(state.timescale().season());
         String season =
                 isOther ? "  season " + pot.season().name(journal().settings().seasonStart()) : "";
         return new Goal(
-                pot.label(), names.nameAndCount(List.of(pot.id())) + season, from -> openPot(inSeason(from, pot), pot));
+                names.labels(some.stream().map(Pot::id).toList()),
+                names.nameAndCount(List.of(pot.id())) + season,
+                from -> openPot(inSeason(from, pot), pot));
     }
 
     private static State inSeason(State from, Pot pot) {

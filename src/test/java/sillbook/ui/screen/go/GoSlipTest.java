@@ -117,14 +117,22 @@ class GoSlipTest {
     }
 
     @Test
-    void theListScrollsWithItsCursor() {
+    void aBatchIsOneGoalAndEachOfItsPotsStillHasItsOwn() {
         desk.press("g").type("h");
+        assertThat(desk.lines()).anyMatch(line -> line.contains("H5-H22")).noneMatch(line -> line.contains(" H12 "));
+        desk.type("12");
+        assertThat(desk.lines()).anyMatch(line -> line.startsWith("  ▸ H12 "));
+    }
+
+    @Test
+    void theListScrollsWithItsCursor() {
+        desk.press("g").type("t");
         for (int i = 0; i < 30; i++) {
             desk.press("Down");
         }
 
-        assertThat(desk.line(21)).contains(" 23 of 23 ");
-        assertThat(desk.press("Up").line(21)).contains(" 22 of 23 ");
+        assertThat(desk.line(21)).contains(" 10 of 10 ");
+        assertThat(desk.press("Up").line(21)).contains(" 9 of 10 ");
     }
 
     @Test
