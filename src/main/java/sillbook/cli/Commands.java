@@ -29,6 +29,7 @@ public final class Commands {
                 .addSubcommand(new BulbsCommand(books, printer))
                 .addSubcommand(new DiaryCommand(books, printer))
                 .addSubcommand(new RoundCommand(books, printer))
+                .addSubcommand(new LabelsCommand(books, printer))
                 .addSubcommand(new WriteCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))

@@ -12,6 +12,8 @@ import sillbook.model.Journal;
 import sillbook.season.Outlook;
 import sillbook.words.Complaint;
 import sillbook.words.Provisos;
+import sillbook.words.Stick;
+import sillbook.words.Sticks;
 import sillbook.words.line.Bench;
 import sillbook.words.line.LineReading;
 import sillbook.words.line.QuickLine;
@@ -20,6 +22,7 @@ import sillbook.words.line.QuickLine;
 final class Scribe {
     private final Page page;
     private final List<Line> done = new ArrayList<>();
+    private List<Stick> sticks = List.of();
 
     Scribe(Page page) {
         this.page = page;
@@ -33,9 +36,21 @@ final class Scribe {
     Line write(String text) {
         LineReading reading = QuickLine.read(text, bench());
         Change change = reading.change().orElseThrow(() -> new CouldNot(complaint(reading)));
+        Journal before = page.readAll();
         Line line = new Line(text, Kept.step(page.carryOut(change)), reading);
         done.add(line);
+        sticks = sticks(before);
         return line;
+    }
+
+    private List<Stick> sticks(Journal before) {
+        Journal now = page.readAll();
+        return new Sticks(now, Outlook.of(now, Handbook.standard(), page.today())).pottedSince(before);
+    }
+
+    /** What to pencil on the sticks of the pots that the last line potted. */
+    List<Stick> sticks() {
+        return sticks;
     }
 
     private Bench bench() {

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Handbook;
 import sillbook.handbook.Remark;
 import sillbook.handbook.Topic;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Place;
@@ -20,6 +24,7 @@ import sillbook.model.Settings;
  */
 public record CautionWords(Handbook handbook, Settings settings) {
     private static final String MARK = " (▫)";
+    private static final Set<Topic> POISON = Set.of(Topic.CAUTION_PEOPLE, Topic.CAUTION_PETS, Topic.CAUTION_LOOKALIKE);
     private static final List<String> COMMON_PRACTICE = List.of("common-practice");
 
     /** What to beware of with a kind: people first, then skin, pets and what it is mistaken for. */
@@ -37,6 +42,28 @@ public record CautionWords(Handbook handbook, Settings settings) {
                 .distinct()
                 .flatMap(kind -> of(kind).stream())
                 .toList();
+    }
+
+    /** What belongs beneath the labels of some pots: not food, people, pets; with the sources by name, since paper has no page of them. */
+    public List<String> ofLabels(Journal journal, Collection<Id<Pot>> pots) {
+        SourceWords sources = new SourceWords(handbook, settings);
+        Stream<Kind> kinds = pots.stream()
+                .map(journal.pots()::get)
+                .flatMap(pot -> pot.plantings().stream())
+                .map(planting -> journal.varieties().get(planting.variety()).kind())
+                .distinct();
+        return Stream.concat(
+                        handbook.remarks(Handbook.EVERY, Topic.CAUTION_PEOPLE).stream()
+                                .map(remark -> remark.says() + " (" + sources.names(remark.sources()) + ")"),
+                        kinds.flatMap(kind -> poison(kind, sources)))
+                .distinct()
+                .toList();
+    }
+
+    private Stream<String> poison(Kind kind, SourceWords sources) {
+        return handbook.cautions(kind).stream()
+                .filter(remark -> isOf(remark, kind) && POISON.contains(remark.topic()))
+                .map(remark -> remark.kind() + ": " + remark.says() + " (" + sources.names(remark.sources()) + ")");
     }
 
     private static boolean isOf(Remark remark, Kind kind) {

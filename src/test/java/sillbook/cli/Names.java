@@ -17,6 +17,7 @@ final class Names {
                 "bulbs",
                 "diary",
                 "round",
+                "labels",
                 "write",
                 "undo",
                 "redo",

@@ -29,7 +29,19 @@ class StrangerTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"today", "pots", "pot T1", "places", "round cellar", "bulbs", "diary", "undo", "redo", "verify"})
+            strings = {
+                "today",
+                "pots",
+                "pot T1",
+                "places",
+                "round cellar",
+                "labels",
+                "bulbs",
+                "diary",
+                "undo",
+                "redo",
+                "verify"
+            })
     void withoutAJournalNothingIsBegun(String command) throws IOException {
         isRefused(Terminal.at(home).run(command.split(" ", -1)), "There is no journal");
         assertThat(home.resolve("winter.sillbook")).doesNotExist();

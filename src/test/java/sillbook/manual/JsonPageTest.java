@@ -41,6 +41,7 @@ class JsonPageTest {
             "pot H5",
             "places",
             "round cellar",
+            "labels T4",
             "bulbs",
             "diary",
             "write --dry-run 'T4 moist'",
@@ -109,7 +110,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(11)
+                .hasSize(12)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

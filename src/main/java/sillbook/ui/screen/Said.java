@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen;
 
-/** A sentence in the foot about what was just done or could not be. */
-public record Said(Tone tone, String sentence) {
+/**
+ * A sentence in the foot about what was just done or could not be.
+ *
+ * @param above what stands in the line over a sentence of what was done; empty where the page's own stays there
+ */
+public record Said(Tone tone, String sentence, String above) {
 
     /** Whether all is well. */
     public enum Tone {
@@ -13,11 +17,16 @@ public record Said(Tone tone, String sentence) {
     }
 
     public static Said done(String sentence) {
-        return new Said(Tone.DONE, sentence);
+        return new Said(Tone.DONE, sentence, "");
+    }
+
+    /** The same under a line of its own. */
+    public Said under(String line) {
+        return new Said(tone, sentence, line);
     }
 
     public static Said problem(String sentence) {
-        return new Said(Tone.PROBLEM, sentence);
+        return new Said(Tone.PROBLEM, sentence, "");
     }
 
     public boolean isProblem() {

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Keys;
 import sillbook.ui.screen.Layer.Cause;
+import sillbook.words.Stick;
+import sillbook.words.Sticks;
 
 /** What each sort of message makes of a state. */
 record Update(State state) implements Message.Cases<Step> {
@@ -69,9 +72,21 @@ record Update(State state) implements Message.Cases<Step> {
     public Step kept(Message.Kept message) {
         int layers = state.layersAfterAnswer().orElse(state.layers().over().size());
         State after = state.droppingDraft().cutTo(layers).answered().with(message.now());
-        String wayBack = message.wasBack() ? "" : " U takes it back.";
-        return Step.to(settled(after, message.wasBack() ? Cause.BACK : Cause.ACT)
-                .saying(Said.done(message.sentence() + wayBack)));
+        if (message.wasBack()) {
+            return Step.to(settled(after, Cause.BACK).saying(Said.done(message.sentence())));
+        }
+        Said said = Said.done(message.sentence() + " U takes it back.").under(sticks(after));
+        return Step.to(settled(after, Cause.ACT).saying(said));
+    }
+
+    /** What to pencil on the stick of what was just potted; of several the first, and how many more. */
+    private String sticks(State after) {
+        List<Stick> sticks = new Sticks(after.journal(), after.almanac().outlook()).pottedSince(state.journal());
+        if (sticks.isEmpty()) {
+            return "";
+        }
+        String more = sticks.size() == 1 ? "" : "; " + (sticks.size() - 1) + " more: sillbook labels";
+        return "Stick: " + sticks.get(0).line() + more;
     }
 
     @Override

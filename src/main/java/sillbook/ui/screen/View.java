@@ -78,7 +78,7 @@ record View(State state, Size size) {
             drawProblem(problem.get(), aside, cells);
         } else {
             top.aside().render(aside, cells);
-            state.said().ifPresent(said -> drawDone(said, aside.line(1), cells));
+            state.said().ifPresent(said -> drawDone(said, aside, cells));
         }
         keys(top).render(foot.line(3), cells);
     }
@@ -88,8 +88,13 @@ record View(State state, Size size) {
         Aside.of(said.sentence()).render(aside.withoutLeft(2), cells);
     }
 
-    private static void drawDone(Said said, Rect line, Cells cells) {
+    private static void drawDone(Said said, Rect aside, Cells cells) {
+        Rect line = aside.line(1);
         cells.clear(line);
+        if (!said.above().isEmpty()) {
+            cells.clear(aside.line(0));
+            Aside.of(said.above()).render(aside.line(0), cells);
+        }
         Aside.of(said.sentence()).render(line, cells);
     }
 
