@@ -100,19 +100,34 @@ final class Reception {
                 settings.dailyCare());
     }
 
+    /** Turns the pages of the journal, which is a copy of the demo, before no terminal. */
+    void turnPages() {
+        OnTable copy = onTable(wiring.demoShelf().open(usualFile), usualFile);
+        try (BookEffects effects = new BookEffects(library(), Optional.of(copy))) {
+            sitting(effects, around()).turnPages();
+        }
+    }
+
     private int sit(BookEffects effects) throws IOException {
-        Surroundings around = Surroundings.of(wiring.environment(), ColourWish.AUTO, true);
-        Window window = new Window(Window.SMALLEST, around.alphabet());
-        Sitting sitting = new Sitting(
-                start(effects, window),
-                effects,
-                () -> today(effects),
-                wiring.folders().state());
-        Optional<Shell.Ending> ending = sitting.sit(around.depth());
+        Surroundings around = around();
+        Optional<Shell.Ending> ending = sitting(effects, around).sit(around.depth());
         if (ending.isPresent() && ending.get() instanceof Shell.Ending.Crashed crashed) {
             return sorry(crashed.sentence());
         }
         return ending.isPresent() ? ExitCode.DONE : ExitCode.USED_WRONGLY;
+    }
+
+    private Surroundings around() {
+        return Surroundings.of(wiring.environment(), ColourWish.AUTO, true);
+    }
+
+    private Sitting sitting(BookEffects effects, Surroundings around) {
+        Window window = new Window(Window.SMALLEST, around.alphabet());
+        return new Sitting(
+                start(effects, window),
+                effects,
+                () -> today(effects),
+                wiring.folders().state());
     }
 
     private State start(BookEffects effects, Window window) {

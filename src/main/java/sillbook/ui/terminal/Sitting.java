@@ -4,6 +4,7 @@ package sillbook.ui.terminal;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -31,6 +32,10 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
     /** How long another window's work may stay unseen. */
     private static final long MILLIS_BETWEEN_LOOKS = 1_000;
 
+    /** Every page, the card and the slips opened most, as a terminal sends the keys. */
+    private static final List<String> TURNING = List.of(
+            "2", "\u001B[B", "\r", "3", "4", "7", "1", "\u001B[B", "l", "T4 roots", "\u0015", "\u001B", "?", "\u001B");
+
     /** Sits down; empty where there is no terminal to sit at. */
     public Optional<Shell.Ending> sit(ColourDepth depth) throws IOException {
         Optional<Shell> shell = Shell.open(depth);
@@ -43,6 +48,15 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
         } finally {
             watch.shutdownNow();
         }
+    }
+
+    /** Turns the pages before no terminal, for whoever wants to see what a sitting takes. */
+    public void turnPages() {
+        Loop<State, Message, Effect> loop =
+                new Loop<>(program(), effects, Runnable::run, new NoTerminal(), ColourDepth.INDEXED_256);
+        loop.turn();
+        readRest(loop);
+        TURNING.forEach(keys -> NoTerminal.type(keys, loop));
     }
 
     private void listen(Loop<State, Message, Effect> loop, ScheduledExecutorService watch) {
