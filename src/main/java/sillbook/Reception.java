@@ -101,10 +101,10 @@ final class Reception {
     }
 
     /** Turns the pages of the journal, which is a copy of the demo, before no terminal. */
-    void turnPages() {
+    Shell.Ending turnPages() throws IOException {
         OnTable copy = onTable(wiring.demoShelf().open(usualFile), usualFile);
         try (BookEffects effects = new BookEffects(library(), Optional.of(copy))) {
-            sitting(effects, around()).turnPages();
+            return sitting(effects, around()).turnPages();
         }
     }
 

@@ -2,6 +2,7 @@
 package sillbook;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,6 +13,8 @@ import sillbook.cli.Commands;
 import sillbook.cli.ExitCode;
 import sillbook.cli.World;
 import sillbook.exchange.Demo;
+import sillbook.ui.terminal.Shell;
+import sillbook.ui.terminal.Tty;
 
 /**
  * Goes the ways a start goes, before no terminal and over a copy of the demo. It runs once, when the program is packaged, under a Java that lays
@@ -34,13 +37,17 @@ public final class WarmUp {
      *
      * @param folder one that is empty, and stays behind with what is left in it
      */
-    public static void main(String... folder) {
+    public static void main(String... folder) throws IOException {
         new WarmUp(Path.of(folder[0])).run();
     }
 
-    private void run() {
+    private void run() throws IOException {
+        Tty.isInteractive();
         wiring.demoShelf().begin(journal, Demo.journal()).close();
-        new Reception(wiring, journal).turnPages();
+        Shell.Ending ending = new Reception(wiring, journal).turnPages();
+        if (!(ending instanceof Shell.Ending.Left)) {
+            throw new IllegalStateException("the pages were not turned to the last: " + ending);
+        }
         COMMANDS.forEach(this::carryOut);
     }
 

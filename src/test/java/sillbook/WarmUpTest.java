@@ -3,6 +3,7 @@ package sillbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,7 +15,7 @@ class WarmUpTest {
     private Path folder;
 
     @Test
-    void goesTheWaysOfAStartToTheirEnd() {
+    void goesTheWaysOfAStartToTheirEnd() throws IOException {
         WarmUp.main(folder.toString());
 
         SqliteStorage storage = new SqliteStorage(folder.resolve("cache"));

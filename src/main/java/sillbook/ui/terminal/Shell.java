@@ -2,6 +2,7 @@
 package sillbook.ui.terminal;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -55,6 +56,13 @@ public final class Shell implements AutoCloseable {
         terminal.enterPrivateMode();
         Display display = new TerminalDisplay(terminal, stty.get().size());
         return Optional.of(new Shell(terminal, display, depth));
+    }
+
+    /** Before no terminal: keys come from this stream, pictures go nowhere. */
+    static Shell before(InputStream keys) throws IOException {
+        TtyTerminal terminal = TtyTerminal.nowhere(keys);
+        terminal.enterPrivateMode();
+        return new Shell(terminal, new TerminalDisplay(terminal, Stty.NONE.size()), ColourDepth.INDEXED_256);
     }
 
     /**

@@ -38,25 +38,21 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
 
     /** Sits down; empty where there is no terminal to sit at. */
     public Optional<Shell.Ending> sit(ColourDepth depth) throws IOException {
-        Optional<Shell> shell = Shell.open(depth);
-        if (shell.isEmpty()) {
-            return Optional.empty();
-        }
+        return Shell.open(depth).map(this::sit);
+    }
+
+    /** Turns every page before no terminal, and leaves. */
+    public Shell.Ending turnPages() throws IOException {
+        return sit(Shell.before(new SlowTypist(TURNING)));
+    }
+
+    private Shell.Ending sit(Shell shell) {
         ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(Daemons.named("other windows"));
         try {
-            return Optional.of(shell.get().run(program(), effects, faults, loop -> listen(loop, watch)));
+            return shell.run(program(), effects, faults, loop -> listen(loop, watch));
         } finally {
             watch.shutdownNow();
         }
-    }
-
-    /** Turns the pages before no terminal, for whoever wants to see what a sitting takes. */
-    public void turnPages() {
-        Loop<State, Message, Effect> loop =
-                new Loop<>(program(), effects, Runnable::run, new NoTerminal(), ColourDepth.INDEXED_256);
-        loop.turn();
-        readRest(loop);
-        TURNING.forEach(keys -> NoTerminal.type(keys, loop));
     }
 
     private void listen(Loop<State, Message, Effect> loop, ScheduledExecutorService watch) {

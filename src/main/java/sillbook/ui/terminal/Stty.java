@@ -24,6 +24,9 @@ record Stty(String saved, Size size) {
 
     private static final Size USUAL = new Size(80, 24);
 
+    /** Of no terminal: nothing is saved, and nothing comes of giving it back. */
+    static final Stty NONE = new Stty("", USUAL);
+
     static boolean isTerminal() {
         return run(IS_TERMINAL).isPresent();
     }
@@ -45,7 +48,9 @@ record Stty(String saved, Size size) {
     }
 
     void restore() {
-        run("stty " + saved);
+        if (!saved.isEmpty()) {
+            run("stty " + saved);
+        }
     }
 
     /** Stops this program and whoever started it with it, as the terminal itself would; returns once they go on. */

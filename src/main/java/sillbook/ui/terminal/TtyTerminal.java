@@ -10,6 +10,7 @@ import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -39,16 +40,16 @@ final class TtyTerminal extends UnixLikeTTYTerminal {
     private boolean shown;
 
     TtyTerminal(Stty stty) throws IOException {
-        this(stty, new FileInputStream(FileDescriptor.in));
+        this(stty, new FileInputStream(FileDescriptor.in), new FileOutputStream(FileDescriptor.out));
     }
 
-    private TtyTerminal(Stty stty, InputStream keys) throws IOException {
-        super(
-                CONTROLLING,
-                keys,
-                new BufferedOutputStream(new FileOutputStream(FileDescriptor.out), BUFFER),
-                StandardCharsets.UTF_8,
-                CtrlCBehaviour.TRAP);
+    /** None at all: keys come from this stream, and what is sent is lost. */
+    static TtyTerminal nowhere(InputStream keys) throws IOException {
+        return new TtyTerminal(Stty.NONE, keys, OutputStream.nullOutputStream());
+    }
+
+    private TtyTerminal(Stty stty, InputStream keys, OutputStream screen) throws IOException {
+        super(CONTROLLING, keys, new BufferedOutputStream(screen, BUFFER), StandardCharsets.UTF_8, CtrlCBehaviour.TRAP);
         this.keys = keys;
         this.stty = stty;
         onResized(stty.size().columns(), stty.size().rows());
