@@ -159,7 +159,9 @@ public final class Journal {
     }
 
     public List<Pot> potsOf(Season season) {
-        return pots().all().stream().filter(pot -> pot.season().equals(season)).toList();
+        return pots().all().stream()
+                .filter(pot -> pot.season().year() == season.year())
+                .toList();
     }
 
     public Optional<Pot> pot(Season season, String label) {

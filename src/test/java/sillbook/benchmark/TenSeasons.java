@@ -9,23 +9,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import sillbook.change.Change;
 import sillbook.change.Check;
+import sillbook.change.Close;
 import sillbook.change.Flower;
 import sillbook.change.Hand;
 import sillbook.change.Move;
 import sillbook.change.PotUp;
 import sillbook.change.Step;
+import sillbook.change.WriteDown;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Findings;
 import sillbook.model.Happening.BloomPoint;
+import sillbook.model.Happening.End;
 import sillbook.model.Id;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
+import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
@@ -34,7 +39,10 @@ import sillbook.model.Settings;
 import sillbook.model.Stage;
 import sillbook.model.Variety;
 
-/** An invented grower's ten winters, the last one under way on a given day: sixty pots each, looked at every ten days. */
+/**
+ * An invented grower's ten winters, the last one under way on a given day: sixty pots each, looked at every ten days. What flowered is
+ * judged and done with.
+ */
 final class TenSeasons {
     private static final int SEASONS = 10;
     private static final int POTS = 60;
@@ -88,8 +96,12 @@ final class TenSeasons {
         alone = after(alone, new Move(List.of(pot), STAIRS.id(), Stage.COOL_ROOM, Day.on(out)), out);
         alone = after(alone, flower(pot, BloomPoint.FIRST_FLOWER, out.plusDays(21)), out.plusDays(21));
         alone = after(alone, flower(pot, BloomPoint.PAST_BLOOM, out.plusDays(31)), out.plusDays(31));
+        LocalDate end = out.plusDays(45);
+        alone = after(alone, new WriteDown(outcome(pot, end)), end);
+        alone = after(alone, new Close(List.of(pot), End.FINISHED, "", Day.on(end)), end);
         List<Entity<?>> life = new ArrayList<>(alone.pots().all());
         life.addAll(alone.events().all());
+        life.addAll(alone.outcomes().all());
         return life;
     }
 
@@ -118,6 +130,22 @@ final class TenSeasons {
                 Optional.of(Day.on(potted)),
                 Optional.of(CELLAR.id()),
                 Optional.empty(),
+                "");
+    }
+
+    private Outcome outcome(Id<Pot> pot, LocalDate day) {
+        return new Outcome(
+                ids.next(),
+                pot,
+                Optional.empty(),
+                Day.on(day),
+                Optional.of(4),
+                Optional.of(5),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of(),
+                Outcome.Again.YES,
                 "");
     }
 
