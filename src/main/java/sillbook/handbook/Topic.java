@@ -27,6 +27,7 @@ public enum Topic {
     CAUTION_SKIN("caution-skin"),
     CAUTION_DUST("caution-dust"),
     CAUTION_FRIDGE("caution-fridge"),
+    CAUTION_FUMES("caution-fumes"),
     /** A harmful plant that shares a name. */
     CAUTION_LOOKALIKE("caution-lookalike");
 

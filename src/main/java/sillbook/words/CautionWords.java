@@ -25,14 +25,21 @@ import sillbook.model.Settings;
 public record CautionWords(Handbook handbook, Settings settings) {
     private static final String MARK = " (▫)";
     private static final Set<Topic> POISON = Set.of(Topic.CAUTION_PEOPLE, Topic.CAUTION_PETS, Topic.CAUTION_LOOKALIKE);
+
+    /** Of a kind that the handbook does not have. */
+    private static final String NOT_KNOWN =
+            "Not known to be harmless: keep it away from food, children and pets. (common practice)";
+
+    private static final Set<Topic> OF_PLACES = Set.of(Topic.CAUTION_FRIDGE, Topic.CAUTION_FUMES);
     private static final List<String> COMMON_PRACTICE = List.of("common-practice");
 
     /** What to beware of with a kind: people first, then skin, pets and what it is mistaken for. */
     public List<String> of(Kind kind) {
-        return handbook.cautions(kind).stream()
+        List<String> own = handbook.cautions(kind).stream()
                 .filter(remark -> isOf(remark, kind))
                 .map(CautionWords::marked)
                 .toList();
+        return own.isEmpty() ? List.of(NOT_KNOWN) : own;
     }
 
     /** The same of all that a pot holds, each kind once. */
@@ -70,10 +77,10 @@ public record CautionWords(Handbook handbook, Settings settings) {
         return remark.kind().name().equals(kind.name());
     }
 
-    /** What holds for every bulb and every bag: eating, dust. */
+    /** What holds for every bulb and every bag: eating, pets, dust. */
     public List<String> general() {
         return handbook.cautions(Handbook.EVERY).stream()
-                .filter(remark -> remark.topic() != Topic.CAUTION_FRIDGE)
+                .filter(remark -> !OF_PLACES.contains(remark.topic()))
                 .map(CautionWords::marked)
                 .toList();
     }
@@ -86,11 +93,12 @@ public record CautionWords(Handbook handbook, Settings settings) {
     }
 
     /** The first of a kind in one line, for where there is room for one only. */
-    public Optional<String> brief(Kind kind) {
+    public String brief(Kind kind) {
         return handbook.cautions(kind).stream()
                 .filter(remark -> isOf(remark, kind))
                 .findFirst()
-                .map(remark -> firstSentence(remark.says()) + mark(remark));
+                .map(remark -> firstSentence(remark.says()) + mark(remark))
+                .orElse(NOT_KNOWN);
     }
 
     /** What to beware of at a place, by its hazards. */
@@ -107,9 +115,16 @@ public record CautionWords(Handbook handbook, Settings settings) {
             case FRUIT -> fridge("fruit");
             case FROST -> frost();
             case MICE -> List.of("Mice eat bulbs: cover the pots with fine wire mesh (common practice).");
-            case PETS, CHILDREN -> general();
-            case FUMES -> List.of();
+            case PETS -> every(Topic.CAUTION_PETS);
+            case CHILDREN -> every(Topic.CAUTION_PEOPLE);
+            case FUMES -> every(Topic.CAUTION_FUMES);
         };
+    }
+
+    private List<String> every(Topic topic) {
+        return handbook.remarks(Handbook.EVERY, topic).stream()
+                .map(CautionWords::marked)
+                .toList();
     }
 
     /** What is published of a fridge shared with that. */

@@ -10,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import sillbook.handbook.Handbook;
-import sillbook.handbook.KindEntry;
 import sillbook.model.Id;
 import sillbook.model.Kind;
 import sillbook.model.Place;
@@ -30,7 +29,7 @@ class CautionWordsTest {
                 .allMatch(says -> says.endsWith(" (▫)"))
                 .anyMatch(says -> says.contains("vet"))
                 .anyMatch(says -> says.contains("rash"));
-        assertThat(words.brief(Kind.of("crocus"))).contains("Upsets the stomach of cats and dogs. (▫)");
+        assertThat(words.brief(Kind.of("crocus"))).isEqualTo("Upsets the stomach of cats and dogs. (▫)");
     }
 
     @Test
@@ -52,8 +51,7 @@ class CautionWordsTest {
         assertThat(words.of(Kind.of("squill")))
                 .containsExactly(
                         "Nothing official was found on it: treat it as harmful, and keep pets away. (common practice)");
-        assertThat(words.brief(Kind.of("squill")))
-                .hasValueSatisfying(says -> assertThat(says).endsWith("(common practice)"));
+        assertThat(words.brief(Kind.of("squill"))).endsWith("(common practice)");
     }
 
     @Test
@@ -64,21 +62,39 @@ class CautionWordsTest {
                 .hasSizeLessThanOrEqualTo(72);
     }
 
+    /** Of every kind of the handbook, with and without a class: it sends to those who know, or says that nobody does. */
     @Test
-    void everyCautionSendsToThoseWhoKnowOrSaysThatNobodyDoes() {
-        List<Kind> poisonous =
-                Handbook.standard().kinds().stream().map(KindEntry::kind).toList();
+    void everyKindHasItsCaution() {
+        List<Kind> kinds = new Kinds(bench.journal(), Handbook.standard()).all();
 
-        assertThat(poisonous)
-                .filteredOn(kind -> !words.of(kind).isEmpty())
-                .allSatisfy(kind -> assertThat(String.join(" ", words.of(kind)))
-                        .containsPattern("poison centre|vet|doctor|Nothing official"));
+        assertThat(kinds).hasSizeGreaterThan(40).allSatisfy(kind -> {
+            assertThat(String.join(" ", words.of(kind))).containsPattern("poison centre|vet|doctor|keep pets away");
+            assertThat(words.brief(kind)).isNotBlank();
+        });
+    }
+
+    @Test
+    void aKindTheHandbookDoesNotHaveIsToBeKeptAway() {
+        assertThat(words.of(Kind.of("sill lily")))
+                .containsExactly(
+                        "Not known to be harmless: keep it away from food, children and pets. (common practice)");
+        assertThat(words.brief(Kind.of("sill lily"))).startsWith("Not known to be harmless: keep it away");
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"FOOD", "FRUIT", "FROST", "MICE", "PETS", "CHILDREN"})
-    void aHazardOfAPlaceHasItsCaution(Hazard hazard) {
+    @EnumSource
+    void everyHazardOfAPlaceHasItsCaution(Hazard hazard) {
         assertThat(words.of(placeWith(hazard))).isNotEmpty().doesNotContain("");
+    }
+
+    @Test
+    void petsAndChildrenAreSentToThoseWhoKnow() {
+        assertThat(words.of(placeWith(Hazard.PETS))).singleElement().asString().contains("ask a vet");
+        assertThat(words.of(placeWith(Hazard.CHILDREN)))
+                .singleElement()
+                .asString()
+                .contains("poison centre");
+        assertThat(words.of(placeWith(Hazard.FUMES))).singleElement().asString().endsWith("(common practice)");
     }
 
     @Test

@@ -34,7 +34,7 @@ record BulbAside(State state) {
         String first = Stream.of(forcing.byClass(), needs(variety), forcing.byPacket())
                 .flatMap(Optional::stream)
                 .collect(joining(" "));
-        String second = Stream.concat(caution(variety).stream(), noted(variety).stream())
+        String second = Stream.concat(Stream.of(caution(variety)), noted(variety).stream())
                 .collect(joining(" "));
         return Aside.of(name, first, second);
     }
@@ -56,10 +56,8 @@ record BulbAside(State state) {
         return state.almanac().outlook().figures().find(variety, name).map(OriginMarks::marked);
     }
 
-    private Optional<String> caution(Variety variety) {
-        return new CautionWords(state.kit().handbook(), state.journal().settings())
-                .brief(variety.kind())
-                .map(caution -> "▴ " + caution);
+    private String caution(Variety variety) {
+        return "▴ " + new CautionWords(state.kit().handbook(), state.journal().settings()).brief(variety.kind());
     }
 
     private Optional<String> noted(Variety variety) {

@@ -87,8 +87,11 @@ final class VarietyCardRows {
 
     private void cautions() {
         CautionWords words = new CautionWords(state.kit().handbook(), settings);
-        List<String> ofKind = words.of(variety.kind());
-        List<String> cautions = ofKind.isEmpty() ? words.general() : ofKind;
+        boolean isKnown = state.kit().handbook().entry(variety.kind()).isPresent();
+        Stream<String> ofKind = words.of(variety.kind()).stream();
+        List<String> cautions = isKnown
+                ? ofKind.toList()
+                : Stream.concat(ofKind, words.general().stream()).toList();
         rows.addAll(Labelled.each(
                 "Beware",
                 cautions.stream().map(caution -> "▴ " + caution).toList(),

@@ -18,7 +18,6 @@ import sillbook.ui.screen.form.Reading;
 import sillbook.ui.screen.form.Remark;
 import sillbook.ui.screen.form.Sheet;
 import sillbook.ui.screen.form.Suggestion;
-import sillbook.words.CautionWords;
 import sillbook.words.Complaint;
 import sillbook.words.line.Bench;
 import sillbook.words.line.LineReading;
@@ -38,7 +37,7 @@ import sillbook.words.line.Stretch;
  * @param prefilled the answers it opens with
  * @param meanwhile what the journal is taken to say while the answers are read: an entry being corrected is taken as
  *     bare, so that a blank left empty means that nothing is known
- * @param isPotting whether hands go into potting mix for it, which needs a caution
+ * @param care what to beware of, where hands go into potting mix for it
  */
 record LineSheet(
         String title,
@@ -49,7 +48,7 @@ record LineSheet(
         List<Blank> blanks,
         Answers prefilled,
         List<Edit> meanwhile,
-        boolean isPotting)
+        Optional<PottingCare> care)
         implements Sheet {
 
     LineSheet {
@@ -61,32 +60,32 @@ record LineSheet(
     /** A new entry, its blanks asked in the order of the line. */
     static LineSheet of(String title, String draft, String begin, List<Part> parts) {
         List<Blank> blanks = parts.stream().map(Part::blank).toList();
-        return new LineSheet(title, "record", draft, begin, parts, blanks, Answers.NONE, List.of(), false);
+        return new LineSheet(title, "record", draft, begin, parts, blanks, Answers.NONE, List.of(), Optional.empty());
     }
 
     /** The same, opening with these answers. */
     LineSheet filled(Answers answers) {
-        return new LineSheet(title, records, draft, begin, parts, blanks, answers, meanwhile, isPotting);
+        return new LineSheet(title, records, draft, begin, parts, blanks, answers, meanwhile, care);
     }
 
     /** The same, its blanks asked in another order. */
     LineSheet asking(List<Blank> order) {
-        return new LineSheet(title, records, draft, begin, parts, order, prefilled, meanwhile, isPotting);
+        return new LineSheet(title, records, draft, begin, parts, order, prefilled, meanwhile, care);
     }
 
     /** The same, over an entry that is there already. */
     LineSheet over(Edit... bare) {
-        return new LineSheet(title, "correct", draft, begin, parts, blanks, prefilled, List.of(bare), isPotting);
+        return new LineSheet(title, "correct", draft, begin, parts, blanks, prefilled, List.of(bare), care);
     }
 
     /** The same, over what it says, recorded as something new. */
     LineSheet recording() {
-        return new LineSheet(title, "record", draft, begin, parts, blanks, prefilled, meanwhile, isPotting);
+        return new LineSheet(title, "record", draft, begin, parts, blanks, prefilled, meanwhile, care);
     }
 
     /** The same, with what to do before potting at its foot. */
-    LineSheet beforePotting() {
-        return new LineSheet(title, records, draft, begin, parts, blanks, prefilled, meanwhile, true);
+    LineSheet beforePotting(PottingCare caring) {
+        return new LineSheet(title, records, draft, begin, parts, blanks, prefilled, meanwhile, Optional.of(caring));
     }
 
     @Override
@@ -111,12 +110,7 @@ record LineSheet(
 
     @Override
     public Aside aside(State state, Answers answers, Blank blank) {
-        CautionWords cautions =
-                new CautionWords(state.kit().handbook(), state.journal().settings());
-        String meanwhile = Optional.of(cautions)
-                .filter(words -> isPotting)
-                .flatMap(CautionWords::beforePotting)
-                .map(caution -> "▴ " + caution)
+        String meanwhile = care.flatMap(caring -> caring.says(state, answers, blank, bench(state)))
                 .orElse("Nothing is kept until you record; a half-filled form waits if you look away.");
         return Aside.of("", part(blank).hint(), meanwhile);
     }

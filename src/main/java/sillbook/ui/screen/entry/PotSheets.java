@@ -75,7 +75,7 @@ final class PotSheets {
                         HOW_MANY.blank(),
                         NOTE.blank()))
                 .filled(Answers.NONE.with(POTTED.blank(), "today").with(HOW_MANY.blank(), "1"))
-                .beforePotting();
+                .beforePotting(new PottingCare(VARIETY, List.of(MIX.blank(), FILLED.blank())));
     }
 
     /** Pots like one that is there. */
@@ -89,7 +89,7 @@ final class PotSheets {
                         "same again " + model.label(),
                         List.of(howMany, place, day, NOTE))
                 .filled(Answers.NONE.with(howMany.blank(), "1").with(day.blank(), "today"))
-                .beforePotting();
+                .beforePotting(new PottingCare(VARIETY, List.of(MIX.blank(), FILLED.blank())));
     }
 
     /** A pot's own facts; its history is corrected entry by entry. */

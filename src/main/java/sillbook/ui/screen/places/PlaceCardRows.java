@@ -3,7 +3,6 @@ package sillbook.ui.screen.places;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import sillbook.model.Place;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
@@ -111,11 +110,6 @@ final class PlaceCardRows {
                 "Beware",
                 cautions.stream().map(caution -> "▴ " + caution).toList(),
                 state.body().columns()));
-        if (cautions.isEmpty()) {
-            labelledIfSaid(
-                    "Beware",
-                    place.hazards().stream().sorted().map(Terms.HAZARDS::say).collect(Collectors.joining(", ")));
-        }
     }
 
     private void pots() {

@@ -346,6 +346,17 @@ class EntryTest {
     }
 
     @Test
+    void theCautionOfTheKindStandsInTheFormOnceItsVarietyIsNamed() {
+        Desk form = Desk.over(journal()).press("2", "n").type("Linen");
+        assertThat(form.press("Tab").line(23)).contains("▴ It is a daffodil: every part is poisonous");
+        assertThat(form.press("Tab", "Tab").line(23)).as("at the potting mix").contains("▴ Wear gloves");
+
+        Desk made =
+                Desk.over(journal()).press("2", "n").type("Blue Button (tulip)").press("Tab");
+        assertThat(made.line(23)).contains("▴ Harms cats and dogs, the bulb most.");
+    }
+
+    @Test
     void theCautionOfPottingStandsWhereOnePots() {
         Journal journal = GrowersWinter.told().journal();
 

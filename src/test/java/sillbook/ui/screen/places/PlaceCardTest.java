@@ -78,9 +78,9 @@ class PlaceCardTest {
     }
 
     @Test
-    void hazardsWithoutAPublishedWordAreNamed() {
+    void whereNothingIsPublishedOfAHazardCommonPracticeIsSaid() {
         assertThat(all(over(winter().place("garage", Sort.GARAGE).beside(Hazard.FUMES))))
-                .contains(" Beware fumes");
+                .contains("▴ Smoke and fumes can hold the same gas as ripening fruit", "(common practice)");
     }
 
     @Test
