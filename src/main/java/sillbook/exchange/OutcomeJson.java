@@ -21,7 +21,13 @@ final class OutcomeJson {
                 .day("lastGood", outcome.lastGood())
                 .texts(
                         "signs",
-                        outcome.signs().stream().sorted().map(Terms.SIGNS::say).toList())
+                        outcome.failure().signs().stream()
+                                .sorted()
+                                .map(Terms.SIGNS::say)
+                                .toList())
+                .text("roots", outcome.failure().roots().map(Terms.FAILED_ROOTS::say))
+                .written("cutBud", outcome.failure().cutBud())
+                .text("cause", outcome.failure().cause().map(Terms.CAUSES::say))
                 .text(
                         "again",
                         Optional.of(outcome.again())

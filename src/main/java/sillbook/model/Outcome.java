@@ -3,7 +3,6 @@ package sillbook.model;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -11,7 +10,7 @@ import java.util.stream.Stream;
  *
  * @param score 1 to 5
  * @param flowers how many of the bulbs flowered
- * @param signs what was seen to be wrong
+ * @param failure what was found to be wrong
  * @param note in the grower's words; may be empty
  */
 public record Outcome(
@@ -24,29 +23,17 @@ public record Outcome(
         Optional<Length> height,
         Optional<LocalDate> firstGood,
         Optional<LocalDate> lastGood,
-        Set<Sign> signs,
+        Failure failure,
         Again again,
         String note)
         implements Entity<Outcome> {
 
     public Outcome {
-        signs = Sorted.copyOf(signs);
         score.ifPresent(given -> {
             if (given < 1 || given > 5) {
                 throw new IllegalArgumentException("a score is 1 to 5, not " + given);
             }
         });
-    }
-
-    /** Signs of a pot that did not do well. */
-    public enum Sign {
-        LEAVES_ONLY,
-        BROWN_BUD,
-        SHORT_AND_STUCK,
-        FLOPPY,
-        ROT,
-        NOTHING_CAME,
-        FROSTED
     }
 
     /** Whether the grower would do it again. */
@@ -55,6 +42,15 @@ public record Outcome(
         YES,
         NO,
         DIFFERENTLY
+    }
+
+    public Outcome withScore(int given) {
+        return new Outcome(
+                id, pot, variety, day, Optional.of(given), flowers, height, firstGood, lastGood, failure, again, note);
+    }
+
+    public Outcome withFailure(Failure found) {
+        return new Outcome(id, pot, variety, day, score, flowers, height, firstGood, lastGood, found, again, note);
     }
 
     @Override

@@ -3,6 +3,7 @@ package sillbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import sillbook.model.Failure;
 import sillbook.model.Journal;
 import sillbook.model.Outcome;
 import sillbook.model.Outcome.Again;
@@ -17,6 +18,18 @@ public record OutcomeWords(Journal journal) {
         return "outcome" + score + (facts.isEmpty() ? "" : ": " + String.join(", ", facts));
     }
 
+    /** {@code rot, roots brown, cut bud "soft and grey", cause: frozen}; only what was written. */
+    public static List<String> failure(Failure failure) {
+        List<String> facts = new ArrayList<>();
+        failure.signs().stream().sorted().map(Terms.SIGNS::say).forEach(facts::add);
+        failure.roots().ifPresent(roots -> facts.add("roots " + Terms.FAILED_ROOTS.say(roots)));
+        if (!failure.cutBud().isEmpty()) {
+            facts.add("cut bud \"" + failure.cutBud() + "\"");
+        }
+        failure.cause().ifPresent(cause -> facts.add("cause: " + Terms.CAUSES.say(cause)));
+        return facts;
+    }
+
     private List<String> facts(Outcome outcome) {
         List<String> facts = new ArrayList<>();
         outcome.variety()
@@ -27,7 +40,7 @@ public record OutcomeWords(Journal journal) {
                         facts.add(Lengths.say(height, journal.settings().lengths())));
         outcome.firstGood()
                 .ifPresent(from -> outcome.lastGood().ifPresent(to -> facts.add("good " + Days.fromTo(from, to))));
-        outcome.signs().stream().sorted().map(Terms.SIGNS::say).forEach(facts::add);
+        facts.addAll(failure(outcome.failure()));
         if (outcome.again() != Again.NOT_SAID) {
             facts.add("again: " + Terms.AGAINS.say(outcome.again()));
         }

@@ -2,7 +2,10 @@
 package sillbook.words;
 
 import sillbook.handbook.FigureName;
+import sillbook.model.Cause;
+import sillbook.model.Failure;
 import sillbook.model.Container.Shape;
+import sillbook.model.Failure.Sign;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
@@ -12,7 +15,6 @@ import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
 import sillbook.model.Outcome.Again;
-import sillbook.model.Outcome.Sign;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot.Way;
@@ -175,8 +177,22 @@ public final class Terms {
             .with(Sign.SHORT_AND_STUCK, "short and stuck", "stuck", "short")
             .with(Sign.FLOPPY, "floppy")
             .with(Sign.ROT, "rot", "rotten")
-            .with(Sign.NOTHING_CAME, "nothing came", "nothing")
-            .with(Sign.FROSTED, "frosted", "frost");
+            .with(Sign.NOTHING_CAME, "nothing came", "nothing");
+
+    /** What the roots of a failed pot were like; the word "roots" stands before it. */
+    public static final Vocabulary<Failure.Roots> FAILED_ROOTS = Vocabulary.<Failure.Roots>of("word for failed roots")
+            .with(Failure.Roots.NONE, "none")
+            .with(Failure.Roots.BROWN, "brown")
+            .with(Failure.Roots.WHITE, "white")
+            .with(Failure.Roots.THROUGH, "through", "through the holes");
+
+    public static final Vocabulary<Cause> CAUSES = Vocabulary.<Cause>of("cause of failure")
+            .with(Cause.COLD_SHORT, "cold short", "short of cold", "too little cold")
+            .with(Cause.WARM_SPELL, "warm spell", "too warm")
+            .with(Cause.FROZEN, "frozen", "frost", "froze")
+            .with(Cause.TOO_WET_OR_DRY, "too wet or dry", "too wet", "too dry", "wet", "dry", "drought")
+            .with(Cause.FRUIT_NEAR, "fruit near", "fruit", "fruit gas")
+            .with(Cause.RUSHED, "rushed", "warmed too fast");
 
     public static final Vocabulary<Again> AGAINS = Vocabulary.<Again>of("answer")
             .with(Again.NOT_SAID, "not said")

@@ -266,7 +266,10 @@ CREATE TABLE outcome (
     height_written TEXT    CHECK ((height IS NULL) = (height_written IS NULL)), -- as written
     first_good     TEXT    CHECK (first_good IS date(first_good)), -- first day it was good to look at
     last_good      TEXT    CHECK (last_good IS date(last_good)), -- last day it was
-    signs          TEXT    NOT NULL, -- any of LEAVES_ONLY BROWN_BUD SHORT_AND_STUCK FLOPPY ROT NOTHING_CAME FROSTED, parted by blanks
+    signs          TEXT    NOT NULL, -- any of LEAVES_ONLY BROWN_BUD SHORT_AND_STUCK FLOPPY ROT NOTHING_CAME, parted by blanks
+    roots          TEXT    CHECK (roots IN ('NONE', 'BROWN', 'WHITE', 'THROUGH')), -- what they were like, if the pot was turned out
+    cut_bud        TEXT    NOT NULL, -- text: what a cut bud or bulb showed
+    cause          TEXT    CHECK (cause IN ('COLD_SHORT', 'WARM_SPELL', 'FROZEN', 'TOO_WET_OR_DRY', 'FRUIT_NEAR', 'RUSHED')), -- of the failure, once confirmed
     again          TEXT    NOT NULL CHECK (again IN ('NOT_SAID', 'YES', 'NO', 'DIFFERENTLY')), -- whether to do it again
     note           TEXT    NOT NULL, -- text
     CHECK ((day_earliest IS NULL) = (day_latest IS NULL))

@@ -16,6 +16,7 @@ import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Failure;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
@@ -82,7 +83,7 @@ class EntriesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Set.of(),
+                Failure.NONE,
                 Outcome.Again.NOT_SAID,
                 "");
     }

@@ -175,7 +175,7 @@ class ValuesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Set.of(),
+                Failure.NONE,
                 Outcome.Again.NOT_SAID,
                 "");
     }

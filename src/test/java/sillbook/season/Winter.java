@@ -21,6 +21,7 @@ import sillbook.model.Batch;
 import sillbook.model.Day;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Failure;
 import sillbook.model.Findings;
 import sillbook.model.Happening;
 import sillbook.model.Happening.BloomPoint;
@@ -448,7 +449,7 @@ public final class Winter {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Set.of(),
+                Failure.NONE,
                 Outcome.Again.NOT_SAID,
                 "")));
     }

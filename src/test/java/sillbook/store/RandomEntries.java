@@ -18,11 +18,13 @@ import java.util.stream.Stream;
 import sillbook.change.Step;
 import sillbook.model.Arrival;
 import sillbook.model.Band;
+import sillbook.model.Cause;
 import sillbook.model.Container;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Failure;
 import sillbook.model.Findings;
 import sillbook.model.Happening;
 import sillbook.model.Id;
@@ -352,7 +354,11 @@ public final class RandomEntries {
                 perhaps(this::length),
                 perhaps(this::date),
                 perhaps(this::date),
-                some(Outcome.Sign.values()),
+                new Failure(
+                        some(Failure.Sign.values()),
+                        perhaps(() -> pick(Failure.Roots.values())),
+                        text(),
+                        perhaps(() -> pick(Cause.values()))),
                 pick(Outcome.Again.values()),
                 text());
     }

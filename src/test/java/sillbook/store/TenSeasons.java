@@ -7,10 +7,10 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import sillbook.model.Day;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Failure;
 import sillbook.model.Findings;
 import sillbook.model.Happening;
 import sillbook.model.Happening.BloomPoint;
@@ -107,7 +107,7 @@ public final class TenSeasons {
                 Optional.empty(),
                 Optional.of(potted.plusDays(120)),
                 Optional.of(potted.plusDays(130)),
-                Set.of(),
+                Failure.NONE,
                 Outcome.Again.YES,
                 ""));
     }

@@ -23,7 +23,9 @@ import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
 import sillbook.model.Outcome.Again;
-import sillbook.model.Outcome.Sign;
+import sillbook.model.Cause;
+import sillbook.model.Failure;
+import sillbook.model.Failure.Sign;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot.Way;
@@ -55,6 +57,8 @@ class TermsTest {
                 arguments(Terms.CARES, Care.values()),
                 arguments(Terms.ENDS, End.values()),
                 arguments(Terms.SIGNS, Sign.values()),
+                arguments(Terms.FAILED_ROOTS, Failure.Roots.values()),
+                arguments(Terms.CAUSES, Cause.values()),
                 arguments(Terms.AGAINS, Again.values()),
                 arguments(Terms.JOBS, JobKind.values()),
                 arguments(Terms.TEMPERATURE_UNITS, TemperatureUnit.values()),

@@ -2,9 +2,10 @@
 package sillbook.store.sqlite;
 
 import java.sql.SQLException;
+import sillbook.model.Cause;
+import sillbook.model.Failure;
 import sillbook.model.Outcome;
 import sillbook.model.Outcome.Again;
-import sillbook.model.Outcome.Sign;
 
 /** How pots did. */
 final class OutcomeRows implements Mapping<Outcome> {
@@ -23,6 +24,9 @@ final class OutcomeRows implements Mapping<Outcome> {
             "first_good",
             "last_good",
             "signs",
+            "roots",
+            "cut_bud",
+            "cause",
             "again",
             "note");
 
@@ -47,7 +51,10 @@ final class OutcomeRows implements Mapping<Outcome> {
                 .optionalLength(outcome.height())
                 .optionalDate(outcome.firstGood())
                 .optionalDate(outcome.lastGood())
-                .words(outcome.signs())
+                .words(outcome.failure().signs())
+                .optionalWord(outcome.failure().roots())
+                .text(outcome.failure().cutBud())
+                .optionalWord(outcome.failure().cause())
                 .word(outcome.again())
                 .text(outcome.note());
     }
@@ -64,7 +71,11 @@ final class OutcomeRows implements Mapping<Outcome> {
                 row.optionalLength(),
                 row.optionalDate(),
                 row.optionalDate(),
-                row.words(Sign.class),
+                new Failure(
+                        row.words(Failure.Sign.class),
+                        row.optionalWord(Failure.Roots.class),
+                        row.text(),
+                        row.optionalWord(Cause.class)),
                 row.word(Again.class),
                 row.text());
     }

@@ -7,11 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import sillbook.model.Cause;
 import sillbook.model.Day;
+import sillbook.model.Failure;
+import sillbook.model.Failure.Sign;
 import sillbook.model.Id;
 import sillbook.model.Outcome;
 import sillbook.model.Outcome.Again;
-import sillbook.model.Outcome.Sign;
 import sillbook.model.Pot;
 import sillbook.model.Variety;
 import sillbook.reckon.dates.DaySpan;
@@ -37,13 +40,19 @@ record OutcomeFacts(Filled filled) {
             Senses.number("(\\d{1,3})(?: (?:of|out of) \\d{1,3})? (?:flowers?|flowered|in flower)"));
     private static final Slot<DaySpan> GOOD = Slot.one("", Senses.longest(OutcomeFacts::good));
     private static final Slot<Sign> SIGN = Slot.many("", Senses.oneOf(Terms.SIGNS));
+    private static final Slot<Failure.Roots> ROOTS = Slot.one("", Senses.oneOf("roots", Terms.FAILED_ROOTS));
+    private static final Slot<String> CUT_BUD = Slot.one("", Senses.phraseAfter("cut bud", "cut bulb"));
+    private static final Slot<Cause> CAUSE = Slot.one("cause", Senses.oneOf("cause", Terms.CAUSES));
+    private static final Slot<Boolean> CAUSE_OPEN = Slot.one("cause", Senses.flag("cause (?:left )?open"));
     private static final Slot<Again> AGAIN = Slot.one("", Senses.oneOf("again", Terms.AGAINS));
     private static final Pattern GOOD_DAYS = Pattern.compile("good (?:from )?(.+?)(?: to | until |-)(.+)");
 
     /** What only an outcome says. */
-    static final List<Slot<?>> OWN = List.of(SCORE, FLOWERS, GOOD, SIGN, AGAIN);
+    static final List<Slot<?>> OWN = List.of(SCORE, FLOWERS, GOOD, SIGN, ROOTS, CUT_BUD, CAUSE, CAUSE_OPEN, AGAIN);
 
-    static final List<Slot<?>> SLOTS = List.of(SCORE, FLOWERS, GOOD, SIGN, AGAIN, Slots.LENGTH, Slots.DAY, Slots.NOTE);
+    static final List<Slot<?>> SLOTS =
+            Stream.concat(OWN.stream(), Stream.of(Slots.LENGTH, Slots.DAY, Slots.NOTE))
+                    .toList();
 
     private static Heard<Integer> score(int score) {
         return score >= 1 && score <= 5
@@ -81,15 +90,13 @@ record OutcomeFacts(Filled filled) {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Set.of(),
+                Failure.NONE,
                 Again.NOT_SAID,
                 "");
     }
 
     /** The outcome with what is written put over what it was. */
     Outcome over(Outcome before, Bench bench) {
-        Set<Sign> signs = new HashSet<>(before.signs());
-        signs.addAll(filled.all(SIGN));
         return new Outcome(
                 before.id(),
                 before.pot(),
@@ -100,9 +107,21 @@ record OutcomeFacts(Filled filled) {
                 filled.get(Slots.LENGTH).or(before::height),
                 filled.get(GOOD).map(DaySpan::start).or(before::firstGood),
                 filled.get(GOOD).map(OutcomeFacts::last).or(before::lastGood),
-                signs,
+                over(before.failure()),
                 filled.get(AGAIN).orElse(before.again()),
                 filled.get(Slots.NOTE).orElse(before.note()));
+    }
+
+    private Failure over(Failure before) {
+        Set<Sign> signs = new HashSet<>(before.signs());
+        signs.addAll(filled.all(SIGN));
+        return new Failure(
+                signs,
+                filled.get(ROOTS).or(before::roots),
+                filled.get(CUT_BUD).orElse(before.cutBud()),
+                filled.has(CAUSE_OPEN)
+                        ? Optional.empty()
+                        : filled.get(CAUSE).or(before::cause));
     }
 
     private static LocalDate last(DaySpan span) {
@@ -119,6 +138,10 @@ record OutcomeFacts(Filled filled) {
                 .ifPresent(days -> draft.means(
                         "good " + Days.fromTo(days.start(), last(days)) + ", " + Counts.of(days.days(), "day")));
         filled.all(SIGN).forEach(sign -> draft.means("sign: " + Terms.SIGNS.say(sign)));
+        filled.get(ROOTS).ifPresent(roots -> draft.means("roots " + Terms.FAILED_ROOTS.say(roots)));
+        filled.get(CUT_BUD).ifPresent(words -> draft.means("cut bud: " + words));
+        filled.get(CAUSE).ifPresent(cause -> draft.means("cause: " + Terms.CAUSES.say(cause)));
+        filled.get(CAUSE_OPEN).ifPresent(open -> draft.means("cause left open"));
         filled.get(AGAIN).ifPresent(again -> draft.means("again: " + Terms.AGAINS.say(again)));
         Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
     }

@@ -20,11 +20,12 @@ final class OutcomeForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "outcome",
-                "Pots, score 1 to 5; then how many flowers, height, good from and to, signs of failure, again yes, no or differently, "
-                        + "and how their winter ended; of a mixed pot the variety may be named.",
+                "Pots, score 1 to 5; then how many flowers, height, good from and to, again yes, no or differently; "
+                        + "of a failed one its signs, the roots, a cut bud and the cause, or cause left open; and how their winter ended. "
+                        + "Of a mixed pot the variety may be named.",
                 "T4 score 4, 5 of 5 flowers, note short but sweet",
                 "T4 done, score 5, 45 cm, good 26 dec to 8 jan, again yes",
-                "T5 failed, score 1, leaves only");
+                "T5 failed, rot, roots brown, cut bud soft and grey, cause frozen");
     }
 
     @Override
