@@ -3,8 +3,8 @@ package sillbook.words;
 
 import sillbook.handbook.FigureName;
 import sillbook.model.Cause;
-import sillbook.model.Failure;
 import sillbook.model.Container.Shape;
+import sillbook.model.Failure;
 import sillbook.model.Failure.Sign;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import sillbook.change.Change;
 import sillbook.change.Check;
@@ -23,6 +22,7 @@ import sillbook.change.WriteDown;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
+import sillbook.model.Failure;
 import sillbook.model.Findings;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.End;
@@ -144,7 +144,7 @@ final class TenSeasons {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Set.of(),
+                Failure.NONE,
                 Outcome.Again.YES,
                 "");
     }

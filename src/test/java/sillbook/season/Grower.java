@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.Stream;
 import sillbook.change.Answer;
 import sillbook.change.CareFor;
@@ -19,6 +18,7 @@ import sillbook.change.Move;
 import sillbook.change.Plant;
 import sillbook.change.WriteDown;
 import sillbook.model.Day;
+import sillbook.model.Failure;
 import sillbook.model.Findings;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
@@ -149,7 +149,7 @@ final class Grower {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        Set.of(),
+                        Failure.NONE,
                         Outcome.Again.NOT_SAID,
                         "")));
     }

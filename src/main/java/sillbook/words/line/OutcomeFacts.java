@@ -50,9 +50,8 @@ record OutcomeFacts(Filled filled) {
     /** What only an outcome says. */
     static final List<Slot<?>> OWN = List.of(SCORE, FLOWERS, GOOD, SIGN, ROOTS, CUT_BUD, CAUSE, CAUSE_OPEN, AGAIN);
 
-    static final List<Slot<?>> SLOTS =
-            Stream.concat(OWN.stream(), Stream.of(Slots.LENGTH, Slots.DAY, Slots.NOTE))
-                    .toList();
+    static final List<Slot<?>> SLOTS = Stream.concat(OWN.stream(), Stream.of(Slots.LENGTH, Slots.DAY, Slots.NOTE))
+            .toList();
 
     private static Heard<Integer> score(int score) {
         return score >= 1 && score <= 5
@@ -119,9 +118,7 @@ record OutcomeFacts(Filled filled) {
                 signs,
                 filled.get(ROOTS).or(before::roots),
                 filled.get(CUT_BUD).orElse(before.cutBud()),
-                filled.has(CAUSE_OPEN)
-                        ? Optional.empty()
-                        : filled.get(CAUSE).or(before::cause));
+                filled.has(CAUSE_OPEN) ? Optional.empty() : filled.get(CAUSE).or(before::cause));
     }
 
     private static LocalDate last(DaySpan span) {
