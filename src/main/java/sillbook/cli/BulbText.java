@@ -3,18 +3,22 @@ package sillbook.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Purchase;
 import sillbook.model.Variety;
+import sillbook.season.Figures;
+import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
 import sillbook.words.Counts;
 import sillbook.words.Lengths;
 import sillbook.words.PotNames;
 import sillbook.words.PurchaseWords;
 import sillbook.words.RecordWords;
+import sillbook.words.SuitingWords;
 
 /** Varieties and purchases as plain lines. */
-record BulbText(Journal journal) {
+record BulbText(Journal journal, Figures figures) {
 
     /** {@code 'Marrow Lane': tulip triumph, 45 cm; 12 bulbs in hand; ▪3.7 of 7 pots; 2025-26 ▪2.5 of 2 pots: 3, 2}. */
     String line(VarietyNow now) {
@@ -26,6 +30,18 @@ record BulbText(Journal journal) {
         facts.add(RecordWords.total(now));
         now.winters().forEach(winter -> facts.add(season(winter) + " " + RecordWords.winter(winter)));
         return "'" + now.variety().name() + "': " + String.join("; ", facts);
+    }
+
+    /** {@code 'Marrow Lane': tulip triumph, 45 cm; first: Triumph suits pots (▫).} */
+    String forPots(VarietyNow now) {
+        Variety variety = now.variety();
+        Suiting suiting = Suiting.of(variety, figures, Handbook.standard());
+        String why = new SuitingWords(Handbook.standard(), journal.settings())
+                .why(variety, suiting)
+                .map(says -> ": " + says)
+                .orElse("");
+        return "'" + variety.name() + "': " + kindAndHeight(variety) + "; "
+                + SuitingWords.STANDINGS.say(suiting.standing()) + why;
     }
 
     private String kindAndHeight(Variety variety) {

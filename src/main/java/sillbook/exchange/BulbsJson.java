@@ -4,6 +4,7 @@ package sillbook.exchange;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Length;
 import sillbook.model.Purchase;
@@ -13,28 +14,36 @@ import sillbook.model.Variety.BloomSeason;
 import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
+import sillbook.season.Figures;
+import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
 import sillbook.season.VarietyNow.Winter;
 import sillbook.words.Prices;
+import sillbook.words.SuitingWords;
 import sillbook.words.Terms;
 
 /** Varieties and purchases as JSON. */
 public final class BulbsJson {
     private final Named named;
+    private final Figures figures;
+    private final SuitingWords words;
 
-    private BulbsJson(Named named) {
-        this.named = named;
+    private BulbsJson(Journal journal, Figures figures) {
+        this.named = new Named(journal);
+        this.figures = figures;
+        this.words = new SuitingWords(Handbook.standard(), journal.settings());
     }
 
     /** The document of {@code sillbook bulbs --json}. */
-    public static String write(Journal journal, List<VarietyNow> varieties, List<Purchase> purchases) {
-        BulbsJson json = new BulbsJson(new Named(journal));
+    public static String write(Journal journal, Figures figures, List<VarietyNow> varieties, List<Purchase> purchases) {
+        BulbsJson json = new BulbsJson(journal, figures);
         return Answer.write(
                 new Fields().list("varieties", varieties, json::variety).list("purchases", purchases, json::purchase));
     }
 
     private Fields variety(VarietyNow now) {
         Variety variety = now.variety();
+        Suiting suiting = Suiting.of(variety, figures, Handbook.standard());
         return new Fields()
                 .text("variety", variety.name())
                 .text("kind", variety.kind().toString())
@@ -50,6 +59,8 @@ public final class BulbsJson {
                         unless(PacketForcing.NOT_STATED, variety.packetForcing())
                                 .map(Terms.PACKETS::say))
                 .text("ownMark", unless(ForPots.NOT_MARKED, variety.forPots()).map(Terms.FOR_POTS::say))
+                .text("inPots", SuitingWords.STANDINGS.say(suiting.standing()))
+                .text("inPotsBecause", words.why(variety, suiting))
                 .written("note", variety.note())
                 .number("inHand", now.inHand())
                 .number("potsScored", now.pots())

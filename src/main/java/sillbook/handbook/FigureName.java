@@ -38,6 +38,8 @@ public enum FigureName {
     EXPOSED("exposed", Unit.SHARE),
     /** Full height in flower. */
     HEIGHT("height", Unit.CENTIMETRES),
+    /** The most height for small pots. */
+    SMALL_POT_HEIGHT("small-pot-height", Unit.CENTIMETRES),
     /** Days between two pots brought in, for flowers without a gap. */
     SUCCESSION("succession", Unit.DAYS),
     /** Days between two looks at a pot in the cold. */

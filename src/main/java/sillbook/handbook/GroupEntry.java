@@ -16,13 +16,4 @@ public record GroupEntry(Kind kind, String name, Suits suits, List<String> sourc
     public GroupEntry {
         sources = List.copyOf(sources);
     }
-
-    /** How a group suits pots. */
-    public enum Suits {
-        WELL,
-        /** Its stems are long for a pot. */
-        TALL,
-        /** Nothing is published here. */
-        NO_WORD
-    }
 }

@@ -47,9 +47,11 @@ final class Pages {
 
     static List<KindEntry> kinds(String file, String text) {
         List<KindEntry> kinds = new ArrayList<>();
-        for (Table.Row row : Table.read(file, text, List.of("kind", "plural", "letter", "cold", "others", "source"))) {
+        for (Table.Row row :
+                Table.read(file, text, List.of("kind", "plural", "letter", "cold", "others", "source", "suits"))) {
             Kind kind = Kind.of(row.cell(0));
-            kinds.add(new KindEntry(kind, row.cell(1), row.cell(2), yes(row, 3), row.list(4), row.list(5)));
+            kinds.add(new KindEntry(
+                    kind, row.cell(1), row.cell(2), yes(row, 3), row.list(4), row.list(5), suits(row, 6)));
         }
         return kinds;
     }
@@ -57,7 +59,7 @@ final class Pages {
     static List<GroupEntry> groups(String file, String text) {
         List<GroupEntry> groups = new ArrayList<>();
         for (Table.Row row : Table.read(file, text, List.of("kind", "class", "name", "suits", "source", "note"))) {
-            groups.add(new GroupEntry(kind(row), row.cell(2), suits(row), row.list(4), row.cell(5)));
+            groups.add(new GroupEntry(kind(row), row.cell(2), suits(row, 3), row.list(4), row.cell(5)));
         }
         return groups;
     }
@@ -99,12 +101,13 @@ final class Pages {
         throw row.unclear(8);
     }
 
-    private static GroupEntry.Suits suits(Table.Row row) {
-        return switch (row.cell(3)) {
-            case "well" -> GroupEntry.Suits.WELL;
-            case "tall" -> GroupEntry.Suits.TALL;
-            case "" -> GroupEntry.Suits.NO_WORD;
-            default -> throw row.unclear(3);
+    private static Suits suits(Table.Row row, int column) {
+        return switch (row.cell(column)) {
+            case "first" -> Suits.FIRST;
+            case "well" -> Suits.WELL;
+            case "tall" -> Suits.TALL;
+            case "" -> Suits.NO_WORD;
+            default -> throw row.unclear(column);
         };
     }
 

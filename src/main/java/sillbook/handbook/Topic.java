@@ -16,6 +16,8 @@ public enum Topic {
     BLOOM_CARE("bloom-care"),
     DEPTH("depth"),
     SPACING("spacing"),
+    /** What of it suits pots. */
+    POTS("pots"),
     TOO_LITTLE_COLD("too-little-cold"),
     TOO_MUCH_COLD("too-much-cold"),
     DRY_COLD("dry-cold"),

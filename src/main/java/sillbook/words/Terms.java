@@ -249,6 +249,7 @@ public final class Terms {
             .with(FigureName.POT_WIDER, "pot wider than the bulb", "pot-wider", "pot wider")
             .with(FigureName.EXPOSED, "part of the bulb in the open", "exposed")
             .with(FigureName.HEIGHT, "height")
+            .with(FigureName.SMALL_POT_HEIGHT, "height for small pots", "small-pot-height", "small pot height")
             .with(FigureName.SUCCESSION, "days between pots", "succession")
             .with(FigureName.CHECK, "days between checks", "check")
             .with(FigureName.REST, "weeks of rest", "rest", "rest weeks")

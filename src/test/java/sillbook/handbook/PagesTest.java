@@ -124,11 +124,11 @@ class PagesTest {
 
     @Test
     void kinds_say_yes_or_no_to_cold() {
-        String heading = "kind\tplural\tletter\tcold\tothers\tsource\n";
+        String heading = "kind\tplural\tletter\tcold\tothers\tsource\tsuits\n";
 
-        assertThat(Pages.kinds("kinds.tsv", heading + "crocus\tcrocuses\tC\tyes\ta,b\tc"))
-                .containsExactly(
-                        new KindEntry(Kind.of("crocus"), "crocuses", "C", true, List.of("a", "b"), List.of("c")));
+        assertThat(Pages.kinds("kinds.tsv", heading + "crocus\tcrocuses\tC\tyes\ta,b\tc\twell"))
+                .containsExactly(new KindEntry(
+                        Kind.of("crocus"), "crocuses", "C", true, List.of("a", "b"), List.of("c"), Suits.WELL));
         assertThatThrownBy(() -> Pages.kinds("kinds.tsv", heading + "crocus\tcrocuses\tC\tperhaps"))
                 .hasMessage("kinds.tsv, line 2: 'perhaps' is no cold");
     }
@@ -139,7 +139,7 @@ class PagesTest {
 
         assertThat(Pages.groups("classes.tsv", heading + "tulip\tA\ta\twell\ntulip\tB\tb\ttall\ntulip\tC\tc\n"))
                 .extracting(GroupEntry::suits)
-                .containsExactly(GroupEntry.Suits.WELL, GroupEntry.Suits.TALL, GroupEntry.Suits.NO_WORD);
+                .containsExactly(Suits.WELL, Suits.TALL, Suits.NO_WORD);
         assertThatThrownBy(() -> Pages.groups("classes.tsv", heading + "tulip\tA\ta\tbadly"))
                 .hasMessage("classes.tsv, line 2: 'badly' is no suits");
     }

@@ -11,6 +11,7 @@ import sillbook.model.Event;
 import sillbook.model.Purchase;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
+import sillbook.season.Suiting;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.State;
 import sillbook.words.CautionWords;
@@ -18,6 +19,7 @@ import sillbook.words.Entries;
 import sillbook.words.OriginMarks;
 import sillbook.words.PotNames;
 import sillbook.words.PurchaseWords;
+import sillbook.words.SuitingWords;
 
 /** The two lines in the foot on a variety, or on a purchase. */
 record BulbAside(State state) {
@@ -30,8 +32,11 @@ record BulbAside(State state) {
     /** What it needs and how it suits pots; then what to beware of, and what was noted last. */
     private Aside of(Variety variety) {
         String name = "'" + variety.name() + "'";
-        Forcing forcing = new Forcing(state.kit().handbook(), variety);
-        String first = Stream.of(forcing.byClass(), needs(variety), forcing.byPacket())
+        Suiting suiting = Suiting.of(
+                variety, state.almanac().outlook().figures(), state.kit().handbook());
+        SuitingWords words =
+                new SuitingWords(state.kit().handbook(), state.journal().settings());
+        String first = Stream.of(words.why(variety, suiting), needs(variety), SuitingWords.byPacket(variety, suiting))
                 .flatMap(Optional::stream)
                 .collect(joining(" "));
         String second = Stream.concat(Stream.of(caution(variety)), noted(variety).stream())

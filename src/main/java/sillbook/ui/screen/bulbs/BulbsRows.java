@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import sillbook.model.Purchase;
 import sillbook.model.Variety;
+import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -14,6 +15,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.words.PotNames;
+import sillbook.words.SuitingWords;
 
 /** The lines of the page of bulbs, as they are to be viewed. */
 record BulbsRows(State state, BulbsView view) {
@@ -33,7 +35,7 @@ record BulbsRows(State state, BulbsView view) {
                     case NAME -> varieties.stream().map(this::row).toList();
                     case RECORD ->
                         varieties.stream().sorted(BY_RECORD).map(this::row).toList();
-                    case FORCING -> forcing(varieties);
+                    case POTS -> pots(varieties);
                     case PURCHASES -> purchases();
                 });
     }
@@ -54,19 +56,24 @@ record BulbsRows(State state, BulbsView view) {
                 .foundBy(variety.name(), variety.kind().toString(), variety.colour(), variety.note());
     }
 
-    private List<Row> forcing(List<VarietyNow> varieties) {
+    private List<Row> pots(List<VarietyNow> varieties) {
         List<Row> rows = new ArrayList<>();
-        for (Forcing.Standing standing : Forcing.Standing.values()) {
+        for (Suiting.Standing standing : Suiting.Standing.values()) {
             List<Row> some = varieties.stream()
-                    .filter(now -> new Forcing(state.kit().handbook(), now.variety()).standing() == standing)
+                    .filter(now -> suiting(now).standing() == standing)
                     .map(this::row)
                     .toList();
             if (!some.isEmpty()) {
-                rows.add(Row.heading(standing.heading()));
+                rows.add(Row.heading(SuitingWords.heading(standing)));
                 rows.addAll(some);
             }
         }
         return rows;
+    }
+
+    private Suiting suiting(VarietyNow now) {
+        return Suiting.of(
+                now.variety(), state.almanac().outlook().figures(), state.kit().handbook());
     }
 
     /** The newest first. */

@@ -5,7 +5,7 @@ package sillbook.ui.screen.bulbs;
 enum BulbsView {
     NAME('n', "by name"),
     RECORD('r', "by record"),
-    FORCING('s', "what suits forcing"),
+    POTS('s', "what suits pots"),
     PURCHASES('p', "purchases");
 
     private final char letter;

@@ -13,6 +13,7 @@ import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
+import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -27,6 +28,7 @@ import sillbook.words.CautionWords;
 import sillbook.words.Lengths;
 import sillbook.words.PurchaseWords;
 import sillbook.words.RecordWords;
+import sillbook.words.SuitingWords;
 import sillbook.words.Terms;
 
 /** The lines of a variety's card: what it is, what to beware of, its record, its figures, purchases and notes. */
@@ -66,16 +68,21 @@ final class VarietyCardRows {
         variety.height()
                 .map(tall -> Lengths.say(tall, settings.lengths()) + " tall")
                 .ifPresent(facts::add);
+        if (variety.bloomSeason() != Variety.BloomSeason.NOT_SAID) {
+            facts.add("flowers " + Terms.BLOOM_SEASONS.say(variety.bloomSeason()));
+        }
         said("", variety.colour()).ifPresent(facts::add);
         if (variety.scent() != Variety.Scent.NOT_SAID) {
             facts.add(Terms.SCENTS.say(variety.scent()));
         }
         said("sold as ", variety.packetName()).ifPresent(facts::add);
         labelledIfSaid("", String.join("; ", facts));
-        Forcing forcing = new Forcing(state.kit().handbook(), variety);
+        Suiting suiting = Suiting.of(
+                variety, state.almanac().outlook().figures(), state.kit().handbook());
+        SuitingWords words = new SuitingWords(state.kit().handbook(), settings);
         labelledIfSaid(
                 "Pots",
-                Stream.of(forcing.byClass(), forcing.byPacket())
+                Stream.of(words.why(variety, suiting), SuitingWords.byPacket(variety, suiting))
                         .flatMap(Optional::stream)
                         .collect(joining(" ")));
         labelledIfSaid("Note", variety.note());

@@ -46,9 +46,9 @@ class BulbsPageTest {
     void whatThePacketSaysStandsOverTheClass() {
         String forcing = all(desk.press("v", "s"));
 
-        assertThat(forcing.indexOf(" Suits pots\n")).isLessThan(forcing.indexOf("'Marrow Lane'"));
-        assertThat(forcing).contains(" Not to be forced, by the packet\n    'Soot and Honey'");
-        assertThat(forcing).contains(" Kinds without classes\n▸   'Inkwell'");
+        assertThat(forcing.indexOf(" Suit pots\n")).isLessThan(forcing.indexOf("'Marrow Lane'"));
+        assertThat(forcing).contains(" Not for pots, by the packet or your mark\n    'Soot and Honey'");
+        assertThat(forcing).contains(" Suit pots\n▸   'Inkwell'");
     }
 
     @Test
@@ -58,7 +58,7 @@ class BulbsPageTest {
                 .contains(" Nothing published of the class\n");
         assertThat(all(Desk.over(GrowersShelf.only("Tuesday Coat", new Kind("tulip", "Single Late")))
                         .press("4", "v", "s")))
-                .contains(" Long stems for a pot\n");
+                .contains(" Tall for a pot\n");
     }
 
     @Test
