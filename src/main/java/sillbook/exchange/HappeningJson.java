@@ -36,8 +36,11 @@ record HappeningJson(Named named) implements Happening.Cases<Fields> {
         return happened("checked")
                 .text("moisture", found.moisture().map(Terms.MOISTURES::say))
                 .flag("watered", found.watered())
+                .text("water", found.water().map(Terms.WATERS::say))
                 .text("roots", found.roots().map(Terms.ROOTS::say))
+                .decimal("rootsCm", found.rootLength().map(Length::centimetres))
                 .decimal("shootCm", found.shoot().map(Length::centimetres))
+                .text("firmness", found.firmness().map(Terms.FIRMNESSES::say))
                 .texts(
                         "growth",
                         found.growth().stream().sorted().map(Terms.GROWTHS::say).toList())

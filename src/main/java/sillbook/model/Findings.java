@@ -6,63 +6,121 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What was seen at a check; what was not looked at stays empty.
+ * What was seen at a check; what was not looked at stays empty. A check of a pot says nothing of {@code firmness} unless a
+ * bulb was felt, one of dry bulbs nothing of water, roots or shoot.
  *
- * @param watered whether it was watered then
+ * @param watered whether water was given then: the potting mix watered, the water topped up or changed
+ * @param water how high the water stood, where bulbs stand over water
+ * @param roots whether they show: at the holes, or in the glass
+ * @param rootLength where they can be seen at their length, as in a glass
  * @param shoot height of the shoot above the bulb
+ * @param firmness how the bulb felt
  * @param note in the grower's words; may be empty
  */
 public record Findings(
         Optional<Moisture> moisture,
         boolean watered,
+        Optional<Water> water,
         Optional<Roots> roots,
+        Optional<Length> rootLength,
         Optional<Length> shoot,
+        Optional<Firmness> firmness,
         Set<Growth> growth,
         Set<Trouble> troubles,
         String note) {
 
-    public static final Findings NOTHING =
-            new Findings(Optional.empty(), false, Optional.empty(), Optional.empty(), Set.of(), Set.of(), "");
+    public static final Findings NOTHING = new Findings(
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Set.of(),
+            Set.of(),
+            "");
 
-    /** A check that found all well: moist, and no trouble. */
-    public static final Findings ALL_WELL = new Findings(
-            Optional.of(Moisture.MOIST), false, Optional.empty(), Optional.empty(), Set.of(), Set.of(), "");
+    /** A check of a pot with potting mix that found all well: moist, and no trouble. */
+    public static final Findings ALL_WELL = NOTHING.withMoisture(Moisture.MOIST);
+
+    /** A check of bulbs over water that found all well: the water where it should be, and no trouble. */
+    public static final Findings WATER_WELL = NOTHING.withWater(Water.RIGHT);
+
+    /** A check of dry bulbs that found all well: firm, and no trouble. */
+    public static final Findings DRY_WELL = NOTHING.withFirmness(Firmness.FIRM);
 
     public Findings {
         growth = Sorted.copyOf(growth);
         troubles = Sorted.copyOf(troubles);
     }
 
+    /** A check that found all well, by how the pot is grown. */
+    public static Findings allWell(Pot.Way way) {
+        return way.isOverWater() ? WATER_WELL : ALL_WELL;
+    }
+
     public Findings withMoisture(Moisture found) {
-        return new Findings(Optional.of(found), watered, roots, shoot, growth, troubles, note);
+        return new Findings(
+                Optional.of(found), watered, water, roots, rootLength, shoot, firmness, growth, troubles, note);
     }
 
     public Findings withWatered(boolean given) {
-        return new Findings(moisture, given, roots, shoot, growth, troubles, note);
+        return new Findings(moisture, given, water, roots, rootLength, shoot, firmness, growth, troubles, note);
+    }
+
+    public Findings withWater(Water level) {
+        return new Findings(
+                moisture, watered, Optional.of(level), roots, rootLength, shoot, firmness, growth, troubles, note);
     }
 
     public Findings withRoots(Roots found) {
-        return new Findings(moisture, watered, Optional.of(found), shoot, growth, troubles, note);
+        return new Findings(
+                moisture, watered, water, Optional.of(found), rootLength, shoot, firmness, growth, troubles, note);
+    }
+
+    /** The same, with roots of that length; of no length, there are none. */
+    public Findings withRootLength(Length length) {
+        Roots seen = length.tenths() == 0 ? Roots.NONE : Roots.SHOWING;
+        return new Findings(
+                moisture,
+                watered,
+                water,
+                Optional.of(seen),
+                Optional.of(length),
+                shoot,
+                firmness,
+                growth,
+                troubles,
+                note);
     }
 
     public Findings withShoot(Length height) {
-        return new Findings(moisture, watered, roots, Optional.of(height), growth, troubles, note);
+        return new Findings(
+                moisture, watered, water, roots, rootLength, Optional.of(height), firmness, growth, troubles, note);
+    }
+
+    public Findings withFirmness(Firmness felt) {
+        return new Findings(
+                moisture, watered, water, roots, rootLength, shoot, Optional.of(felt), growth, troubles, note);
     }
 
     /** The same, with one sign of growth more. */
     public Findings with(Growth sign) {
-        return new Findings(moisture, watered, roots, shoot, union(growth, sign), troubles, note);
+        return new Findings(
+                moisture, watered, water, roots, rootLength, shoot, firmness, union(growth, sign), troubles, note);
     }
 
     /** The same, with one trouble more. */
     public Findings with(Trouble trouble) {
-        return new Findings(moisture, watered, roots, shoot, growth, union(troubles, trouble), note);
+        return new Findings(
+                moisture, watered, water, roots, rootLength, shoot, firmness, growth, union(troubles, trouble), note);
     }
 
     /** The same, with more words after those it has. */
     public Findings withNote(String more) {
         String all = note.isEmpty() || more.isEmpty() ? note + more : note + "; " + more;
-        return new Findings(moisture, watered, roots, shoot, growth, troubles, all);
+        return new Findings(moisture, watered, water, roots, rootLength, shoot, firmness, growth, troubles, all);
     }
 
     private static <E> Set<E> union(Set<E> set, E one) {
@@ -78,10 +136,23 @@ public record Findings(
         WET
     }
 
-    /** Whether roots show at the holes. */
+    /** How high the water stands, measured by the base of the bulb. */
+    public enum Water {
+        LOW,
+        RIGHT,
+        HIGH
+    }
+
+    /** Whether roots show. */
     public enum Roots {
         NONE,
         SHOWING
+    }
+
+    /** How a bulb feels between the fingers. */
+    public enum Firmness {
+        FIRM,
+        SOFT
     }
 
     /** Signs of what comes next. */
@@ -98,6 +169,7 @@ public record Findings(
         ROT,
         YELLOWING,
         BLASTED,
+        CLOUDY,
         OTHER
     }
 }

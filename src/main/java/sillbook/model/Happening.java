@@ -176,6 +176,10 @@ public sealed interface Happening {
     /** Things done to a pot. */
     enum Care {
         WATERED,
+        TOPPED_UP,
+        WATER_CHANGED,
+        TIPPED_OUT,
+        SPIRIT_IN_WATER,
         FED,
         TURNED,
         STAKED,

@@ -57,7 +57,12 @@ public record Pot(
         DRAINED,
         BOWL,
         GLASS,
-        PEBBLES
+        PEBBLES;
+
+        /** Whether the bulbs stand over water, without potting mix. */
+        public boolean isOverWater() {
+            return this == GLASS || this == PEBBLES;
+        }
     }
 
     /** The planting that names the pot. */

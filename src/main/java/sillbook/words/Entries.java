@@ -3,9 +3,12 @@ package sillbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import sillbook.model.Findings;
 import sillbook.model.Findings.Trouble;
 import sillbook.model.Happening;
+import sillbook.model.Happening.Care;
 import sillbook.model.Journal;
 import sillbook.model.Settings.LengthUnit;
 
@@ -15,6 +18,8 @@ import sillbook.model.Settings.LengthUnit;
  * @param journal whose names and units they are
  */
 public record Entries(Journal journal) implements Happening.Cases<String> {
+
+    private static final Set<Findings> ALL_WELL = Set.of(Findings.ALL_WELL, Findings.WATER_WELL, Findings.DRY_WELL);
 
     /** {@code checked: moist, roots, shoot 6 cm}. */
     public String say(Happening what) {
@@ -37,6 +42,7 @@ public record Entries(Journal journal) implements Happening.Cases<String> {
         Findings found = happening.findings();
         boolean onlyTrouble = !found.troubles().isEmpty()
                 && found.moisture().isEmpty()
+                && found.water().isEmpty()
                 && found.roots().isEmpty()
                 && found.shoot().isEmpty();
         return (onlyTrouble ? "trouble seen: " : "checked: ")
@@ -91,17 +97,36 @@ public record Entries(Journal journal) implements Happening.Cases<String> {
     public static String findings(Findings found, LengthUnit unit) {
         List<String> said = new ArrayList<>();
         found.moisture().ifPresent(moisture -> said.add(Terms.MOISTURES.say(moisture)));
-        if (found.watered()) {
-            said.add("watered");
-        }
-        found.roots().ifPresent(roots -> said.add(Terms.ROOTS.say(roots)));
+        found.water().ifPresent(water -> said.add(Terms.WATERS.say(water)));
+        given(found).ifPresent(said::add);
+        roots(found, unit).ifPresent(said::add);
         found.shoot().ifPresent(shoot -> said.add("shoot " + Lengths.say(shoot, unit)));
+        found.firmness().ifPresent(firmness -> said.add(Terms.FIRMNESSES.say(firmness)));
         found.growth().stream().sorted().forEach(sign -> said.add(Terms.GROWTHS.say(sign)));
         said.addAll(troubles(found));
         if (!found.note().isEmpty()) {
             said.add(found.note());
         }
         return said.isEmpty() ? "nothing noted" : String.join(", ", said);
+    }
+
+    /** What was done about the water, by what was seen of it: {@code watered}, {@code topped up}, {@code changed}. */
+    public static Optional<String> given(Findings found) {
+        if (!found.watered()) {
+            return Optional.empty();
+        }
+        if (found.troubles().contains(Trouble.CLOUDY)) {
+            return Optional.of(Terms.CARES.say(Care.WATER_CHANGED));
+        }
+        return Optional.of(Terms.CARES.say(found.water().isPresent() ? Care.TOPPED_UP : Care.WATERED));
+    }
+
+    /** {@code roots 6 cm}, else {@code roots} or {@code no roots yet}; empty when nobody looked. */
+    public static Optional<String> roots(Findings found, LengthUnit unit) {
+        return found.rootLength()
+                .filter(length -> length.tenths() > 0)
+                .map(length -> "roots " + Lengths.say(length, unit))
+                .or(() -> found.roots().map(Terms.ROOTS::say));
     }
 
     private static List<String> troubles(Findings found) {
@@ -115,6 +140,6 @@ public record Entries(Journal journal) implements Happening.Cases<String> {
 
     /** Whether a check found all well, so that a short history can leave it out. */
     public static boolean isAllWell(Findings found) {
-        return found.equals(Findings.ALL_WELL);
+        return ALL_WELL.contains(found);
     }
 }

@@ -53,11 +53,19 @@ public record RoundWords(Journal journal) {
     private String brief(Findings found) {
         List<String> said = new ArrayList<>();
         found.troubles().stream().sorted().map(Terms.TROUBLES::say).forEach(said::add);
-        found.roots().map(Terms.ROOTS::say).ifPresent(said::add);
         LengthUnit unit = journal.settings().lengths();
+        Entries.roots(found, unit).ifPresent(said::add);
         Optional<String> shoot = found.shoot().map(length -> Lengths.say(length, unit));
         shoot.ifPresent(length -> said.add(said.isEmpty() ? "shoot " + length : length));
-        return said.isEmpty() ? found.moisture().map(Terms.MOISTURES::say).orElse("") : String.join(", ", said);
+        return said.isEmpty() ? wetness(found) : String.join(", ", said);
+    }
+
+    private static String wetness(Findings found) {
+        return found.moisture()
+                .map(Terms.MOISTURES::say)
+                .or(() -> found.water().map(Terms.WATERS::say))
+                .or(() -> found.firmness().map(Terms.FIRMNESSES::say))
+                .orElse("");
     }
 
     /** Whole weeks since it was potted into the cold, and those that count; empty without cold. */

@@ -6,10 +6,12 @@ import sillbook.model.Cause;
 import sillbook.model.Container.Shape;
 import sillbook.model.Failure;
 import sillbook.model.Failure.Sign;
+import sillbook.model.Findings.Firmness;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Findings.Trouble;
+import sillbook.model.Findings.Water;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
@@ -127,6 +129,15 @@ public final class Terms {
             .with(Moisture.MOIST, "moist")
             .with(Moisture.WET, "wet");
 
+    public static final Vocabulary<Water> WATERS = Vocabulary.<Water>of("height of the water")
+            .with(Water.LOW, "water low", "low water")
+            .with(Water.RIGHT, "water right", "water good", "water at the base")
+            .with(Water.HIGH, "water high", "high water");
+
+    public static final Vocabulary<Firmness> FIRMNESSES = Vocabulary.<Firmness>of("feel of a bulb")
+            .with(Firmness.FIRM, "firm", "hard")
+            .with(Firmness.SOFT, "soft");
+
     public static final Vocabulary<Roots> ROOTS = Vocabulary.<Roots>of("word for roots")
             .with(Roots.NONE, "no roots yet", "no roots", "not rooted")
             .with(Roots.SHOWING, "roots", "rooted", "roots showing");
@@ -142,6 +153,7 @@ public final class Terms {
             .with(Trouble.ROT, "rot", "rotten")
             .with(Trouble.YELLOWING, "yellowing", "yellow")
             .with(Trouble.BLASTED, "blasted", "blasted buds", "buds blasted")
+            .with(Trouble.CLOUDY, "water cloudy", "cloudy", "cloudy water")
             .with(Trouble.OTHER, "trouble");
 
     public static final Vocabulary<BloomPoint> BLOOM_POINTS = Vocabulary.<BloomPoint>of("point of bloom")
@@ -151,6 +163,16 @@ public final class Terms {
 
     public static final Vocabulary<Care> CARES = Vocabulary.<Care>of("care")
             .with(Care.WATERED, "watered")
+            .with(Care.TOPPED_UP, "topped up", "water topped up")
+            .with(Care.WATER_CHANGED, "water changed", "changed water", "fresh water")
+            .with(Care.TIPPED_OUT, "tipped out", "tipped to drain", "drained")
+            .with(
+                    Care.SPIRIT_IN_WATER,
+                    "spirit in the water",
+                    "spirit in water",
+                    "spirit",
+                    "alcohol in the water",
+                    "alcohol")
             .with(Care.FED, "fed")
             .with(Care.TURNED, "turned")
             .with(Care.STAKED, "staked")

@@ -206,16 +206,21 @@ CREATE TABLE event (
     place            TEXT    REFERENCES place (id), -- MOVED: where to
     stage            TEXT    CHECK (stage IN ('WAITING', 'COLD', 'COOL_ROOM', 'WARM_ROOM', 'IN_BLOOM', 'AFTER_BLOOM', 'DONE')), -- MOVED: its stage from then on
     moisture         TEXT    CHECK (moisture IN ('DRY', 'MOIST', 'WET')), -- CHECKED: of the potting mix, if looked at
-    watered          INTEGER CHECK (watered IN (0, 1)), -- CHECKED: 1 when watered then
-    roots            TEXT    CHECK (roots IN ('NONE', 'SHOWING')), -- CHECKED: at the holes, if looked at
+    watered          INTEGER CHECK (watered IN (0, 1)), -- CHECKED: 1 when water was given then
+    water            TEXT    CHECK (water IN ('LOW', 'RIGHT', 'HIGH')), -- CHECKED: how high the water stood at the base of the bulb, if looked at
+    roots            TEXT    CHECK (roots IN ('NONE', 'SHOWING')), -- CHECKED: at the holes or in the glass, if looked at
+    root_length      INTEGER CHECK (root_length >= 0), -- CHECKED: length of the roots if measured, 0.1 mm
+    root_length_written TEXT CHECK ((root_length IS NULL) = (root_length_written IS NULL)), -- CHECKED: as written
     shoot            INTEGER CHECK (shoot >= 0), -- CHECKED: height above the bulb if measured, 0.1 mm
     shoot_written    TEXT    CHECK ((shoot IS NULL) = (shoot_written IS NULL)), -- CHECKED: as written
+    firmness         TEXT    CHECK (firmness IN ('FIRM', 'SOFT')), -- CHECKED: how the bulb felt, if felt
     growth           TEXT, -- CHECKED: any of BUDS COLOUR, parted by blanks
-    troubles         TEXT, -- CHECKED: any of MOULD MICE FROST ROT YELLOWING BLASTED OTHER, parted by blanks
+    troubles         TEXT, -- CHECKED: any of MOULD MICE FROST ROT YELLOWING BLASTED CLOUDY OTHER, parted by blanks
     point            TEXT    CHECK (point IN ('FIRST_FLOWER', 'FULL_BLOOM', 'PAST_BLOOM')), -- FLOWERED: point of the bloom
     variety          TEXT    REFERENCES variety (id), -- FLOWERED: which of a mixed pot
-    care             TEXT    CHECK (care IN ('WATERED', 'FED', 'TURNED', 'STAKED', 'HOODED', 'UNHOODED', 'REPOTTED', 'PLANTED_OUT',
-                                             'INTO_OUTER_POT', 'LEAVES_CUT', 'RESTED', 'LIFTED')), -- CARED: what was done
+    care             TEXT    CHECK (care IN ('WATERED', 'TOPPED_UP', 'WATER_CHANGED', 'TIPPED_OUT', 'SPIRIT_IN_WATER', 'FED', 'TURNED', 'STAKED',
+                                             'HOODED', 'UNHOODED', 'REPOTTED', 'PLANTED_OUT', 'INTO_OUTER_POT', 'LEAVES_CUT', 'RESTED',
+                                             'LIFTED')), -- CARED: what was done
     ending           TEXT    CHECK (ending IN ('FINISHED', 'FAILED', 'SOLD', 'GIVEN', 'BROKEN', 'USED_UP')), -- CLOSED: how it ended
     job              TEXT    CHECK (job IN ('POT_UP', 'INTO_COLD', 'CHECK', 'BRING_IN', 'MOVE_TO_WARMTH', 'WATCH_FOR_FLOWER',
                                             'KEEP_COOL_IN_BLOOM', 'PAST_BLOOM', 'AFTERCARE', 'WRITE_OUTCOME', 'DAILY_CARE')), -- PUT_OFF, LEFT_OUT: which job

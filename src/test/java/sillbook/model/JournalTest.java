@@ -217,11 +217,14 @@ class JournalTest {
     @Test
     void findingsGrowByWhatIsSeen() {
         Length shoot = Length.ofCentimetres(6);
+        Length roots = Length.ofCentimetres(11);
         Findings found = Findings.NOTHING
                 .withMoisture(Findings.Moisture.DRY)
                 .withWatered(true)
-                .withRoots(Findings.Roots.SHOWING)
+                .withWater(Findings.Water.LOW)
+                .withRootLength(roots)
                 .withShoot(shoot)
+                .withFirmness(Findings.Firmness.FIRM)
                 .with(Findings.Growth.BUDS)
                 .with(Findings.Trouble.MICE)
                 .with(Findings.Trouble.FROST)
@@ -234,11 +237,30 @@ class JournalTest {
                 .isEqualTo(new Findings(
                         Optional.of(Findings.Moisture.DRY),
                         true,
+                        Optional.of(Findings.Water.LOW),
                         Optional.of(Findings.Roots.SHOWING),
+                        Optional.of(roots),
                         Optional.of(shoot),
+                        Optional.of(Findings.Firmness.FIRM),
                         Set.of(Findings.Growth.BUDS),
                         Set.of(Findings.Trouble.MICE, Findings.Trouble.FROST),
                         "two bulbs gone; rim gnawed"));
+    }
+
+    @Test
+    void whatIsWellDependsOnTheWayOfGrowing() {
+        assertThat(Findings.allWell(Pot.Way.DRAINED)).isEqualTo(Findings.ALL_WELL);
+        assertThat(Findings.allWell(Pot.Way.BOWL)).isEqualTo(Findings.ALL_WELL);
+        assertThat(Findings.allWell(Pot.Way.GLASS)).isEqualTo(Findings.WATER_WELL);
+        assertThat(Findings.allWell(Pot.Way.PEBBLES)).isEqualTo(Findings.WATER_WELL);
+    }
+
+    @Test
+    void rootsOfNoLengthAreNone() {
+        assertThat(Findings.NOTHING.withRootLength(Length.ofCentimetres(0)).roots())
+                .contains(Findings.Roots.NONE);
+        assertThat(Findings.NOTHING.withRootLength(Length.ofCentimetres(3)).roots())
+                .contains(Findings.Roots.SHOWING);
     }
 
     @Test

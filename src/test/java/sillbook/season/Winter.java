@@ -586,36 +586,23 @@ public final class Winter {
         }
 
         private Look with(Findings.Roots roots) {
-            return new Look(new Findings(
-                    findings.moisture(),
-                    findings.watered(),
-                    Optional.of(roots),
-                    findings.shoot(),
-                    findings.growth(),
-                    findings.troubles(),
-                    findings.note()));
+            return new Look(findings.withRoots(roots));
         }
 
         public Look shoot(double centimetres) {
-            return new Look(new Findings(
-                    findings.moisture(),
-                    findings.watered(),
-                    findings.roots(),
-                    Optional.of(Length.ofCentimetres(centimetres)),
-                    findings.growth(),
-                    findings.troubles(),
-                    findings.note()));
+            return new Look(findings.withShoot(Length.ofCentimetres(centimetres)));
+        }
+
+        public Look rootLength(double centimetres) {
+            return new Look(findings.withRootLength(Length.ofCentimetres(centimetres)));
         }
 
         public Look growth(Findings.Growth... signs) {
-            return new Look(new Findings(
-                    findings.moisture(),
-                    findings.watered(),
-                    findings.roots(),
-                    findings.shoot(),
-                    Set.of(signs),
-                    findings.troubles(),
-                    findings.note()));
+            Findings more = findings;
+            for (Findings.Growth sign : signs) {
+                more = more.with(sign);
+            }
+            return new Look(more);
         }
     }
 }

@@ -327,8 +327,11 @@ public final class RandomEntries {
         return new Findings(
                 perhaps(() -> pick(Findings.Moisture.values())),
                 random.nextBoolean(),
+                perhaps(() -> pick(Findings.Water.values())),
                 perhaps(() -> pick(Findings.Roots.values())),
                 perhaps(this::length),
+                perhaps(this::length),
+                perhaps(() -> pick(Findings.Firmness.values())),
                 some(Findings.Growth.values()),
                 some(Findings.Trouble.values()),
                 text());

@@ -13,10 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import sillbook.model.Findings;
+import sillbook.model.Findings.Firmness;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Findings.Trouble;
+import sillbook.model.Findings.Water;
 import sillbook.model.Happening;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
@@ -96,8 +98,26 @@ class EntriesTest {
     }
 
     @Test
+    void whatWasDoneAboutTheWaterFollowsWhatWasSeen() {
+        Findings low = Findings.NOTHING.withWater(Water.LOW).withWatered(true);
+
+        assertThat(Entries.findings(low, LengthUnit.CENTIMETRES)).isEqualTo("water low, topped up");
+        assertThat(Entries.findings(low.with(Trouble.CLOUDY), LengthUnit.CENTIMETRES))
+                .isEqualTo("water low, water changed, water cloudy");
+        assertThat(Entries.findings(
+                        Findings.WATER_WELL.withRootLength(new Length(600, "6 cm")), LengthUnit.CENTIMETRES))
+                .isEqualTo("water right, roots 6 cm");
+        assertThat(Entries.findings(
+                        Findings.NOTHING.withRootLength(Length.ofCentimetres(0)).withFirmness(Firmness.SOFT),
+                        LengthUnit.CENTIMETRES))
+                .isEqualTo("no roots yet, soft");
+    }
+
+    @Test
     void onlyACheckThatFoundNothingElseIsAllWell() {
         assertThat(Entries.isAllWell(Findings.ALL_WELL)).isTrue();
+        assertThat(Entries.isAllWell(Findings.WATER_WELL)).isTrue();
+        assertThat(Entries.isAllWell(Findings.DRY_WELL)).isTrue();
         assertThat(Entries.isAllWell(Findings.ALL_WELL.withRoots(Roots.SHOWING)))
                 .isFalse();
         assertThat(Findings.NOTHING.with(Trouble.MICE).troubles()).isEqualTo(Set.of(Trouble.MICE));

@@ -17,10 +17,12 @@ import sillbook.model.Cause;
 import sillbook.model.Container.Shape;
 import sillbook.model.Failure;
 import sillbook.model.Failure.Sign;
+import sillbook.model.Findings.Firmness;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Findings.Trouble;
+import sillbook.model.Findings.Water;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
@@ -50,6 +52,8 @@ class TermsTest {
                 arguments(Terms.STATES, State.values()),
                 arguments(Terms.WAYS, Way.values()),
                 arguments(Terms.MOISTURES, Moisture.values()),
+                arguments(Terms.WATERS, Water.values()),
+                arguments(Terms.FIRMNESSES, Firmness.values()),
                 arguments(Terms.ROOTS, Roots.values()),
                 arguments(Terms.GROWTHS, Growth.values()),
                 arguments(Terms.TROUBLES, Trouble.values()),

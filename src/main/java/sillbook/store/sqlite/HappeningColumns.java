@@ -4,10 +4,12 @@ package sillbook.store.sqlite;
 import java.sql.SQLException;
 import java.util.Optional;
 import sillbook.model.Findings;
+import sillbook.model.Findings.Firmness;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Findings.Trouble;
+import sillbook.model.Findings.Water;
 import sillbook.model.Happening;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
@@ -41,8 +43,11 @@ final class HappeningColumns {
                 return new Happening.Checked(new Findings(
                         row.optionalWord(Moisture.class),
                         row.flag(),
+                        row.optionalWord(Water.class),
                         row.optionalWord(Roots.class),
                         row.optionalLength(),
+                        row.optionalLength(),
+                        row.optionalWord(Firmness.class),
                         row.words(Growth.class),
                         row.words(Trouble.class),
                         note));
@@ -132,8 +137,11 @@ final class HappeningColumns {
                     .at("moisture")
                     .optionalWord(findings.moisture())
                     .flag(findings.watered())
+                    .optionalWord(findings.water())
                     .optionalWord(findings.roots())
+                    .optionalLength(findings.rootLength())
                     .optionalLength(findings.shoot())
+                    .optionalWord(findings.firmness())
                     .words(findings.growth())
                     .words(findings.troubles());
         }

@@ -18,8 +18,9 @@ final class CareForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "care",
-                "Pots, and what was done: fed, turned, staked, hooded, unhooded, repotted, planted out, into outer pot, "
-                        + "leaves cut, rested, lifted (a test pot, to look at it); several at once with commas.",
+                "Pots, and what was done: watered, topped up, water changed, tipped out, spirit in the water, fed, "
+                        + "turned, staked, hooded, unhooded, repotted, planted out, into outer pot, leaves cut, rested, "
+                        + "lifted (a test pot, to look at it); several at once with commas.",
                 "T4 fed",
                 "A1 watered, turned");
     }
@@ -29,9 +30,11 @@ final class CareForm implements Form {
         return List.of(Slots.POTS, CARE, Slots.DAY);
     }
 
+    /** Nothing but watered is left to a check: who waters has looked. */
     @Override
     public int wanting(Filled filled) {
-        return (filled.has(Slots.POTS) ? 0 : 1) + (filled.has(CARE) ? 0 : 1);
+        boolean saysCare = filled.all(CARE).stream().anyMatch(care -> care != Care.WATERED);
+        return (filled.has(Slots.POTS) ? 0 : 1) + (saysCare ? 0 : 1);
     }
 
     @Override

@@ -19,9 +19,11 @@ final class CheckForm implements Form {
         return FormHelp.of(
                 "check",
                 "Pots, and what was seen of them: dry, moist or wet, watered, roots or no roots, the shoot as a length, "
-                        + "buds, colour, mould, mice, frost, rot, yellowing, blasted, trouble with a few words.",
+                        + "buds, colour, mould, mice, frost, rot, yellowing, blasted, firm or soft, trouble with a few "
+                        + "words; over water: water low, right or high, cloudy, roots with a length.",
                 "T4 roots, 6 cm",
-                "T4 moist, T5 H2 dry, yesterday");
+                "T4 moist, T5 H2 dry, yesterday",
+                "G1 roots 6 cm, water cloudy");
     }
 
     @Override

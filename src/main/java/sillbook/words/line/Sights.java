@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import sillbook.model.Findings;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Trouble;
+import sillbook.model.Findings.Water;
 import sillbook.model.Length;
 import sillbook.model.Pot;
 import sillbook.text.Fold;
@@ -36,18 +37,23 @@ record Sights(List<UnaryOperator<Findings>> beforePots, List<Group> groups) {
     }
 
     private static final String SHOOT = "shoot ";
+    private static final String ROOTS = "roots ";
+    private static final String GIVEN = "(?:watered|topped up|changed|water changed)";
 
     /** One thing seen: how it adds to the others. */
     static final Slot<UnaryOperator<Findings>> SIGHT = Slot.many(
             "finding",
             Senses.any(List.of(
                     seen(Senses.oneOf(Terms.MOISTURES), Sights::withMoisture),
-                    seen(Senses.flag("watered"), Findings::withWatered),
-                    seen(Senses.flag("not watered"), (found, not) -> found.withWatered(false)),
+                    seen(Senses.oneOf(Terms.WATERS), Sights::withWater),
+                    seen(Senses.flag(GIVEN), Findings::withWatered),
+                    seen(Senses.flag("not " + GIVEN), (found, not) -> found.withWatered(false)),
+                    seen(Senses.longest((words, bench) -> rootLength(words)), Findings::withRootLength),
                     seen(Senses.oneOf(Terms.ROOTS), Findings::withRoots),
                     seen(Senses.longest((words, bench) -> shoot(words)), Findings::withShoot),
+                    seen(Senses.oneOf(Terms.FIRMNESSES), Findings::withFirmness),
                     seen(Senses.oneOf(Terms.GROWTHS), Findings::with),
-                    seen(Senses.oneOf(Terms.TROUBLES), Findings::with),
+                    seen(Senses.oneOf(Terms.TROUBLES), Sights::withTrouble),
                     seen(
                             Senses.phraseAfter("trouble"),
                             (found, note) -> found.with(Trouble.OTHER).withNote(note)),
@@ -61,6 +67,25 @@ record Sights(List<UnaryOperator<Findings>> beforePots, List<Group> groups) {
     private static Findings withMoisture(Findings found, Moisture moisture) {
         Findings more = found.withMoisture(moisture);
         return moisture == Moisture.DRY ? more.withWatered(true) : more;
+    }
+
+    /** Water that stands low is topped up on the spot, unless it is said that it was not. */
+    private static Findings withWater(Findings found, Water level) {
+        Findings more = found.withWater(level);
+        return level == Water.LOW ? more.withWatered(true) : more;
+    }
+
+    /** Cloudy water is changed on the spot, unless it is said that it was not. */
+    private static Findings withTrouble(Findings found, Trouble trouble) {
+        Findings more = found.with(trouble);
+        return trouble == Trouble.CLOUDY ? more.withWatered(true) : more;
+    }
+
+    /** {@code roots 6 cm}: their length, where a comma would part roots from a shoot. */
+    private static Optional<Heard<Length>> rootLength(String words) {
+        return Fold.of(words).startsWith(ROOTS) && Lengths.isSure(words.substring(ROOTS.length()))
+                ? Optional.of(Lengths.parse(words.substring(ROOTS.length())))
+                : Optional.empty();
     }
 
     private static Optional<Heard<Length>> shoot(String words) {
