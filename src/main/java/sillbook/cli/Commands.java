@@ -30,6 +30,7 @@ public final class Commands {
                 .addSubcommand(new DiaryCommand(books, printer))
                 .addSubcommand(new RoundCommand(books, printer))
                 .addSubcommand(new LabelsCommand(books, printer))
+                .addSubcommand(new PottingCommand(books, printer))
                 .addSubcommand(new WriteCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))

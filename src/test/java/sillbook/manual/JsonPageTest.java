@@ -43,6 +43,7 @@ class JsonPageTest {
             "round cellar",
             "labels T4",
             "bulbs",
+            "potting tulip",
             "diary",
             "write --dry-run 'T4 moist'",
             "verify",
@@ -110,7 +111,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(12)
+                .hasSize(13)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }
