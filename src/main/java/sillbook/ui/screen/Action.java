@@ -74,6 +74,7 @@ public enum Action {
     MARK_BUDS(Where.ROUND, "B", "buds", "buds"),
     MARK_COLOUR(Where.ROUND, "C", "colour", "colour shows"),
     MARK_TROUBLE(Where.ROUND, "T", "trouble", "other trouble, in your words"),
+    DAY_OF_ROUND(Where.ROUND, "A", "another day", "another day than today, on which the look was taken"),
     UNMARK(Where.ROUND, "Backspace", "unmark", "take all marks of this line away"),
     AS_ABOVE(Where.ROUND, "=", "as above", "the marks of the line above"),
     OPEN_BATCH(Where.ROUND, "Space", "open batch", "open a batch into its pots"),

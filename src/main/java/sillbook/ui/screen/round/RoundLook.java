@@ -98,8 +98,7 @@ record RoundLook(RoundPage page, State state, Size body) {
     private void title(Rect line, Cells cells) {
         Whose whose = page.whose();
         String pots = Counts.of(whose.pots(state).size(), "pot");
-        String title =
-                String.join(", ", whose.name(), pots, Days.full(state.shown().today()));
+        String title = String.join(", ", whose.name(), pots, Days.full(whose.day(state)));
         cells.put(line.column() + 1, line.row(), whose.place().isPresent() ? "Round" : "Check", Style.BOLD);
         String last = whose.now(state)
                 .flatMap(PlaceNow::round)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.round;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -109,6 +110,7 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         }
         offers.add(Offer.byKey(Action.MARK_SHOOT, key -> Step.to(state.withTop(typed(state, key)))));
         offers.add(Offer.of(Action.MARK_TROUBLE, () -> trouble(state)));
+        offers.add(Offer.of(Action.DAY_OF_ROUND, () -> Step.to(state.laid(DaySlip.OPEN))));
         offers.add(change(state, Action.UNMARK, found -> Found.NOTHING)
                 .offIf(marks.haveAll(under, Found::isNothing), "nothing is marked here"));
         offers.add(change(state, Action.AS_ABOVE, found -> above(state)).offIf(cursor.at() == 0, "no line is above"));
@@ -159,6 +161,11 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         return marks.haveAll(under, found -> found.trouble().isPresent())
                 ? marked(state, marks.with(under, Found::withoutTrouble))
                 : Step.to(state.laid(TroubleSlip.of(state, under)));
+    }
+
+    /** The same, of that day. */
+    RoundPage on(LocalDate day) {
+        return new RoundPage(whose.on(day), marks, opened, cursor, false);
     }
 
     /** With other trouble on some pots, in these words. */

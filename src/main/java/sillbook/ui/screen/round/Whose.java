@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.round;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,7 @@ import sillbook.model.Pot;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.season.PlaceNow;
 import sillbook.ui.screen.State;
+import sillbook.words.Days;
 import sillbook.words.PotNames;
 import sillbook.words.RoundWords;
 
@@ -24,19 +26,30 @@ import sillbook.words.RoundWords;
  * @param place whose round it is; empty for a look at some pots
  * @param name of the place, or the labels of the pots
  * @param some the pots; empty for a round, which asks the place
+ * @param made the day they were looked at; empty for today
  */
-record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some) {
+record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some, Optional<LocalDate> made) {
 
     Whose {
         some = List.copyOf(some);
     }
 
     static Whose of(Place place) {
-        return new Whose(Optional.of(place.id()), place.name(), List.of());
+        return new Whose(Optional.of(place.id()), place.name(), List.of(), Optional.empty());
     }
 
     static Whose of(State state, List<Id<Pot>> pots) {
-        return new Whose(Optional.empty(), new PotNames(state.journal()).labels(pots), pots);
+        return new Whose(Optional.empty(), new PotNames(state.journal()).labels(pots), pots, Optional.empty());
+    }
+
+    /** Looked at on that day. */
+    Whose on(LocalDate day) {
+        return new Whose(place, name, some, Optional.of(day));
+    }
+
+    /** The day they were looked at. */
+    LocalDate day(State state) {
+        return made.orElse(state.shown().today());
     }
 
     /** {@code round of cellar}, {@code check of T4}: under this name it waits half done. */
@@ -68,7 +81,7 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some) {
     Check change(State state, Marks marks) {
         Map<Id<Pot>, Findings> found = new LinkedHashMap<>();
         pots(state).forEach(pot -> found.put(pot, marks.of(pot).findings(unit(state))));
-        return new Check(found, place, Day.on(state.shown().today()));
+        return new Check(found, place, Day.on(day(state)));
     }
 
     /** The same as a line. */
@@ -87,6 +100,7 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some) {
         marks.alike(pots)
                 .forEach((found, alike) ->
                         said.add(names.labels(alike) + " " + found.line(place.isEmpty(), unit(state))));
+        made.ifPresent(day -> said.add(Days.date(day)));
         return String.join(", ", said);
     }
 

@@ -4,6 +4,7 @@ package sillbook.ui.screen.round;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -196,6 +197,30 @@ class RoundPageTest {
 
         assertThat(all(desk)).contains("Leave it half done?");
         assertThat(all(desk.press("Esc"))).contains("leaning");
+    }
+
+    @Test
+    void aRoundMayBeOfAnotherDay() {
+        desk.press("d", "a").type("10 jan").press("Enter");
+
+        assertThat(desk.line(4)).contains("Sun 10 Jan 2027");
+        assertThat(desk.line(6)).contains("dry, watered");
+        assertThat(all(desk)).contains("10 Jan");
+        Optional<Change> written = read(desk);
+        Check check = (Check) kept(desk);
+        assertThat(written).contains(check);
+        assertThat(check.day().likely()).isEqualTo(LocalDate.of(2027, 1, 10));
+    }
+
+    @Test
+    void theDayOfARoundHasBeen() {
+        desk.press("a").type("+2");
+        assertThat(all(desk)).contains("! still to come");
+        assertThat(all(desk.press("Enter"))).contains("Looked at on");
+        desk.press("Backspace", "Backspace").type("soonish");
+        assertThat(all(desk.press("Enter"))).contains("Looked at on");
+        desk.press("Esc");
+        assertThat(all(desk)).contains("Leave it half done?");
     }
 
     @Test
