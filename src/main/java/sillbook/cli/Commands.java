@@ -31,6 +31,7 @@ public final class Commands {
                 .addSubcommand(new RoundCommand(books, printer))
                 .addSubcommand(new LabelsCommand(books, printer))
                 .addSubcommand(new PottingCommand(books, printer))
+                .addSubcommand(new CalendarCommand(books, printer))
                 .addSubcommand(new WriteCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))

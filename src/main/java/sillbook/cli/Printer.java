@@ -59,6 +59,11 @@ final class Printer {
         write(out, document + "\n");
     }
 
+    /** A file's text, as it stands. */
+    void document(String text) {
+        write(out, text);
+    }
+
     /** Words about the work. */
     void say(String sentence) {
         write(err, gate.apply(shortened(sentence)) + "\n");
