@@ -22,8 +22,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.Date;
@@ -44,6 +42,7 @@ public final class CalendarFile {
     /** RFC 5545, 3.1. */
     private static final int LINE_OCTETS = 75;
 
+    private static final int NOON = 12;
     private static final int ALARM_HOUR = 9;
 
     private final Map<String, CalendarRecord> records;
@@ -86,7 +85,10 @@ public final class CalendarFile {
                 text(event.getSummary()),
                 text(event.getDescription()));
         return Optional.of(new CalendarRecord(
-                entry, sequence.get(), revised.get().toInstant(), text(event.getStatus()).equals(CANCELLED)));
+                entry,
+                sequence.get(),
+                revised.get().toInstant(),
+                text(event.getStatus()).equals(CANCELLED)));
     }
 
     private static LocalDate day(DateTimeComponents date) {
@@ -115,8 +117,7 @@ public final class CalendarFile {
         for (CalendarEntry entry : coming) {
             CalendarRecord known = records.get(entry.uid());
             revised.put(
-                    entry.uid(),
-                    known == null ? CalendarRecord.first(entry, second) : known.revised(entry, second));
+                    entry.uid(), known == null ? CalendarRecord.first(entry, second) : known.revised(entry, second));
         }
         revised.values().removeIf(record -> record.isForgotten(today));
         return new CalendarFile(revised);
@@ -134,8 +135,8 @@ public final class CalendarFile {
         ICalendar calendar = new ICalendar();
         calendar.setProductId(PRODUCT);
         records.values().stream()
-                .sorted(Comparator.comparing(CalendarRecord::day).thenComparing(record -> record.entry()
-                        .uid()))
+                .sorted(Comparator.comparing(CalendarRecord::day)
+                        .thenComparing(record -> record.entry().uid()))
                 .forEach(record -> calendar.addEvent(event(record)));
         return written(calendar);
     }
@@ -184,8 +185,9 @@ public final class CalendarFile {
 
     /** A day without a time. The library writes it by the machine's zone, in which noon is on every day. */
     private static ICalDate date(LocalDate day) {
-        Instant noon = day.atTime(LocalTime.NOON).atZone(ZoneId.systemDefault()).toInstant();
-        return new ICalDate(Date.from(noon), false);
+        DateTimeComponents noon =
+                new DateTimeComponents(day.getYear(), day.getMonthValue(), day.getDayOfMonth(), NOON, 0, 0, false);
+        return new ICalDate(noon, false);
     }
 
     private static Trigger inTheMorning() {

@@ -55,9 +55,12 @@ public final class ComingJobs {
     }
 
     private CalendarEntry entry(Job.OfPots job) {
-        Id<?> whose = job.batch().<Id<?>>map(share -> share.batch()).orElse(job.pots().get(0));
-        String says = names.labels(job.pots()) + " " + names.nameAndCount(job.pots()) + ": " + Terms.JOBS.say(job.kind());
-        String more = Stream.of(where(job.route()), job.deadline().map(ComingJobs::by).orElse(""))
+        Id<?> whose =
+                job.batch().<Id<?>>map(share -> share.batch()).orElse(job.pots().get(0));
+        String says =
+                names.labels(job.pots()) + " " + names.nameAndCount(job.pots()) + ": " + Terms.JOBS.say(job.kind());
+        String more = Stream.of(
+                        where(job.route()), job.deadline().map(ComingJobs::by).orElse(""))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("; "));
         return entry(whose, job, says, more);

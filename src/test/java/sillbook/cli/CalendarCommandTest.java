@@ -55,11 +55,13 @@ class CalendarCommandTest {
 
     @Test
     void whereNothingCanBeWrittenThatIsSaid() {
-        Printed printed =
-                Terminal.ofDemo(home).run("calendar", "--to", home.resolve("nowhere/jobs.ics").toString());
+        Printed printed = Terminal.ofDemo(home)
+                .run("calendar", "--to", home.resolve("nowhere/jobs.ics").toString());
 
         assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
-        assertThat(printed.err()).startsWith("The calendar could not be written to ").hasLineCount(1);
+        assertThat(printed.err())
+                .startsWith("The calendar could not be written to ")
+                .hasLineCount(1);
     }
 
     @Test

@@ -38,8 +38,8 @@ class CalendarFileTest {
     private static final Instant NOW = Instant.parse("2027-01-12T09:00:00.123Z");
     private static final Instant LATER = NOW.plusSeconds(3600);
     private static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
-    private static final CalendarEntry MOVE =
-            new CalendarEntry("a-bring-in@sillbook", LocalDate.of(2027, 1, 18), "T1 'Tuesday Coat' x6: ready", "to porch");
+    private static final CalendarEntry MOVE = new CalendarEntry(
+            "a-bring-in@sillbook", LocalDate.of(2027, 1, 18), "T1 'Tuesday Coat' x6: ready", "to porch");
     private static final CalendarEntry ROUND =
             new CalendarEntry("b-check@sillbook", LocalDate.of(2027, 1, 22), "Round of the cellar, 20 pots", "");
 
@@ -64,8 +64,8 @@ class CalendarFileTest {
         return events(text).stream()
                 .collect(Collectors.toMap(
                         event -> value(event, "UID"),
-                        event -> value(event, "DTSTART") + " " + value(event, "SEQUENCE") + " "
-                                + value(event, "STATUS") + " " + value(event, "DTSTAMP"),
+                        event -> value(event, "DTSTART") + " " + value(event, "SEQUENCE") + " " + value(event, "STATUS")
+                                + " " + value(event, "DTSTAMP"),
                         (one, other) -> one + " twice " + other,
                         TreeMap::new));
     }
@@ -79,7 +79,8 @@ class CalendarFileTest {
         Journal journal = Demo.journal();
         Outlook outlook = Outlook.of(journal, Handbook.standard(), TODAY);
         List<CalendarEntry> coming = ComingJobs.of(journal, outlook);
-        Calendar calendar = readBack(CalendarFile.empty().with(coming, NOW, TODAY).text());
+        Calendar calendar =
+                readBack(CalendarFile.empty().with(coming, NOW, TODAY).text());
         List<VEvent> events = calendar.getComponents("VEVENT");
 
         assertThat(calendar.validate().hasErrors()).isFalse();
@@ -111,8 +112,7 @@ class CalendarFileTest {
     private static List<String> days(Outlook outlook) {
         Today today = outlook.today();
         List<LocalDate> days = new java.util.ArrayList<>();
-        for (List<Job.OfPots> some :
-                List.of(today.late(), today.ready(), today.due(), today.soon(), today.later())) {
+        for (List<Job.OfPots> some : List.of(today.late(), today.ready(), today.due(), today.soon(), today.later())) {
             some.forEach(job -> days.add(job.on()));
         }
         outlook.places().stream()
@@ -129,7 +129,9 @@ class CalendarFileTest {
     void exportedTwiceItIsTheSameToTheLetter() {
         CalendarFile first = CalendarFile.empty().with(List.of(MOVE, ROUND), NOW, TODAY);
 
-        assertThat(again(first).with(List.of(ROUND, MOVE), LATER, TODAY.plusDays(1)).text())
+        assertThat(again(first)
+                        .with(List.of(ROUND, MOVE), LATER, TODAY.plusDays(1))
+                        .text())
                 .isEqualTo(first.text());
     }
 
@@ -155,7 +157,9 @@ class CalendarFileTest {
                 .singleElement()
                 .satisfies(event -> assertThat(event.getAlarms()).isEmpty());
         assertThat(without.jobs()).isOne();
-        assertThat(again(without).with(List.of(ROUND), LATER.plusSeconds(60), TODAY).text())
+        assertThat(again(without)
+                        .with(List.of(ROUND), LATER.plusSeconds(60), TODAY)
+                        .text())
                 .isEqualTo(without.text());
         assertThat(told(again(without).with(List.of(MOVE), LATER, TODAY).text()))
                 .containsEntry(MOVE.uid(), "20270118 2 CONFIRMED 20270112T100000Z");
@@ -176,13 +180,16 @@ class CalendarFileTest {
         String text = CalendarFile.empty()
                 .with(List.of(MOVE), NOW, TODAY)
                 .text()
-                .replace("BEGIN:VEVENT", "BEGIN:VEVENT\r\nUID:mine\r\nDTSTAMP:20270101T000000Z\r\nEND:VEVENT\r\nBEGIN:VEVENT");
+                .replace(
+                        "BEGIN:VEVENT",
+                        "BEGIN:VEVENT\r\nUID:mine\r\nDTSTAMP:20270101T000000Z\r\nEND:VEVENT\r\nBEGIN:VEVENT");
 
         assertThat(told(CalendarFile.parse(text).orElseThrow().text())).containsOnlyKeys(MOVE.uid());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "dear diary", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//X//Y//EN\r\nEND:VCALENDAR\r\n"})
+    @ValueSource(
+            strings = {"", "dear diary", "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//X//Y//EN\r\nEND:VCALENDAR\r\n"})
     void anotherFileIsNone(String text) {
         assertThat(CalendarFile.parse(text)).isEmpty();
     }
@@ -190,15 +197,19 @@ class CalendarFileTest {
     @Test
     void longAndForeignWordsComeBackAsTheyWere() {
         CalendarEntry entry = new CalendarEntry(
-                "c-check@sillbook", TODAY, "Round of the " + "Gew\u00e4chshaus, hinten; ".repeat(9) + "\u5317", "a\\b; c, d");
+                "c-check@sillbook",
+                TODAY,
+                "Round of the " + "Gew\u00e4chshaus, hinten; ".repeat(9) + "\u5317",
+                "a\\b; c, d");
         String text = CalendarFile.empty().with(List.of(entry), NOW, TODAY).text();
 
         assertThat(events(text)).singleElement().satisfies(event -> {
             assertThat(value(event, "SUMMARY")).isEqualTo(entry.says());
             assertThat(value(event, "DESCRIPTION")).isEqualTo(entry.more());
         });
-        assertThat(text.split("\r\n", -1)).allSatisfy(line ->
-                assertThat(line.getBytes(java.nio.charset.StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(75));
+        assertThat(text.split("\r\n", -1))
+                .allSatisfy(line -> assertThat(line.getBytes(java.nio.charset.StandardCharsets.UTF_8))
+                        .hasSizeLessThanOrEqualTo(75));
         assertThat(CalendarFile.parse(text).orElseThrow().text()).isEqualTo(text);
     }
 
