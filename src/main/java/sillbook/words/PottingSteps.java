@@ -23,6 +23,11 @@ public record PottingSteps(Handbook handbook, Kind kind, Way way) {
         public Step {
             sources = List.copyOf(sources);
         }
+
+        /** With the mark of what is published. */
+        public String marked() {
+            return sources.equals(COMMON_PRACTICE) ? says : says + " (▫)";
+        }
     }
 
     public List<Step> steps() {

@@ -6,8 +6,10 @@ import java.util.Collections;
 import java.util.List;
 import sillbook.handbook.FigureName;
 import sillbook.model.Event;
+import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Kind;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
 import sillbook.season.PotNow;
@@ -23,6 +25,7 @@ import sillbook.words.CautionWords;
 import sillbook.words.OriginMarks;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
+import sillbook.words.PottingSteps;
 
 /** The lines of a pot's card. */
 final class CardRows {
@@ -42,6 +45,7 @@ final class CardRows {
 
     Rows rows() {
         head();
+        bench();
         ahead();
         cold();
         history();
@@ -57,6 +61,18 @@ final class CardRows {
         List<String> parts =
                 new BatchWords(journal).parts(state.almanac().outlook().batchOf(id));
         rows.addAll(Labelled.each("Batch", parts, state.body().columns()));
+    }
+
+    /** While it waits to be potted: the steps at the bench. */
+    private void bench() {
+        Pot pot = now.life().pot();
+        if (journal.history(id).stream().anyMatch(event -> event.what() instanceof Happening.Potted)) {
+            return;
+        }
+        Kind kind = journal.varieties().get(pot.first().variety()).kind();
+        List<String> steps = new PottingSteps(state.kit().handbook(), kind, pot.way())
+                .steps().stream().map(PottingSteps.Step::marked).toList();
+        rows.addAll(Labelled.each("Bench", steps, state.body().columns()));
     }
 
     private List<Id<Pot>> together() {
