@@ -18,6 +18,7 @@ final class Names {
                 "diary",
                 "round",
                 "labels",
+                "potting",
                 "calendar",
                 "write",
                 "undo",
