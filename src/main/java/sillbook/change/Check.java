@@ -22,7 +22,7 @@ import sillbook.model.Subject;
 /**
  * Pots are looked at.
  *
- * @param found what was seen, pot by pot
+ * @param found what was seen, pot by pot; kept in the terms of the way each is grown
  * @param round the place whose round this is; every pot that stands there is then in {@code found}
  */
 public record Check(Map<Id<Pot>, Findings> found, Optional<Id<Place>> round, Day day) implements Change {
@@ -44,9 +44,16 @@ public record Check(Map<Id<Pot>, Findings> found, Optional<Id<Place>> round, Day
 
     private List<Edit> edits(Journal journal, Hand hand) {
         List<Edit> edits = new ArrayList<>();
-        found.forEach((pot, findings) -> edits.add(
-                new Edit.Put(hand.event(journal, new Subject.OfPot(pot), day, new Happening.Checked(findings)))));
+        found.forEach((pot, findings) -> edits.add(new Edit.Put(hand.event(
+                journal,
+                new Subject.OfPot(pot),
+                day,
+                seen(findings, journal.pots().get(pot))))));
         return edits;
+    }
+
+    private static Happening seen(Findings findings, Pot pot) {
+        return new Happening.Checked(findings.in(pot.way()));
     }
 
     private String name(Journal journal) {

@@ -76,7 +76,7 @@ final class TodayText {
     }
 
     private String round(Job.Round round) {
-        return names.place(round.place()) + ", " + Counts.of(round.pots().size(), "pot") + ": " + JobWords.asks(round)
+        return names.place(round.place()) + ", " + Counts.of(round.pots().size(), "pot") + ": " + words.asks(round)
                 + " every " + Counts.of(round.everyDays(), "day") + ", " + JobWords.last(round);
     }
 

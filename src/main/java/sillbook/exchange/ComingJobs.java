@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,14 +30,16 @@ import sillbook.words.Terms;
  */
 public final class ComingJobs {
     private final PotNames names;
+    private final JobWords words;
 
-    private ComingJobs(Journal journal) {
+    private ComingJobs(Journal journal, LocalDate today) {
         this.names = new PotNames(journal);
+        this.words = new JobWords(journal, today);
     }
 
     /** By day, those of one day by what they say. Daily care is left out: it is for every day alike. */
     public static List<CalendarEntry> of(Journal journal, Outlook outlook) {
-        ComingJobs jobs = new ComingJobs(journal);
+        ComingJobs jobs = new ComingJobs(journal, outlook.day());
         Today today = outlook.today();
         List<CalendarEntry> entries = new ArrayList<>();
         Stream.of(today.late(), today.ready(), today.due(), today.soon(), today.later())
@@ -76,7 +79,7 @@ public final class ComingJobs {
     private CalendarEntry entry(Job.Round round) {
         String says = "Round of the " + names.place(round.place()) + ", "
                 + Counts.of(round.pots().size(), "pot");
-        return entry(round.place(), round, says, JobWords.asks(round));
+        return entry(round.place(), round, says, words.asks(round));
     }
 
     private static CalendarEntry entry(Id<?> whose, Job job, String says, String more) {

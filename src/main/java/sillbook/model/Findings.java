@@ -55,9 +55,28 @@ public record Findings(
         troubles = Sorted.copyOf(troubles);
     }
 
-    /** A check that found all well, by how the pot is grown. */
-    public static Findings allWell(Pot.Way way) {
-        return way.isOverWater() ? WATER_WELL : ALL_WELL;
+    /** The same in the terms of a way of growing: over water, dry is water that stands low, and wet one that stands high. */
+    public Findings in(Pot.Way way) {
+        return way.isOverWater() && moisture.isPresent() ? overWater(moisture.get()) : this;
+    }
+
+    private Findings overWater(Moisture felt) {
+        Water level = switch (felt) {
+            case DRY -> Water.LOW;
+            case MOIST -> Water.RIGHT;
+            case WET -> Water.HIGH;
+        };
+        return new Findings(
+                Optional.empty(),
+                watered,
+                water.or(() -> Optional.of(level)),
+                roots,
+                rootLength,
+                shoot,
+                firmness,
+                growth,
+                troubles,
+                note);
     }
 
     public Findings withMoisture(Moisture found) {

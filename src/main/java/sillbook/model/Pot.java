@@ -63,6 +63,11 @@ public record Pot(
         public boolean isOverWater() {
             return this == GLASS || this == PEBBLES;
         }
+
+        /** Whether roots can be seen without lifting the bulbs: at the holes, or through the glass. */
+        public boolean showsRoots() {
+            return this == DRAINED || this == GLASS;
+        }
     }
 
     /** The planting that names the pot. */

@@ -48,7 +48,7 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
         Range goodShoot =
                 figures.find(FigureName.READY_SHOOT).map(FigureInForce::range).orElse(Signs.USUAL_SHOOT);
         Optional<LocalDate> cameHere = life.stands().map(stay -> stay.since().likely());
-        return new Signs(life.seen().roots(), life.seen().shoot(), cameHere, goodShoot);
+        return new Signs(life.seen().rootsIn(life.pot().way()), life.seen().shoot(), cameHere, goodShoot);
     }
 
     private Prospect prospect(Pins pins, List<Prospect.Share> shares, Optional<WishReading> wish) {

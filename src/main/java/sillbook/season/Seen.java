@@ -11,34 +11,64 @@ import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Findings.Trouble;
 import sillbook.model.Length;
+import sillbook.model.Pot.Way;
 
 /**
  * What was last seen of a pot, each with the day it was seen.
  *
  * @param roots the first day they showed, else the last on which they did not
+ * @param rootLength as last measured
  * @param growth every sign seen so far
  * @param troubles those of the last check
  * @param lastLook the last check of any sort
  */
 public record Seen(
         Optional<Noted<Roots>> roots,
+        Optional<Noted<Length>> rootLength,
         Optional<Noted<Length>> shoot,
         Optional<Noted<Moisture>> moisture,
         Set<Growth> growth,
         Set<Trouble> troubles,
         Optional<Day> lastLook) {
 
-    static final Seen NOTHING =
-            new Seen(Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Set.of(), Optional.empty());
+    /** Roots in a glass are long enough from so many cm (common practice). */
+    static final double GLASS_ROOTS = 10;
+
+    static final Seen NOTHING = new Seen(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Set.of(),
+            Set.of(),
+            Optional.empty());
 
     public Seen {
         growth = Set.copyOf(growth);
         troubles = Set.copyOf(troubles);
     }
 
-    /** Whether roots have been seen at the holes. */
+    /** Whether roots have been seen. */
     public boolean isRooted() {
         return roots.filter(seen -> seen.value() == Roots.SHOWING).isPresent();
+    }
+
+    /**
+     * The roots as they speak of coming in, by what can be seen in the pot's way. A bowl and pebbles hide them, so that
+     * only what was seen showing counts; in a glass they show early, so that they count once they are long enough, where
+     * somebody measured.
+     */
+    Optional<Noted<Roots>> rootsIn(Way way) {
+        return switch (way) {
+            case DRAINED -> roots;
+            case BOWL, PEBBLES -> roots.filter(seen -> seen.value() == Roots.SHOWING);
+            case GLASS -> rootLength.<Noted<Roots>>map(Seen::measured).or(() -> roots);
+        };
+    }
+
+    private static Noted<Roots> measured(Noted<Length> length) {
+        boolean isLong = length.value().centimetres() >= GLASS_ROOTS;
+        return new Noted<>(isLong ? Roots.SHOWING : Roots.NONE, length.day());
     }
 
     /** What is known after one more check. Roots that showed once are there to stay. */
@@ -48,6 +78,7 @@ public record Seen(
         signs.addAll(found.growth());
         return new Seen(
                 isRooted() ? roots : newer(found.roots(), day, roots),
+                newer(found.rootLength(), day, rootLength),
                 newer(found.shoot(), day, shoot),
                 newer(found.moisture(), day, moisture),
                 signs,

@@ -2,13 +2,17 @@
 package sillbook.words;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
+import sillbook.model.Pot.Way;
 import sillbook.model.Stage;
 import sillbook.season.BatchShare;
 import sillbook.season.Deadline;
@@ -119,9 +123,23 @@ public record JobWords(Journal journal, LocalDate today) {
         };
     }
 
-    /** {@code moist? roots? shoot?} */
-    public static String asks(Job.Round round) {
-        return "moist? roots? shoot?";
+    /** {@code moist? roots? shoot?}, {@code water? roots? shoot?}: what can be seen in the ways of growing that stand there. */
+    public String asks(Job.Round round) {
+        Set<Way> ways = EnumSet.noneOf(Way.class);
+        round.pots().forEach(pot -> ways.add(journal.pots().get(pot).way()));
+        List<String> asked = new ArrayList<>();
+        boolean isAnyInMix = !ways.stream().allMatch(Way::isOverWater);
+        if (isAnyInMix) {
+            asked.add("moist?");
+        }
+        if (ways.stream().anyMatch(Way::isOverWater)) {
+            asked.add("water?");
+        }
+        if (ways.stream().anyMatch(Way::showsRoots)) {
+            asked.add("roots?");
+        }
+        asked.add("shoot?");
+        return String.join(" ", asked);
     }
 
     /** {@code last  2 Jan}. */

@@ -31,9 +31,8 @@ import sillbook.model.Variety.BloomSeason;
 import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
-import sillbook.reckon.dates.Feast;
 
-/** The words of every fixed set of things. They are said nowhere else. */
+/** The words of every fixed set of things but the {@link Feasts}. They are said nowhere else. */
 public final class Terms {
     public static final Vocabulary<Stage> STAGES = Vocabulary.<Stage>of("stage")
             .with(Stage.WAITING, "waiting")
@@ -276,24 +275,6 @@ public final class Terms {
             .with(FigureName.CHECK, "days between checks", "check")
             .with(FigureName.REST, "weeks of rest", "rest", "rest weeks")
             .with(FigureName.REST_BAND, "band of the rest", "rest-band", "rest band");
-
-    public static final Vocabulary<Feast> FEASTS = Vocabulary.<Feast>of("feast")
-            .with(Feast.EPIPHANY, "Epiphany", "twelfth day", "three kings")
-            .with(Feast.ORTHODOX_CHRISTMAS, "Orthodox Christmas")
-            .with(Feast.CANDLEMAS, "Candlemas")
-            .with(Feast.VALENTINES_DAY, "Valentine's Day", "valentine", "valentines", "valentines day")
-            .with(Feast.WOMENS_DAY, "Women's Day", "womens day")
-            .with(Feast.ASH_WEDNESDAY, "Ash Wednesday")
-            .with(Feast.MOTHERING_SUNDAY, "Mothering Sunday")
-            .with(Feast.PALM_SUNDAY, "Palm Sunday")
-            .with(Feast.GOOD_FRIDAY, "Good Friday")
-            .with(Feast.EASTER, "Easter", "easter sunday")
-            .with(Feast.ORTHODOX_EASTER, "Orthodox Easter")
-            .with(Feast.MOTHERS_DAY, "Mother's Day", "mothers day")
-            .with(Feast.WHIT_SUNDAY, "Whit Sunday", "whitsun", "pentecost")
-            .with(Feast.ADVENT_SUNDAY, "Advent Sunday", "advent", "first advent")
-            .with(Feast.CHRISTMAS, "Christmas", "xmas", "christmas day")
-            .with(Feast.NEW_YEARS_EVE, "New Year's Eve", "new years eve");
 
     private Terms() {}
 }

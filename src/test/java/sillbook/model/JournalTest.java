@@ -249,10 +249,23 @@ class JournalTest {
 
     @Test
     void whatIsWellDependsOnTheWayOfGrowing() {
-        assertThat(Findings.allWell(Pot.Way.DRAINED)).isEqualTo(Findings.ALL_WELL);
-        assertThat(Findings.allWell(Pot.Way.BOWL)).isEqualTo(Findings.ALL_WELL);
-        assertThat(Findings.allWell(Pot.Way.GLASS)).isEqualTo(Findings.WATER_WELL);
-        assertThat(Findings.allWell(Pot.Way.PEBBLES)).isEqualTo(Findings.WATER_WELL);
+        assertThat(Findings.ALL_WELL.in(Pot.Way.DRAINED)).isEqualTo(Findings.ALL_WELL);
+        assertThat(Findings.ALL_WELL.in(Pot.Way.BOWL)).isEqualTo(Findings.ALL_WELL);
+        assertThat(Findings.ALL_WELL.in(Pot.Way.GLASS)).isEqualTo(Findings.WATER_WELL);
+        assertThat(Findings.ALL_WELL.in(Pot.Way.PEBBLES)).isEqualTo(Findings.WATER_WELL);
+        assertThat(Findings.NOTHING.in(Pot.Way.GLASS)).isEqualTo(Findings.NOTHING);
+    }
+
+    @Test
+    void overWaterDryAndWetSayHowHighTheWaterStands() {
+        Findings dry = Findings.NOTHING.withMoisture(Findings.Moisture.DRY).withWatered(true);
+
+        assertThat(dry.in(Pot.Way.GLASS))
+                .isEqualTo(Findings.NOTHING.withWater(Findings.Water.LOW).withWatered(true));
+        assertThat(Findings.NOTHING.withMoisture(Findings.Moisture.WET).in(Pot.Way.PEBBLES))
+                .isEqualTo(Findings.NOTHING.withWater(Findings.Water.HIGH));
+        assertThat(dry.withWater(Findings.Water.RIGHT).in(Pot.Way.GLASS).water())
+                .contains(Findings.Water.RIGHT);
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import sillbook.handbook.FigureName;
 import sillbook.model.Kind;
 import sillbook.model.Place.Sort;
+import sillbook.model.Pot.Way;
 import sillbook.season.ComingIn.Roots;
 import sillbook.season.ComingIn.Shoot;
 import sillbook.season.ComingIn.Weeks;
@@ -74,6 +75,38 @@ class ComingInTest {
             default -> Look.ofShoot(shoot);
         };
         assertThat(readiness(tulip().saw("10 jan", look), today).verdict()).isEqualTo(verdict);
+    }
+
+    /** Roots of 10 cm in a glass are common practice; a bowl and pebbles hide theirs, so the shoot speaks alone. */
+    @ParameterizedTest
+    @CsvSource({
+        "GLASS,   9.9, 1, NO_ROOTS",
+        "GLASS,   10,  1, MAY_COME_IN",
+        "GLASS,   3,   4, MAY_COME_IN",
+        "BOWL,    0,   1, CHECK_FIRST",
+        "BOWL,    0,   4, MAY_COME_IN",
+        "PEBBLES, 0,   1, CHECK_FIRST",
+        "PEBBLES, 0,   4, MAY_COME_IN",
+    })
+    void rootsSpeakByTheWayOfGrowing(Way way, double rootLength, double shoot, Verdict verdict) {
+        Look look = Look.noRoots().rootLength(rootLength).shoot(shoot);
+
+        assertThat(readiness(tulip().grown(way).saw("10 jan", look), "14 jan").verdict())
+                .isEqualTo(verdict);
+    }
+
+    @Test
+    void rootsInAGlassThatNobodyMeasuredAreTakenAtTheirWord() {
+        assertThat(readiness(tulip().grown(Way.GLASS).saw("10 jan", Look.roots()), "14 jan")
+                        .verdict())
+                .isEqualTo(Verdict.MAY_COME_IN);
+    }
+
+    @Test
+    void rootsThatWereSeenInABowlAllTheSameCount() {
+        assertThat(readiness(tulip().grown(Way.BOWL).saw("10 jan", Look.roots()), "14 jan")
+                        .verdict())
+                .isEqualTo(Verdict.MAY_COME_IN);
     }
 
     @Test

@@ -300,6 +300,26 @@ public final class Winter {
         return bought(Purchase.Cooled.UNKNOWN, Purchase.State.ORDERED);
     }
 
+    /** The pots are grown in that way. */
+    public Winter grown(Pot.Way way) {
+        return eachPot(label -> {
+            Pot pot = entity(Pot.class, id(label));
+            put(new Pot(
+                    pot.id(),
+                    pot.season(),
+                    pot.label(),
+                    pot.plantings(),
+                    way,
+                    pot.container(),
+                    pot.across(),
+                    pot.pottingMix(),
+                    pot.potting(),
+                    pot.batch(),
+                    pot.parent(),
+                    pot.note()));
+        });
+    }
+
     /** The bulbs of the pots came on that day, and wait at that place. */
     public Winter bought(String on, String waits) {
         Optional<Id<Place>> there = Optional.of(placeId(waits));

@@ -15,7 +15,9 @@ import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.Place;
+import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Way;
 import sillbook.model.Stage;
 import sillbook.model.Wish;
 import sillbook.reckon.dates.Window;
@@ -24,9 +26,11 @@ import sillbook.season.Deadline;
 import sillbook.season.Destination;
 import sillbook.season.Due;
 import sillbook.season.Job;
+import sillbook.season.Outlook;
 import sillbook.season.Readiness;
 import sillbook.season.Route;
 import sillbook.season.Verdict;
+import sillbook.season.Winter;
 
 class JobWordsTest {
     private static final LocalDate TODAY = Shelves.TODAY;
@@ -151,6 +155,30 @@ class JobWordsTest {
         assertThat(words.what(whole)).isEqualTo("15 in cold, 3 in cool, 1 in warm, 2 in bloom");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "DRAINED, DRAINED, moist? roots? shoot?",
+        "BOWL,    BOWL,    moist? shoot?",
+        "GLASS,   GLASS,   water? roots? shoot?",
+        "PEBBLES, PEBBLES, water? shoot?",
+        "DRAINED, GLASS,   moist? water? roots? shoot?",
+        "BOWL,    PEBBLES, moist? water? shoot?",
+    })
+    void aRoundAsksWhatCanBeSeenInTheWaysThatStandThere(Way one, Way other, String asks) {
+        Winter winter = Winter.winter()
+                .place("cellar", Sort.CELLAR)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .grown(one)
+                .potted("1 oct", "cellar")
+                .pot("T2", "Tuesday Coat", "tulip")
+                .grown(other)
+                .potted("1 oct", "cellar");
+        Outlook outlook = winter.on("14 oct");
+        Job.Round round = outlook.today().checks().get(0);
+
+        assertThat(new JobWords(winter.journal(), outlook.day()).asks(round)).isEqualTo(asks);
+    }
+
     @Test
     void aRoundAsksAndSaysWhenItWasLast() {
         Job.Round round = new Job.Round(
@@ -164,7 +192,7 @@ class JobWordsTest {
                 Optional.empty(),
                 List.of());
 
-        assertThat(JobWords.asks(round)).isEqualTo("moist? roots? shoot?");
+        assertThat(words.asks(round)).isEqualTo("moist? roots? shoot?");
         assertThat(JobWords.last(round)).isEqualTo("last  2 Jan");
         assertThat(words.places(
                         List.of(place("cellar").orElseThrow(), place("trench").orElseThrow())))

@@ -69,7 +69,7 @@ class TermsTest {
                 arguments(Terms.LENGTH_UNITS, LengthUnit.values()),
                 arguments(Terms.COLOURS, Colours.values()),
                 arguments(Terms.FIGURES, FigureName.values()),
-                arguments(Terms.FEASTS, Feast.values()));
+                arguments(Feasts.ALL, Feast.values()));
     }
 
     @ParameterizedTest

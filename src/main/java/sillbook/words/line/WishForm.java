@@ -10,7 +10,7 @@ import sillbook.model.Kind;
 import sillbook.model.Pot;
 import sillbook.model.Wish;
 import sillbook.words.Days;
-import sillbook.words.Terms;
+import sillbook.words.Feasts;
 
 /** {@code wish tulip 30 jan}: what should flower when. */
 final class WishForm implements Form {
@@ -67,7 +67,7 @@ final class WishForm implements Form {
                 draft.bench().journal().seasonOf(from),
                 from,
                 to,
-                days.feast().map(Terms.FEASTS::say).orElse(""),
+                days.feast().map(Feasts.ALL::say).orElse(""),
                 filled.get(Slots.KIND),
                 new HashSet<>(Lines.ids(pots)),
                 filled.get(Slots.NOTE).orElse(""))));

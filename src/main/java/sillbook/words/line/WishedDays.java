@@ -10,10 +10,10 @@ import sillbook.reckon.dates.Feast;
 import sillbook.text.Fold;
 import sillbook.words.DayReader;
 import sillbook.words.Days;
+import sillbook.words.Feasts;
 import sillbook.words.Groups;
 import sillbook.words.Heard;
 import sillbook.words.Looking;
-import sillbook.words.Terms;
 
 /**
  * The days a flower is wished for: one, several in a row, or a feast.
@@ -42,7 +42,7 @@ record WishedDays(DaySpan span, Optional<Feast> feast) {
     }
 
     private static Optional<Heard<WishedDays>> feast(Groups said, Bench bench) {
-        return Terms.FEASTS
+        return Feasts.ALL
                 .findWhole(said.text(1))
                 .map(feast ->
                         said.has(2) ? in(feast, said.number(2)) : Heard.as(of(feast, feast.onOrAfter(bench.today()))));
@@ -83,6 +83,6 @@ record WishedDays(DaySpan span, Optional<Feast> feast) {
         LocalDate last = span.endExclusive().minusDays(1);
         String days =
                 span.start().equals(last) ? Days.full(last) : Days.fromTo(span.start(), last) + " " + last.getYear();
-        return days + feast.map(one -> " (" + Terms.FEASTS.say(one) + ")").orElse("");
+        return days + feast.map(one -> " (" + Feasts.ALL.say(one) + ")").orElse("");
     }
 }

@@ -111,7 +111,7 @@ final class TodayRows {
                 false,
                 who,
                 "",
-                JobWords.asks(round),
+                words.asks(round),
                 "every " + Counts.of(round.everyDays(), "day"),
                 JobWords.last(round));
         return Row.of(new Thing.OfPlace(round.place()), line).foundBy(who, "check round");
