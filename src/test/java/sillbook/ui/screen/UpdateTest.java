@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.change.RemovePots;
 import sillbook.model.Journal;
+import sillbook.model.Place.Sort;
 import sillbook.model.Settings;
+import sillbook.season.Winter;
 import sillbook.ui.draw.Size;
 
 class UpdateTest {
@@ -85,6 +87,38 @@ class UpdateTest {
         assertThat(desk.press("Down").line(23)).contains("T4 checked.");
         assertThat(desk.press("n").line(23)).isEqualTo("     two");
         assertThat(page(desk).settledBy()).contains(Layer.Cause.ACT);
+    }
+
+    @Test
+    void saysWhatToPencilOnTheStickOfWhatWasPotted() {
+        Journal potted = Winter.winter()
+                .place("cellar", Sort.CELLAR)
+                .pots("T1-T6", "Marrow Lane", "tulip")
+                .potted("12 jan", "cellar")
+                .journal();
+        Snapshot now = new Snapshot(potted, Desk.TODAY, 1, 0);
+        Desk desk = Desk.of(Counting.FRESH).press("j");
+        desk.tell(new Message.Kept("T1-T6 'Marrow Lane' potted.", false, now));
+
+        assertThat(desk.line(22))
+                .isEqualTo(" Stick: T1-T6 'Marrow Lane' x5, potted 12 Jan, check from 27 Apr, use by 11 May");
+        assertThat(desk.line(23)).isEqualTo(" T1-T6 'Marrow Lane' potted. U takes it back.");
+        assertThat(desk.press("n").line(22)).isEqualTo(" T4  one");
+    }
+
+    @Test
+    void ofSeveralSticksOneIsSaidAndHowManyMore() {
+        Journal potted = Winter.winter()
+                .place("sill", Sort.WARM_SILL)
+                .pot("A1", "Tin", "amaryllis")
+                .potted("12 jan", "sill")
+                .pot("A2", "Tin", "amaryllis")
+                .potted("12 jan", "sill")
+                .journal();
+        Desk desk = Desk.of(Counting.FRESH).press("j");
+        desk.tell(new Message.Kept("A1-A2 potted.", false, new Snapshot(potted, Desk.TODAY, 1, 0)));
+
+        assertThat(desk.line(22)).startsWith(" Stick: A1 'Tin' x").contains("; 1 more: sillbook");
     }
 
     @Test
