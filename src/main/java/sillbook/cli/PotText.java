@@ -24,6 +24,7 @@ import sillbook.words.JobWords;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 import sillbook.words.StageWords;
+import sillbook.words.SuspectWords;
 import sillbook.words.Terms;
 import sillbook.words.VerdictWords;
 
@@ -90,6 +91,10 @@ record PotText(Journal journal, LocalDate today) {
         now.readiness().ifPresent(ready -> lines.add("coming in: " + VerdictWords.brief(ready.verdict())));
         now.useBy().ifPresent(day -> lines.add("use by " + Days.full(day)));
         now.ahead().stream().map(PotText::ahead).forEach(lines::add);
+        if (now.life().isFailed()) {
+            SuspectWords words = new SuspectWords(journal);
+            outlook.suspects(now.life().pot().id()).forEach(suspect -> lines.add("cause: " + words.line(suspect)));
+        }
         entries(now.life().pot()).map(PotText::entry).forEach(lines::add);
         cautions(now.life().pot()).forEach(caution -> lines.add("care: " + caution));
         return lines;

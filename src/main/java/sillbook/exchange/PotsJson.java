@@ -22,10 +22,12 @@ import sillbook.season.Noted;
 import sillbook.season.Outlook;
 import sillbook.season.PotNow;
 import sillbook.season.Stay;
+import sillbook.season.Suspect;
 import sillbook.season.WishNow;
 import sillbook.words.CautionWords;
 import sillbook.words.Entries;
 import sillbook.words.Provisos;
+import sillbook.words.SuspectWords;
 import sillbook.words.Terms;
 
 /** Pots as JSON. */
@@ -164,7 +166,15 @@ public final class PotsJson {
                                 .filter(outcome -> outcome.pot().equals(id))
                                 .toList(),
                         outcome -> OutcomeJson.of(named, outcome))
+                .list("causes", now.life().isFailed() ? outlook.suspects(id) : List.of(), this::suspect)
                 .texts("cautions", new CautionWords(Handbook.standard(), journal.settings()).of(journal, pot));
+    }
+
+    private Fields suspect(Suspect suspect) {
+        return new Fields()
+                .text("cause", SuspectWords.cause(suspect.cause()))
+                .text("says", SuspectWords.code(suspect.verdict()))
+                .texts("entries", new SuspectWords(journal).clues(suspect));
     }
 
     private Fields entry(Event event) {

@@ -48,6 +48,7 @@ public final class Figures {
     private static final List<FigureName> OF_DATES = List.of(
             FigureName.COLD,
             FigureName.COLD_LIMIT,
+            FigureName.COLD_BAND,
             FigureName.AFTER_COLD,
             FigureName.COOL_ROOM,
             FigureName.IN_BLOOM,

@@ -206,6 +206,14 @@ public final class Outlook {
         return new WhyReading(foretell(now.life()), now.next()).list();
     }
 
+    /**
+     * The causes that a failure of this pot could have, each with what the journal says of it: what most entries speak for
+     * first, then what cannot be told, then what nothing speaks for.
+     */
+    public List<Suspect> suspects(Id<Pot> pot) {
+        return new SuspectReading(journal, pot(pot)).list();
+    }
+
     /** Why the round of a place falls on its day; empty where there is none. */
     public Optional<Why.RoundDue> why(Place place) {
         return rounds.why(place);

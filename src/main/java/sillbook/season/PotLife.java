@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import sillbook.model.Day;
 import sillbook.model.Happening.Care;
+import sillbook.model.Happening.End;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
 
@@ -59,6 +60,11 @@ public record PotLife(
             }
         }
         return stage() == Stage.DONE ? List.of() : List.copyOf(worn.values());
+    }
+
+    /** Whether its winter ended in failure. */
+    public boolean isFailed() {
+        return standing instanceof Standing.Done done && done.end() == End.FAILED;
     }
 
     /** Potted, or standing somewhere as if it were, and not done. */

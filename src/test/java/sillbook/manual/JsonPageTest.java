@@ -39,6 +39,7 @@ class JsonPageTest {
             "pot T4",
             "pot T4 --season 2025",
             "pot H5",
+            "pot T7 --season 2025",
             "places",
             "round cellar",
             "labels T4",

@@ -48,6 +48,7 @@ import sillbook.model.Potting;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Settings;
+import sillbook.model.SpanReading;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
@@ -210,6 +211,17 @@ public final class Winter {
     }
 
     /** An answer to the round of the last place, or its part of the daily care. */
+    /** The lowest and the highest at the place between two days. */
+    public Winter read(String from, String to, double low, double high) {
+        return put(new SpanReading(
+                ids.next(), placeId(place), Day.on(day(from)), Day.on(day(to)), Band.ofCelsius(low, high)));
+    }
+
+    /** A note on the place. */
+    public Winter noted(String on, String text) {
+        return happened(new Subject.OfPlace(placeId(place)), on, new Happening.Jotted(text));
+    }
+
     public Winter roundPutOff(String on, JobKind job, String until) {
         return happened(new Subject.OfPlace(placeId(place)), on, new Happening.PutOff(job, day(until), ""));
     }
