@@ -88,7 +88,9 @@ record PotText(Journal journal, LocalDate today) {
                 .parts(outlook.batchOf(now.life().pot().id()))
                 .forEach(part -> lines.add("batch: " + part));
         PotWords.cold(now).ifPresent(cold -> lines.add("cold: " + cold));
-        now.readiness().ifPresent(ready -> lines.add("coming in: " + VerdictWords.brief(ready.verdict())));
+        now.readiness()
+                .ifPresent(ready -> lines.add("coming in: "
+                        + VerdictWords.clause(ready, journal.settings().lengths())));
         now.useBy().ifPresent(day -> lines.add("use by " + Days.full(day)));
         now.ahead().stream().map(PotText::ahead).forEach(lines::add);
         if (now.life().isFailed()) {

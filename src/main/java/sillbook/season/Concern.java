@@ -8,6 +8,7 @@ import sillbook.model.Kind;
 import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
+import sillbook.model.Temperature;
 import sillbook.reckon.dates.Warning;
 
 /** Something the grower should know of a pot: its figures, not its sentence. */
@@ -22,6 +23,8 @@ public sealed interface Concern {
         R notCold(NotCold concern);
 
         R coldEnds(ColdEnds concern);
+
+        R coldToRoot(ColdToRoot concern);
 
         R pastUseBy(PastUseBy concern);
 
@@ -99,6 +102,23 @@ public sealed interface Concern {
         @Override
         public String code() {
             return "cold-ends";
+        }
+    }
+
+    /**
+     * Its first weeks in the cold were so near freezing that roots hardly grow.
+     *
+     * @param highest the warmest it is known to have been there then
+     */
+    record ColdToRoot(Id<Place> place, Temperature highest) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.coldToRoot(this);
+        }
+
+        @Override
+        public String code() {
+            return "cold-to-root";
         }
     }
 

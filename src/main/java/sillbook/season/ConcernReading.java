@@ -54,6 +54,9 @@ final class ConcernReading {
                     .ifPresent(seen -> found.add(tooWarm(ready, seen.value())));
             place().filter(there -> ready.coldEnoughOn().isAfter(pot.today()))
                     .ifPresent(there -> calendar(there, ready.coldEnoughOn()));
+            new FirstWeeks(journal, pot.life())
+                    .nearFreezing(figures.of(pot.life().pot()))
+                    .ifPresent(found::add);
         });
     }
 

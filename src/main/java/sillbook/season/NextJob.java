@@ -156,7 +156,8 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
                 draft.mayWait().by(useBy).by(byWish()).on(lastGoodDay(draft)).job();
             case CHECK_FIRST ->
                 draft.by(useBy).by(byWish()).on(ready.coldEnoughOn()).job();
-            case NO_ROOTS -> draft.by(useBy).on(lookAgain(ready)).job();
+            case NO_ROOTS ->
+                draft.by(useBy).on(ready.lookAgainOn().orElse(today)).job();
             case WEEKS_SHORT, TOO_WARM ->
                 draft.by(useBy).on(ready.coldEnoughOn()).cannotYet().job();
         };
@@ -164,12 +165,6 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
 
     private LocalDate lastGoodDay(JobDraft draft) {
         return pot.wish().isPresent() ? draft.window().likely() : draft.window().latest();
-    }
-
-    private LocalDate lookAgain(Readiness ready) {
-        return ready.roots()
-                .map(seen -> seen.day().likely().plusDays(Signs.NO_ROOTS_SPEAKS_DAYS))
-                .orElse(today);
     }
 
     private Job.OfPots moveToWarmth() {

@@ -19,4 +19,11 @@ public record Readiness(
         LocalDate coldEnoughOn,
         Optional<Noted<Roots>> roots,
         Optional<Noted<Length>> shoot,
-        Optional<LocalDate> since) {}
+        Optional<LocalDate> since) {
+
+    /** The day on which a look that found no roots says nothing any more; empty where there was none. */
+    public Optional<LocalDate> lookAgainOn() {
+        return roots.filter(seen -> seen.value() == Roots.NONE)
+                .map(seen -> seen.day().likely().plusDays(Signs.NO_ROOTS_SPEAKS_DAYS));
+    }
+}

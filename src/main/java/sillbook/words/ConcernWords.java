@@ -50,6 +50,14 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
                 + Days.date(concern.endsOn()) + ", " + Weeks.say(concern.daysShort() / DAYS_IN_WEEK) + " too early.";
     }
 
+    /** {@code The trench did not pass 1 C in its first 2 weeks: roots hardly grow so near freezing. Look for them before it comes in.} */
+    @Override
+    public String coldToRoot(Concern.ColdToRoot concern) {
+        String highest = Temperatures.say(concern.highest(), journal.settings().temperatures());
+        return "The " + journal.places().get(concern.place()).name() + " did not pass " + highest
+                + " in its first 2 weeks: roots hardly grow so near freezing. Look for them before it comes in.";
+    }
+
     @Override
     public String pastUseBy(Concern.PastUseBy concern) {
         return "Past its use-by day, " + Days.day(concern.useBy()) + ": stems grow long and weak.";

@@ -15,6 +15,7 @@ import sillbook.model.Kind;
 import sillbook.model.Length;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
+import sillbook.model.Temperature;
 import sillbook.reckon.dates.Warning;
 import sillbook.season.Winter.Look;
 
@@ -196,6 +197,7 @@ class ConcernTest {
                 new Concern.TooWarmHere(Optional.of(place), Length.ofCentimetres(9), 3, Optional.empty()),
                 new Concern.NotCold(place, house.day("1 nov")),
                 new Concern.ColdEnds(place, house.day("1 dec"), 3),
+                new Concern.ColdToRoot(place, Temperature.ofCelsius(1)),
                 new Concern.PastUseBy(house.day("1 dec")),
                 new Concern.BesideHazard(place, Hazard.FRUIT),
                 new Concern.AssumedFigures(Kind.of("moonflower")));
@@ -207,6 +209,7 @@ class ConcernTest {
                         "too-warm-here",
                         "not-cold",
                         "cold-ends",
+                        "cold-to-root",
                         "past-use-by",
                         "beside-hazard",
                         "assumed-figures");
@@ -237,6 +240,11 @@ class ConcernTest {
         }
 
         @Override
+        public String coldToRoot(Concern.ColdToRoot concern) {
+            return "ColdToRoot";
+        }
+
+        @Override
         public String pastUseBy(Concern.PastUseBy concern) {
             return "PastUseBy";
         }
@@ -250,5 +258,37 @@ class ConcernTest {
         public String assumedFigures(Concern.AssumedFigures concern) {
             return "AssumedFigures";
         }
+    }
+
+    /** Roots grow fast at 48 F, less at 40 F and hardly at 33 F (Cornell University, bulb newsletter of June 2013). */
+    @ParameterizedTest
+    @CsvSource({"0, 1, true", "0, 4.5, false", "2, 9, false"})
+    void firstWeeksNearFreezingAreSaidUntilRootsAreSeen(double low, double high, boolean isSaid) {
+        Winter trench = winter().place("trench", Sort.TRENCH)
+                .usually(low, high)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("1 nov", "trench");
+
+        assertThat(said(trench, "12 jan")).isEqualTo(isSaid);
+        assertThat(said(trench.saw("10 jan", Look.roots()), "12 jan")).isFalse();
+    }
+
+    @Test
+    void whatWasReadInTheFirstWeeksSpeaksBeforeWhatIsUsual() {
+        Winter trench = winter().place("trench", Sort.TRENCH)
+                .usually(2, 9)
+                .read("1 nov", "12 nov", -1, 1)
+                .read("12 nov", "1 dec", 2, 8)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("20 oct", "trench");
+
+        assertThat(said(trench, "12 jan"))
+                .as("the first weeks were over by the second reading")
+                .isTrue();
+        assertThat(said(trench.read("20 oct", "1 nov", 3, 6), "12 jan")).isFalse();
+    }
+
+    private static boolean said(Winter winter, String today) {
+        return winter.on(today).pot(winter.id("T1")).concerns().stream().anyMatch(Concern.ColdToRoot.class::isInstance);
     }
 }

@@ -175,6 +175,12 @@ public final class Winter {
                 it.note()));
     }
 
+    /** The lowest and highest between two days. */
+    public Winter read(String from, String to, double low, double high) {
+        Id<SpanReading> id = ids.next();
+        return put(new SpanReading(id, placeId(place), Day.on(day(from)), Day.on(day(to)), Band.ofCelsius(low, high)));
+    }
+
     public Winter usually(double low, double high) {
         return change(it -> new Place(
                 it.id(),

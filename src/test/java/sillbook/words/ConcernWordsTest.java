@@ -21,6 +21,7 @@ import sillbook.model.Kind;
 import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
+import sillbook.model.Temperature;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Judgement;
 import sillbook.reckon.dates.Warning;
@@ -115,6 +116,10 @@ class ConcernWordsTest {
                 arguments(
                         new Concern.ColdEnds(place("trench"), LocalDate.of(2027, 3, 1), 14),
                         "The trench is no longer cold from 1 Mar, 2 weeks too early."),
+                arguments(
+                        new Concern.ColdToRoot(place("trench"), Temperature.ofCelsius(1)),
+                        "The trench did not pass 1 C in its first 2 weeks: roots hardly grow so near freezing. "
+                                + "Look for them before it comes in."),
                 arguments(
                         new Concern.PastUseBy(LocalDate.of(2027, 1, 11)),
                         "Past its use-by day, Mon 11 Jan: stems grow long and weak."),
