@@ -216,18 +216,12 @@ public final class Winter {
         return put(change.apply(entity(Place.class, id)));
     }
 
-    /** An answer to the round of the last place, or its part of the daily care. */
-    /** The lowest and the highest at the place between two days. */
-    public Winter read(String from, String to, double low, double high) {
-        return put(new SpanReading(
-                ids.next(), placeId(place), Day.on(day(from)), Day.on(day(to)), Band.ofCelsius(low, high)));
-    }
-
     /** A note on the place. */
     public Winter noted(String on, String text) {
         return happened(new Subject.OfPlace(placeId(place)), on, new Happening.Jotted(text));
     }
 
+    /** An answer to the round of the last place, or its part of the daily care. */
     public Winter roundPutOff(String on, JobKind job, String until) {
         return happened(new Subject.OfPlace(placeId(place)), on, new Happening.PutOff(job, day(until), ""));
     }
