@@ -30,7 +30,7 @@ import sillbook.model.Temperature;
 /** Holds every cause of failure against what the journal says of a pot. Nothing is weighed but by how many entries speak. */
 final class SuspectReading {
     private static final Temperature FREEZING = Temperature.ofCelsius(0);
-    private static final Set<String> FROST = Set.of("frost", "froze", "ice");
+    private static final Set<String> FROST = Set.of("frost", "froze", "icy");
     private static final Set<String> FRUIT = Set.of("fruit", "apple", "pear", "banana");
 
     private final Journal journal;
@@ -99,7 +99,8 @@ final class SuspectReading {
                 .filter(reading -> reading.between().low().milli() < FREEZING.milli())
                 .forEach(reading -> clues.add(new Clue.TooCold(reading)));
         clues.addAll(notes(FROST));
-        clues.addAll(found(findings -> findings.troubles().contains(Trouble.FROST)));
+        clues.addAll(
+                found(findings -> findings.troubles().contains(Trouble.FROST) || mentions(findings.note(), FROST)));
         return read(Cause.FROZEN, clues, FREEZING, true);
     }
 
@@ -143,6 +144,7 @@ final class SuspectReading {
                 .filter(place -> journal.places().get(place).hazards().contains(Hazard.FRUIT))
                 .forEach(place -> clues.add(new Clue.Beside(place)));
         clues.addAll(notes(FRUIT));
+        clues.addAll(found(findings -> mentions(findings.note(), FRUIT)));
         return suspect(
                 Cause.FRUIT_NEAR, clues, Suspect.Verdict.NOTHING_SPEAKS_FOR, new Clue.NothingNoted(places(phases)));
     }
@@ -199,11 +201,15 @@ final class SuspectReading {
     }
 
     private static Optional<Clue> note(Event event, Set<String> words) {
-        return event.what() instanceof Happening.Jotted jotted
-                        && Stream.of(jotted.text().toLowerCase(Locale.ROOT).split("[^a-z]+"))
-                                .anyMatch(word -> words.stream().anyMatch(word::startsWith))
+        return event.what() instanceof Happening.Jotted jotted && mentions(jotted.text(), words)
                 ? Optional.of(new Clue.Jotted(event.day().likely(), jotted.text()))
                 : Optional.empty();
+    }
+
+    /** Whether a word of the text begins with one of these. */
+    private static boolean mentions(String text, Set<String> words) {
+        return Stream.of(text.toLowerCase(Locale.ROOT).split("[^a-z]+"))
+                .anyMatch(word -> words.stream().anyMatch(word::startsWith));
     }
 
     private List<Clue> found(Predicate<Findings> telling) {

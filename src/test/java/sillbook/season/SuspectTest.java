@@ -62,6 +62,14 @@ class SuspectTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"Hard FROST again, FROZEN", "icy rim, FROZEN", "a pear lay beside it, FRUIT_NEAR"})
+    void theNoteOfACheckSpeaksToo(String note, Cause cause) {
+        Winter told = tulip(trench()).saw("4 jan", new Winter.Look(Findings.ALL_WELL.withNote(note)));
+
+        assertThat(of(cause, told).verdict()).isEqualTo(Verdict.SPEAKS_FOR);
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "27 nov, 3 dec,  -3, 4,  CANNOT_BE_TOLD",
         "2 dec,  9 dec,  -3, 4,  SPEAKS_FOR",
