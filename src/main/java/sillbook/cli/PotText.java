@@ -21,6 +21,7 @@ import sillbook.words.Days;
 import sillbook.words.Diary;
 import sillbook.words.DiaryEntry;
 import sillbook.words.JobWords;
+import sillbook.words.KeepingWords;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 import sillbook.words.StageWords;
@@ -98,6 +99,7 @@ record PotText(Journal journal, LocalDate today) {
             outlook.suspects(now.life().pot().id()).forEach(suspect -> lines.add("cause: " + words.line(suspect)));
         }
         entries(now.life().pot()).map(PotText::entry).forEach(lines::add);
+        new KeepingWords(Handbook.standard()).say(now).forEach(kept -> lines.add("keep: " + kept));
         cautions(now.life().pot()).forEach(caution -> lines.add("care: " + caution));
         return lines;
     }

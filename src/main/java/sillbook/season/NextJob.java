@@ -10,6 +10,7 @@ import java.util.Set;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Origin;
+import sillbook.model.Findings.Growth;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
@@ -170,13 +171,17 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
     private Job.OfPots moveToWarmth() {
         Window window = window(Milestone.WARM_ROOM);
         JobDraft draft = draft(JobKind.MOVE_TO_WARMTH, window, Stage.WARM_ROOM).by(byWish());
-        if (pot.wish().isEmpty() && isTallEnoughForWarmth()) {
+        if (pot.wish().isEmpty() && hasSignForWarmth()) {
             draft.on(today);
         }
         return today.isBefore(window.earliest()) ? draft.cannotYet().job() : draft.job();
     }
 
-    private boolean isTallEnoughForWarmth() {
+    /** Leaves tall enough, or buds: signs go before days. */
+    private boolean hasSignForWarmth() {
+        if (pot.life().seen().growth().contains(Growth.BUDS)) {
+            return true;
+        }
         Optional<Double> enough = pot.figures()
                 .find(FigureName.WARM_SHOOT)
                 .map(figure -> figure.range().low());

@@ -23,7 +23,6 @@ import sillbook.model.Settings;
  * poison centre, the doctor, the vet, the label.
  */
 public record CautionWords(Handbook handbook, Settings settings) {
-    private static final String MARK = " (▫)";
     private static final Set<Topic> POISON = Set.of(Topic.CAUTION_PEOPLE, Topic.CAUTION_PETS, Topic.CAUTION_LOOKALIKE);
 
     /** Of a kind that the handbook does not have. */
@@ -31,13 +30,12 @@ public record CautionWords(Handbook handbook, Settings settings) {
             "Not known to be harmless: keep it away from food, children and pets. (common practice)";
 
     private static final Set<Topic> OF_PLACES = Set.of(Topic.CAUTION_FRIDGE, Topic.CAUTION_FUMES);
-    private static final List<String> COMMON_PRACTICE = List.of("common-practice");
 
     /** What to beware of with a kind: people first, then skin, pets and what it is mistaken for. */
     public List<String> of(Kind kind) {
         List<String> own = handbook.cautions(kind).stream()
                 .filter(remark -> isOf(remark, kind))
-                .map(CautionWords::marked)
+                .map(RemarkWords::marked)
                 .toList();
         return own.isEmpty() ? List.of(NOT_KNOWN) : own;
     }
@@ -81,7 +79,7 @@ public record CautionWords(Handbook handbook, Settings settings) {
     public List<String> general() {
         return handbook.cautions(Handbook.EVERY).stream()
                 .filter(remark -> !OF_PLACES.contains(remark.topic()))
-                .map(CautionWords::marked)
+                .map(RemarkWords::marked)
                 .toList();
     }
 
@@ -89,7 +87,7 @@ public record CautionWords(Handbook handbook, Settings settings) {
     public Optional<String> beforePotting() {
         return handbook.remarks(Handbook.EVERY, Topic.CAUTION_DUST).stream()
                 .findFirst()
-                .map(remark -> "Wear gloves and wet the potting mix first: its dust can do harm." + MARK);
+                .map(remark -> "Wear gloves and wet the potting mix first: its dust can do harm." + RemarkWords.MARK);
     }
 
     /** The first of a kind in one line, for where there is room for one only. */
@@ -97,7 +95,7 @@ public record CautionWords(Handbook handbook, Settings settings) {
         return handbook.cautions(kind).stream()
                 .filter(remark -> isOf(remark, kind))
                 .findFirst()
-                .map(remark -> firstSentence(remark.says()) + mark(remark))
+                .map(remark -> firstSentence(remark.says()) + RemarkWords.mark(remark))
                 .orElse(NOT_KNOWN);
     }
 
@@ -123,7 +121,7 @@ public record CautionWords(Handbook handbook, Settings settings) {
 
     private List<String> every(Topic topic) {
         return handbook.remarks(Handbook.EVERY, topic).stream()
-                .map(CautionWords::marked)
+                .map(RemarkWords::marked)
                 .toList();
     }
 
@@ -131,7 +129,7 @@ public record CautionWords(Handbook handbook, Settings settings) {
     private List<String> fridge(String what) {
         return handbook.remarks(Handbook.EVERY, Topic.CAUTION_FRIDGE).stream()
                 .filter(remark -> remark.says().contains(what))
-                .map(CautionWords::marked)
+                .map(RemarkWords::marked)
                 .toList();
     }
 
@@ -139,18 +137,9 @@ public record CautionWords(Handbook handbook, Settings settings) {
         return handbook
                 .figure(Handbook.HARDY, FigureName.POT_FROST)
                 .map(figure -> "A pot freezes through where the ground does not: shelter it before it is under "
-                        + FigureValues.say(FigureName.POT_FROST, figure.range(), settings) + MARK + ".")
+                        + FigureValues.say(FigureName.POT_FROST, figure.range(), settings) + RemarkWords.MARK + ".")
                 .stream()
                 .toList();
-    }
-
-    private static String marked(Remark remark) {
-        return remark.says() + mark(remark);
-    }
-
-    /** Where nothing is published the handbook's mark would say too much. */
-    private static String mark(Remark remark) {
-        return remark.sources().equals(COMMON_PRACTICE) ? " (common practice)" : MARK;
     }
 
     private static String firstSentence(String says) {

@@ -336,6 +336,14 @@ class NextJobTest {
         isDue("16 jan", JobKind.MOVE_TO_WARMTH, Due.TODAY, "16 jan");
     }
 
+    @Test
+    void orAsSoonAsItsBudsAreSeen() {
+        tulipInCold()
+                .moved("14 jan", "stair window")
+                .saw("16 jan", Look.ofShoot(5).growth(Growth.BUDS));
+        isDue("16 jan", JobKind.MOVE_TO_WARMTH, Due.TODAY, "16 jan");
+    }
+
     /** 16 days of warmth before 6 February begin on 21 January, when the cool room may be left at the latest. */
     @Test
     void aWishMayHoldItInTheCoolRoom() {

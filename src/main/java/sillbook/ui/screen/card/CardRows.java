@@ -22,6 +22,7 @@ import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
+import sillbook.words.KeepingWords;
 import sillbook.words.OriginMarks;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
@@ -124,6 +125,10 @@ final class CardRows {
     }
 
     private void care() {
+        rows.addAll(Labelled.each(
+                "Keep",
+                new KeepingWords(state.kit().handbook()).say(now),
+                state.body().columns()));
         CautionWords cautions = new CautionWords(state.kit().handbook(), journal.settings());
         rows.addAll(Labelled.each(
                 "Care", cautions.of(journal, now.life().pot()), state.body().columns()));

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.handbook.Handbook;
+import sillbook.handbook.Remark;
+import sillbook.handbook.Topic;
+import sillbook.model.Kind;
+import sillbook.model.Stage;
+import sillbook.season.PotFigures;
+import sillbook.season.PotNow;
+
+/** How a pot is kept in the stage it is in, and by what sign that ends: the handbook's words. */
+public record KeepingWords(Handbook handbook) {
+
+    /** One text a line; of a mixed pot for each of its kinds. Empty before the cold is over and after the bloom. */
+    public List<String> say(PotNow pot) {
+        return pot.figures().varieties().stream()
+                .map(PotFigures.OfVariety::kind)
+                .distinct()
+                .flatMap(kind -> say(kind, pot.life().stage()))
+                .distinct()
+                .toList();
+    }
+
+    private Stream<String> say(Kind kind, Stage stage) {
+        return switch (stage) {
+            case COOL_ROOM ->
+                Stream.of(light(kind, Topic.COOL_ROOM_LIGHT), moveOn(kind)).flatMap(Optional::stream);
+            case WARM_ROOM ->
+                Stream.of(light(kind, Topic.WARM_ROOM_LIGHT), atColour(kind)).flatMap(Optional::stream);
+            case IN_BLOOM -> first(kind, Topic.BLOOM_CARE).map(RemarkWords::marked).stream();
+            case WAITING, COLD, AFTER_BLOOM, DONE -> Stream.empty();
+        };
+    }
+
+    private Optional<String> light(Kind kind, Topic topic) {
+        return first(kind, topic).map(RemarkWords::marked);
+    }
+
+    private Optional<String> moveOn(Kind kind) {
+        return first(kind, Topic.COOL_ROOM_END)
+                .map(end -> "Move on when " + clause(end) + RemarkWords.mark(end)
+                        + ", or buds show. Days only where nobody looked.");
+    }
+
+    private Optional<String> atColour(Kind kind) {
+        return first(kind, Topic.WARM_ROOM_END)
+                .flatMap(end -> first(kind, Topic.BLOOM_CARE)
+                        .map(care -> "Once " + clause(end) + ": " + begun(care.says()) + RemarkWords.mark(care)));
+    }
+
+    /** The nearest word there is: of its class, its kind, hardy bulbs. */
+    private Optional<Remark> first(Kind kind, Topic topic) {
+        return handbook.remarks(kind, topic).stream().findFirst();
+    }
+
+    private static String clause(Remark remark) {
+        return begun(remark.says()).replaceFirst("[.]$", "");
+    }
+
+    private static String begun(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+    }
+}
