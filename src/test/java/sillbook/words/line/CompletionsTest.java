@@ -53,7 +53,14 @@ class CompletionsTest {
                 arguments("T4 moi", List.of("moist")),
                 arguments(
                         "D",
-                        List.of("D1  'Lantern Row' x5", "drained pot", "depth not said", "dry", "done", "daily care")),
+                        List.of(
+                                "D1  'Lantern Row' x5",
+                                "drained pot",
+                                "depth not said",
+                                "tipped out",
+                                "dry",
+                                "done",
+                                "daily care")),
                 arguments(
                         "arrived Inkwell, sent Mar",
                         List.of(
