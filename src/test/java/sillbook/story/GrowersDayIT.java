@@ -124,7 +124,7 @@ class GrowersDayIT {
                     .type("+3")
                     .press("Enter")
                     .waitFor("put off to");
-            hands.press("l").waitFor("A line").type("d1 fir").press("Tab").waitFor("first flower");
+            hands.press("l").waitFor("A line").type("d1 firs").press("Tab").waitFor("first flower");
             hands.press("Enter").waitFor("D1 first flower");
 
             assertThat(hands.told("a January evening: three pots in, one first flower, one put off"))
