@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.benchmark;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.app.Bookshelf;
 import sillbook.store.sqlite.SqliteStorage;
 
@@ -21,11 +24,25 @@ public final class Benchmark {
     public static void main(String[] arguments) throws IOException {
         String program = arguments[0];
         Path folder = Files.createTempDirectory("sillbook-benchmark");
+        try {
+            measure(program, folder);
+        } finally {
+            delete(folder);
+        }
+    }
+
+    private static void measure(String program, Path folder) throws IOException {
         Path journal = folder.resolve("ten-seasons.sillbook");
         tenSeasons(journal);
         System.out.println(new FirstFrame(program, folder).measure(journal));
         System.out.println(new KeyLatency(program, folder).measure(journal));
         System.out.println("bytes a frame   held to 1.3 times the ideal by the tests of sillbook.ui.terminal");
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (Stream<Path> all = Files.walk(folder)) {
+            all.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
+        }
     }
 
     private static void tenSeasons(Path journal) {
