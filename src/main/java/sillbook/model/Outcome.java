@@ -44,9 +44,21 @@ public record Outcome(
         DIFFERENTLY
     }
 
-    public Outcome withScore(int given) {
+    /** One of a whole pot, of which nothing is said yet. */
+    public static Outcome notJudged(Id<Outcome> id, Id<Pot> pot, Day day) {
         return new Outcome(
-                id, pot, variety, day, Optional.of(given), flowers, height, firstGood, lastGood, failure, again, note);
+                id,
+                pot,
+                Optional.empty(),
+                day,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Failure.NONE,
+                Again.NOT_SAID,
+                "");
     }
 
     public Outcome withFailure(Failure found) {

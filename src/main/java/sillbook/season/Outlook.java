@@ -214,6 +214,11 @@ public final class Outlook {
         return new SuspectReading(journal, pot(pot)).list();
     }
 
+    /** The growing pots that stood through the same as this one: the same days at the same place, by label. */
+    public List<Id<Pot>> alsoThrough(Id<Pot> pot, Suspect suspect) {
+        return new Company(pot(pot).life(), lives).through(suspect);
+    }
+
     /** Why the round of a place falls on its day; empty where there is none. */
     public Optional<Why.RoundDue> why(Place place) {
         return rounds.why(place);

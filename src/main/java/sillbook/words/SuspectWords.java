@@ -10,6 +10,16 @@ import sillbook.season.Suspect.Verdict;
 
 /** What the journal says of the causes a failure could have. */
 public record SuspectWords(Journal journal) {
+    private static final Vocabulary<Verdict> HEADINGS = Vocabulary.<Verdict>of("verdict on a cause")
+            .with(Verdict.SPEAKS_FOR, "Causes your own entries speak for")
+            .with(Verdict.CANNOT_BE_TOLD, "Cannot be told")
+            .with(Verdict.NOTHING_SPEAKS_FOR, "Nothing speaks for");
+
+    /** As a heading over the causes of which it holds. */
+    public static String heading(Verdict verdict) {
+        return HEADINGS.say(verdict);
+    }
+
     /** As the name of a value: {@code speaks for}. */
     public static String code(Verdict verdict) {
         return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');

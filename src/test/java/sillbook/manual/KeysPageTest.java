@@ -70,6 +70,7 @@ class KeysPageTest {
     private static Map<String, Desk> slips() {
         Map<String, Desk> slips = new LinkedHashMap<>();
         slips.put("A round", demo().press("3", "c"));
+        slips.put("What went wrong with a pot", demo().press("o", "f"));
         slips.put("A line", demo().press("l"));
         slips.put("A form", demo().press("2", "n"));
         slips.put(

@@ -80,6 +80,10 @@ public enum Action {
     OPEN_BATCH(Where.ROUND, "Space", "open batch", "open a batch into its pots"),
     CLOSE_ROUND(Where.ROUND, "Enter", "close round", "all well, but for what is marked"),
 
+    CONFIRM_CAUSE(Where.FAILED, "Enter", "confirm", "confirm the cause, or leave it open"),
+    MARK_FOUND(Where.FAILED, "Space", "sign, roots", "mark it; the same again unmarks"),
+    CHOOSE_FOUND(Where.FAILED, "Left Right", "choose", "another sign, or word for roots"),
+
     NEXT_POT(Where.CARD, "PgUp PgDn", "next pot", "the pot before, the next pot"),
 
     CHOOSE_SUGGESTION(Where.FIELDS, "Up Down", "choose", "choose a suggestion"),

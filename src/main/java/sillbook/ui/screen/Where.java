@@ -11,6 +11,7 @@ public enum Where {
     POTS_PAGE("On Pots"),
     CARD("On a pot's card"),
     ROUND("In a round"),
+    FAILED("On what went wrong"),
     PLACES("On Places"),
     BULBS("On Bulbs"),
     DIARY("In the Diary"),

@@ -46,7 +46,7 @@ public record Acts(State state, Optional<Thing> thing) {
         offers.add(check());
         offers.add(anotherDay());
         offers.add(lay(Action.JOT, () -> Form.of(new JotSheet(subjects(), about()))));
-        offers.add(onPots(Action.OUTCOME, () -> Entry.outcome(pots())));
+        offers.add(onPots(Action.OUTCOME, this::outcome));
         offers.add(correct());
         offers.add(Offer.of(Action.REMOVE, () -> Step.to(state.laid(RemoveSlip.of(meant()))))
                 .offIf(meant().isEmpty(), NO_POT)
@@ -83,6 +83,11 @@ public record Acts(State state, Optional<Thing> thing) {
 
     private Optional<Job.OfPots> job() {
         return under().stream().findFirst().flatMap(state.almanac().outlook()::job);
+    }
+
+    /** Several pots fail one by one: each has causes of its own. */
+    private Layer outcome() {
+        return meant().size() == 1 ? new OutcomeChoice(meant().get(0)) : Entry.outcome(pots());
     }
 
     private Offer check() {

@@ -138,7 +138,7 @@ class ActsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"n,New pot", "s,Same again as T4", "o,Outcome of T4", "e,Correct T4", "Delete,Remove T4"})
+    @CsvSource({"n,New pot", "s,Same again as T4", "o,Write down: O outcome", "e,Correct T4", "Delete,Remove T4"})
     void eachKeyOpensItsForm(String key, String title) {
         desk.press(key);
 

@@ -15,7 +15,7 @@ class FormsTest {
         "form-same-again, 2 s",
         "form-correct-pot, 2 e",
         "form-note, 2 j",
-        "form-outcome, 2 Down Down o",
+        "form-outcome, 2 Down Down o o",
         "form-another-day, 1 a",
         "form-remove-pot, 2 Delete",
         "form-new-place, 3 n",
