@@ -54,9 +54,7 @@ final class ConcernReading {
                     .ifPresent(seen -> found.add(tooWarm(ready, seen.value())));
             place().filter(there -> ready.coldEnoughOn().isAfter(pot.today()))
                     .ifPresent(there -> calendar(there, ready.coldEnoughOn()));
-            new FirstWeeks(journal, pot.life())
-                    .nearFreezing(figures.of(pot.life().pot()))
-                    .ifPresent(found::add);
+            new FirstWeeks(journal, pot.life()).nearFreezing(pot.figures()).ifPresent(found::add);
         });
     }
 

@@ -17,6 +17,7 @@ final class Displays {
 
     Displays(Collection<PotLife> lives) {
         lives.stream()
+                .filter(life -> life.display().isPresent())
                 .sorted(ByLabel.OF_LIVES)
                 .forEach(life -> life.display()
                         .ifPresent(in -> byName.computeIfAbsent(key(in.value()), none -> new ArrayList<>())
