@@ -7,7 +7,7 @@ import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Purchase;
 import sillbook.model.Variety;
-import sillbook.season.Figures;
+import sillbook.season.Outlook;
 import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
 import sillbook.words.Counts;
@@ -18,7 +18,7 @@ import sillbook.words.RecordWords;
 import sillbook.words.SuitingWords;
 
 /** Varieties and purchases as plain lines. */
-record BulbText(Journal journal, Figures figures) {
+record BulbText(Journal journal, Outlook outlook) {
 
     /** {@code 'Marrow Lane': tulip triumph, 45 cm; 12 bulbs in hand; ▪3.7 of 7 pots; 2025-26 ▪2.5 of 2 pots: 3, 2}. */
     String line(VarietyNow now) {
@@ -35,7 +35,7 @@ record BulbText(Journal journal, Figures figures) {
     /** {@code 'Marrow Lane': tulip triumph, 45 cm; first: Triumph suits pots (▫).} */
     String forPots(VarietyNow now) {
         Variety variety = now.variety();
-        Suiting suiting = Suiting.of(variety, figures, Handbook.standard());
+        Suiting suiting = outlook.suiting(variety);
         String why = new SuitingWords(Handbook.standard(), journal.settings())
                 .why(variety, suiting)
                 .map(says -> ": " + says)

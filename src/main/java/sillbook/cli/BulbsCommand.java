@@ -10,12 +10,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sillbook.app.Book;
 import sillbook.exchange.BulbsJson;
-import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Purchase;
-import sillbook.season.Figures;
 import sillbook.season.Outlook;
-import sillbook.season.Suiting;
 import sillbook.season.Suiting.Standing;
 import sillbook.season.VarietyNow;
 
@@ -49,9 +46,9 @@ final class BulbsCommand extends View {
                 .filter(purchase -> suits.isEmpty())
                 .sorted((one, other) -> other.day().compareTo(one.day()))
                 .toList();
-        BulbText text = new BulbText(journal, outlook.figures());
+        BulbText text = new BulbText(journal, outlook);
         return new Sight(
-                () -> BulbsJson.write(journal, outlook.figures(), varieties, purchases),
+                () -> BulbsJson.write(journal, outlook, varieties, purchases),
                 () -> Stream.concat(
                                 varieties.stream().map(suits.isPresent() ? text::forPots : text::line),
                                 purchases.stream().map(text::line))
@@ -64,12 +61,12 @@ final class BulbsCommand extends View {
 
     private static List<VarietyNow> forPots(Outlook outlook) {
         return outlook.varieties().stream()
-                .filter(now -> !LEFT_OUT.contains(standing(now, outlook.figures())))
-                .sorted(Comparator.comparing(now -> standing(now, outlook.figures())))
+                .filter(now -> !LEFT_OUT.contains(standing(now, outlook)))
+                .sorted(Comparator.comparing(now -> standing(now, outlook)))
                 .toList();
     }
 
-    private static Standing standing(VarietyNow now, Figures figures) {
-        return Suiting.of(now.variety(), figures, Handbook.standard()).standing();
+    private static Standing standing(VarietyNow now, Outlook outlook) {
+        return outlook.suiting(now.variety()).standing();
     }
 }

@@ -14,7 +14,7 @@ import sillbook.model.Variety.BloomSeason;
 import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
-import sillbook.season.Figures;
+import sillbook.season.Outlook;
 import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
 import sillbook.season.VarietyNow.Winter;
@@ -25,25 +25,25 @@ import sillbook.words.Terms;
 /** Varieties and purchases as JSON. */
 public final class BulbsJson {
     private final Named named;
-    private final Figures figures;
+    private final Outlook outlook;
     private final SuitingWords words;
 
-    private BulbsJson(Journal journal, Figures figures) {
+    private BulbsJson(Journal journal, Outlook outlook) {
         this.named = new Named(journal);
-        this.figures = figures;
+        this.outlook = outlook;
         this.words = new SuitingWords(Handbook.standard(), journal.settings());
     }
 
     /** The document of {@code sillbook bulbs --json}. */
-    public static String write(Journal journal, Figures figures, List<VarietyNow> varieties, List<Purchase> purchases) {
-        BulbsJson json = new BulbsJson(journal, figures);
+    public static String write(Journal journal, Outlook outlook, List<VarietyNow> varieties, List<Purchase> purchases) {
+        BulbsJson json = new BulbsJson(journal, outlook);
         return Answer.write(
                 new Fields().list("varieties", varieties, json::variety).list("purchases", purchases, json::purchase));
     }
 
     private Fields variety(VarietyNow now) {
         Variety variety = now.variety();
-        Suiting suiting = Suiting.of(variety, figures, Handbook.standard());
+        Suiting suiting = outlook.suiting(variety);
         return new Fields()
                 .text("variety", variety.name())
                 .text("kind", variety.kind().toString())

@@ -35,6 +35,7 @@ public final class Outlook {
     private final Journal journal;
     private final LocalDate today;
     private final Season season;
+    private final Handbook handbook;
     private final Figures figures;
     private final Destinations destinations;
     private final Neighbours neighbours;
@@ -51,6 +52,7 @@ public final class Outlook {
         this.journal = journal;
         this.today = today;
         this.season = journal.seasonOf(today);
+        this.handbook = handbook;
         this.figures = Figures.of(journal, handbook);
         this.lives = currentLives();
         this.destinations = new Destinations(journal, lives, today);
@@ -125,6 +127,11 @@ public final class Outlook {
 
     public Figures figures() {
         return figures;
+    }
+
+    /** How a variety suits pots, and what says so. */
+    public Suiting suiting(Variety variety) {
+        return Suiting.of(variety, figures, handbook);
     }
 
     /**

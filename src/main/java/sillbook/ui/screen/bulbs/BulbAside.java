@@ -32,8 +32,7 @@ record BulbAside(State state) {
     /** What it needs and how it suits pots; then what to beware of, and what was noted last. */
     private Aside of(Variety variety) {
         String name = "'" + variety.name() + "'";
-        Suiting suiting = Suiting.of(
-                variety, state.almanac().outlook().figures(), state.kit().handbook());
+        Suiting suiting = state.almanac().outlook().suiting(variety);
         SuitingWords words =
                 new SuitingWords(state.kit().handbook(), state.journal().settings());
         String first = Stream.of(words.why(variety, suiting), needs(variety), SuitingWords.byPacket(variety, suiting))

@@ -72,8 +72,7 @@ record BulbsRows(State state, BulbsView view) {
     }
 
     private Suiting suiting(VarietyNow now) {
-        return Suiting.of(
-                now.variety(), state.almanac().outlook().figures(), state.kit().handbook());
+        return state.almanac().outlook().suiting(now.variety());
     }
 
     /** The newest first. */

@@ -77,8 +77,7 @@ final class VarietyCardRows {
         }
         said("sold as ", variety.packetName()).ifPresent(facts::add);
         labelledIfSaid("", String.join("; ", facts));
-        Suiting suiting = Suiting.of(
-                variety, state.almanac().outlook().figures(), state.kit().handbook());
+        Suiting suiting = state.almanac().outlook().suiting(variety);
         SuitingWords words = new SuitingWords(state.kit().handbook(), settings);
         labelledIfSaid(
                 "Pots",
