@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import sillbook.model.Id;
-import sillbook.model.Labels;
+import sillbook.model.LabelRun;
 import sillbook.model.Pot;
 
 /**
@@ -20,8 +16,6 @@ import sillbook.model.Pot;
  * @param season its name, to say where none was found
  */
 record LabelledPots(List<Pot> pots, String season) {
-    private static final Pattern RUN = Pattern.compile("([a-z]{1,3})(\\d{1,4})-([a-z]{0,3})(\\d{1,4})");
-
     /**
      * All that were meant, each once.
      *
@@ -34,25 +28,16 @@ record LabelledPots(List<Pot> pots, String season) {
     }
 
     private List<Id<Pot>> find(String label) {
-        List<Id<Pot>> found = new ArrayList<>();
-        Predicate<Pot> meant = meant(label.toLowerCase(Locale.ROOT));
-        pots.stream().filter(meant).map(Pot::id).forEach(found::add);
+        Optional<LabelRun> run = LabelRun.parse(label);
+        List<Id<Pot>> found = pots.stream()
+                .filter(pot -> run.map(labels -> labels.contains(pot.label()))
+                        .orElseGet(() -> pot.label().equalsIgnoreCase(label)))
+                .map(Pot::id)
+                .toList();
         if (found.isEmpty()) {
             throw new CouldNot(
                     "There is no pot '" + label + "' in season " + season + ". 'sillbook pots' lists those there are.");
         }
         return found;
-    }
-
-    private static Predicate<Pot> meant(String label) {
-        Matcher run = RUN.matcher(label);
-        if (!run.matches() || !(run.group(3).isEmpty() || run.group(3).equals(run.group(1)))) {
-            return pot -> pot.label().equalsIgnoreCase(label);
-        }
-        int first = Integer.parseInt(run.group(2));
-        int last = Integer.parseInt(run.group(4));
-        return pot -> Labels.letters(pot.label()).equalsIgnoreCase(run.group(1))
-                && first <= Labels.number(pot.label())
-                && Labels.number(pot.label()) <= last;
     }
 }

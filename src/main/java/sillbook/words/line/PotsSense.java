@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import sillbook.model.Happening;
 import sillbook.model.Journal;
+import sillbook.model.LabelRun;
 import sillbook.model.Labels;
 import sillbook.model.Pot;
 import sillbook.model.Season;
-import sillbook.words.Groups;
 import sillbook.words.Heard;
 
 /**
@@ -26,7 +26,6 @@ final class PotsSense implements Sense<List<Pot>> {
     static final PotsSense SENSE = new PotsSense();
 
     private static final Pattern LABEL = Pattern.compile("(?!x\\d)[a-z]{1,3}\\d{1,4}");
-    private static final Pattern RUN = Pattern.compile("([a-z]{1,3})(\\d{1,4})-([a-z]{0,3})(\\d{1,4})");
     private static final int MOST_OFFERED = 6;
 
     private PotsSense() {}
@@ -58,16 +57,11 @@ final class PotsSense implements Sense<List<Pot>> {
         if (one.isPresent()) {
             return one.map(pot -> Heard.as(List.of(pot)));
         }
-        Optional<Groups> run = Groups.of(RUN, word).filter(PotsSense::isRun);
+        Optional<LabelRun> run = LabelRun.parse(word);
         if (run.isPresent()) {
-            return run.map(ends -> run(ends, word, bench));
+            return run.map(labels -> run(labels, word, bench));
         }
         return LABEL.matcher(word).matches() ? Optional.of(unknown(word, bench)) : Optional.empty();
-    }
-
-    private static boolean isRun(Groups ends) {
-        boolean sameLetters = !ends.has(3) || ends.text(3).equals(ends.text(1));
-        return sameLetters && ends.number(2) <= ends.number(4);
     }
 
     private static Optional<Pot> labelled(String label, Bench bench) {
@@ -76,17 +70,15 @@ final class PotsSense implements Sense<List<Pot>> {
                 .or(() -> journal.pot(bench.season().previous(), label));
     }
 
-    private static Heard<List<Pot>> run(Groups ends, String word, Bench bench) {
-        List<Pot> pots = inRun(ends, bench.season(), bench);
-        List<Pot> found = pots.isEmpty() ? inRun(ends, bench.season().previous(), bench) : pots;
+    private static Heard<List<Pot>> run(LabelRun run, String word, Bench bench) {
+        List<Pot> pots = inRun(run, bench.season(), bench);
+        List<Pot> found = pots.isEmpty() ? inRun(run, bench.season().previous(), bench) : pots;
         return found.isEmpty() ? unknown(word, bench) : Heard.as(found);
     }
 
-    private static List<Pot> inRun(Groups ends, Season season, Bench bench) {
+    private static List<Pot> inRun(LabelRun run, Season season, Bench bench) {
         return bench.journal().potsOf(season).stream()
-                .filter(pot -> Labels.letters(pot.label()).equalsIgnoreCase(ends.text(1)))
-                .filter(pot -> Labels.number(pot.label()) >= ends.number(2))
-                .filter(pot -> Labels.number(pot.label()) <= ends.number(4))
+                .filter(pot -> run.contains(pot.label()))
                 .filter(pot -> !isDone(pot, bench.journal()))
                 .sorted(Comparator.comparingInt(pot -> Labels.number(pot.label())))
                 .toList();
