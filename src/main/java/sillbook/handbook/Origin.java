@@ -20,6 +20,10 @@ public enum Origin {
         this.word = word;
     }
 
+    public boolean isOwn() {
+        return this == OWN_FOR_VARIETY || this == OWN_FOR_KIND || this == OWN_FOR_HARDY;
+    }
+
     /** One of {@code own}, {@code handbook}, {@code assumed}. */
     public String word() {
         return word;

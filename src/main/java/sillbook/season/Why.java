@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.handbook.FigureInForce;
+import sillbook.handbook.Source;
 import sillbook.model.Id;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
@@ -63,7 +64,7 @@ public sealed interface Why<R> {
 
     /** Keys of the handbook's sources for the rule itself. */
     default List<String> ruleSources() {
-        return List.of("common-practice");
+        return List.of(Source.COMMON_PRACTICE);
     }
 
     /** What would change the result. */
@@ -153,7 +154,7 @@ public sealed interface Why<R> {
 
         @Override
         public List<String> ruleSources() {
-            return List.of("missouri-garden", "consumer-christmas", "common-practice");
+            return List.of("missouri-garden", "consumer-christmas", Source.COMMON_PRACTICE);
         }
 
         @Override

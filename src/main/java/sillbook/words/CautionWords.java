@@ -87,7 +87,8 @@ public record CautionWords(Handbook handbook, Settings settings) {
     public Optional<String> beforePotting() {
         return handbook.remarks(Handbook.EVERY, Topic.CAUTION_DUST).stream()
                 .findFirst()
-                .map(remark -> "Wear gloves and wet the potting mix first: its dust can do harm." + RemarkWords.MARK);
+                .map(remark ->
+                        "Wear gloves and wet the potting mix first: its dust can do harm." + RemarkWords.mark(remark));
     }
 
     /** The first of a kind in one line, for where there is room for one only. */
@@ -137,7 +138,9 @@ public record CautionWords(Handbook handbook, Settings settings) {
         return handbook
                 .figure(Handbook.HARDY, FigureName.POT_FROST)
                 .map(figure -> "A pot freezes through where the ground does not: shelter it before it is under "
-                        + FigureValues.say(FigureName.POT_FROST, figure.range(), settings) + RemarkWords.MARK + ".")
+                        + FigureValues.say(FigureName.POT_FROST, figure.range(), settings)
+                        + OriginMarks.after(figure.sources())
+                        + ".")
                 .stream()
                 .toList();
     }

@@ -29,15 +29,15 @@ public record KeepingWords(Handbook handbook) {
     private Stream<String> say(Kind kind, Stage stage) {
         return switch (stage) {
             case COOL_ROOM ->
-                Stream.of(light(kind, Topic.COOL_ROOM_LIGHT), moveOn(kind)).flatMap(Optional::stream);
+                Stream.of(said(kind, Topic.COOL_ROOM_LIGHT), moveOn(kind)).flatMap(Optional::stream);
             case WARM_ROOM ->
-                Stream.of(light(kind, Topic.WARM_ROOM_LIGHT), atColour(kind)).flatMap(Optional::stream);
-            case IN_BLOOM -> first(kind, Topic.BLOOM_CARE).map(RemarkWords::marked).stream();
+                Stream.of(said(kind, Topic.WARM_ROOM_LIGHT), atColour(kind)).flatMap(Optional::stream);
+            case IN_BLOOM -> said(kind, Topic.BLOOM_CARE).stream();
             case WAITING, COLD, AFTER_BLOOM, DONE -> Stream.empty();
         };
     }
 
-    private Optional<String> light(Kind kind, Topic topic) {
+    private Optional<String> said(Kind kind, Topic topic) {
         return first(kind, topic).map(RemarkWords::marked);
     }
 

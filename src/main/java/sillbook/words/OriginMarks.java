@@ -1,20 +1,34 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.util.List;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.Origin;
+import sillbook.handbook.Source;
 
 /** The marks that tell whose a figure is; where there is room a word says it. */
 public final class OriginMarks {
+    private static final String PUBLISHED = "▫";
+
     private OriginMarks() {}
 
     /** Stands right before the figure: {@code ▪} own, {@code ▫} the handbook's, {@code ?} assumed. */
     public static String mark(Origin origin) {
         return switch (origin) {
             case OWN_FOR_VARIETY, OWN_FOR_KIND, OWN_FOR_HARDY -> "▪";
-            case HANDBOOK_CLASS, HANDBOOK_KIND, HANDBOOK_GENERAL -> "▫";
+            case HANDBOOK_CLASS, HANDBOOK_KIND, HANDBOOK_GENERAL -> PUBLISHED;
             case ASSUMED -> "?";
         };
+    }
+
+    /** Stands after what is said in words: {@code (▫)}; where nothing is published that mark would say too much. */
+    public static String after(List<String> sources) {
+        return Source.isAnyPublished(sources) ? " (" + PUBLISHED + ")" : " (common practice)";
+    }
+
+    /** Stands after what rests on a figure: {@code (▪)} for an own one; else that of its sources. */
+    public static String after(FigureInForce figure) {
+        return figure.origin().isOwn() ? " (" + mark(figure.origin()) + ")" : after(figure.sources());
     }
 
     /** A figure's usual value with its mark: {@code ▫15}. */

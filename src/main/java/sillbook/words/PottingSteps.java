@@ -6,13 +6,14 @@ import java.util.List;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Handbook;
 import sillbook.handbook.KindEntry;
+import sillbook.handbook.Source;
 import sillbook.handbook.Topic;
 import sillbook.model.Kind;
 import sillbook.model.Pot.Way;
 
 /** The steps at the bench, fitted to a kind and to how it is grown, each with its sources; where those differ, it says so. */
 public record PottingSteps(Handbook handbook, Kind kind, Way way) {
-    private static final List<String> COMMON_PRACTICE = List.of("common-practice");
+    private static final List<String> COMMON_PRACTICE = List.of(Source.COMMON_PRACTICE);
 
     /**
      * One step.
@@ -26,13 +27,13 @@ public record PottingSteps(Handbook handbook, Kind kind, Way way) {
 
         /** With the mark of what is published. */
         public String marked() {
-            return sources.equals(COMMON_PRACTICE) ? says : says + " (▫)";
+            return Source.isAnyPublished(sources) ? says + OriginMarks.after(sources) : says;
         }
     }
 
     public List<Step> steps() {
         List<Step> steps = new ArrayList<>();
-        if (way == Way.GLASS || way == Way.PEBBLES) {
+        if (way.isOverWater()) {
             overWater(steps);
         } else {
             inMix(steps);

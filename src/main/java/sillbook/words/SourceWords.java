@@ -12,8 +12,6 @@ import sillbook.model.Settings;
 
 /** Where figures and rules come from, in words. */
 public record SourceWords(Handbook handbook, Settings settings) {
-    private static final String COMMON_PRACTICE = "common-practice";
-
     /** {@code ▫ handbook, tulip: weeks of cold 12, 15, 17 wk (good)}; {@code ▪ your own: days in bloom 10 days}. */
     public String figure(FigureInForce figure) {
         return OriginMarks.mark(figure.origin()) + " " + whose(figure) + ": "
@@ -54,8 +52,7 @@ public record SourceWords(Handbook handbook, Settings settings) {
 
     /** {@code ▫ rule: Missouri Botanical Garden; common practice}. */
     public String rule(List<String> keys) {
-        boolean published = keys.stream().anyMatch(key -> !key.equals(COMMON_PRACTICE));
-        return (published ? "▫" : "?") + " rule: " + names(keys);
+        return (Source.isAnyPublished(keys) ? "▫" : "?") + " rule: " + names(keys);
     }
 
     /** The institutions behind some keys, each once. */

@@ -7,6 +7,7 @@ import sillbook.handbook.FigureInForce;
 import sillbook.handbook.GroupEntry;
 import sillbook.handbook.Handbook;
 import sillbook.handbook.Origin;
+import sillbook.handbook.Source;
 import sillbook.model.OwnFigure.Range;
 import sillbook.model.Settings;
 import sillbook.model.Variety;
@@ -17,10 +18,6 @@ import sillbook.season.Suiting.Standing;
 
 /** How varieties suit pots, as it is said. */
 public record SuitingWords(Handbook handbook, Settings settings) {
-    private static final String COMMON_PRACTICE = "common practice";
-    private static final String PUBLISHED = "▫";
-    private static final String OWN = "▪";
-
     /** In a word or three, as JSON has it too. */
     public static final Vocabulary<Standing> STANDINGS = Vocabulary.<Standing>of("standing in pots")
             .with(Standing.FIRST, "first")
@@ -45,13 +42,16 @@ public record SuitingWords(Handbook handbook, Settings settings) {
     /** What says how it stands: {@code Triumph suits pots (▫).} Empty where nothing does. */
     public Optional<String> why(Variety variety, Suiting suiting) {
         return switch (suiting.basis()) {
-            case OWN_MARK -> Optional.of("Your mark: " + Terms.FOR_POTS.say(variety.forPots()) + " (" + OWN + ").");
+            case OWN_MARK ->
+                Optional.of("Your mark: " + Terms.FOR_POTS.say(variety.forPots()) + " ("
+                        + OriginMarks.mark(Origin.OWN_FOR_VARIETY) + ").");
             case PACKET -> Optional.of("Its packet says not to force it.");
             case HEIGHT -> suiting.limit().map(limit -> height(variety, suiting.standing(), limit));
             case CLASS -> Suiting.group(variety, handbook).map(group -> ofClass(group, suiting.standing()));
             case KIND ->
                 handbook.entry(variety.kind())
-                        .map(kind -> "Nearly all " + kind.plural() + " suit pots (" + COMMON_PRACTICE + ").");
+                        .map(kind -> "Nearly all " + kind.plural() + " suit pots"
+                                + OriginMarks.after(List.of(Source.COMMON_PRACTICE)) + ".");
             case NOTHING -> Optional.empty();
         };
     }
@@ -72,20 +72,10 @@ public record SuitingWords(Handbook handbook, Settings settings) {
                 .map(height -> Lengths.say(height, settings.lengths()))
                 .orElse("");
         String most = FigureValues.say(limit.name(), Range.of(limit.range().typical()), settings);
-        String by = " (" + (isOwn(limit) ? OWN : source(limit.sources())) + ")";
+        String by = OriginMarks.after(limit);
         return standing == Standing.TALL
                 ? tall + ": tall for small pots, over " + most + by + "; not banned."
                 : tall + ": short enough for small pots, to " + most + by + ".";
-    }
-
-    private static boolean isOwn(FigureInForce limit) {
-        return limit.origin() == Origin.OWN_FOR_VARIETY
-                || limit.origin() == Origin.OWN_FOR_KIND
-                || limit.origin() == Origin.OWN_FOR_HARDY;
-    }
-
-    private static String source(List<String> sources) {
-        return sources.equals(List.of("common-practice")) ? COMMON_PRACTICE : PUBLISHED;
     }
 
     private static String ofClass(GroupEntry group, Standing standing) {
@@ -94,6 +84,6 @@ public record SuitingWords(Handbook handbook, Settings settings) {
             case TALL -> " has long stems for a pot";
             default -> " suits pots";
         };
-        return group.name() + says + " (" + source(group.sources()) + ").";
+        return group.name() + says + OriginMarks.after(group.sources()) + ".";
     }
 }

@@ -60,6 +60,7 @@ record PottingFacts(Filled filled) {
 
     /** A usual way made with the line: it is what the line says of the pots. */
     Optional<UsualWay> made() {
+        Potting filling = over(Potting.NOT_SAID);
         return filled.get(WAY)
                 .filter(Named::isNew)
                 .map(Named::thing)
@@ -69,9 +70,9 @@ record PottingFacts(Filled filled) {
                         container(),
                         across(),
                         mix(),
-                        over(Potting.NOT_SAID).holes(),
-                        over(Potting.NOT_SAID).depth(),
-                        over(Potting.NOT_SAID).topping(),
+                        filling.holes(),
+                        filling.depth(),
+                        filling.topping(),
                         ""));
     }
 
