@@ -22,10 +22,11 @@ import sillbook.words.line.QuickLine;
 final class Scribe {
     private final Page page;
     private final List<Line> done = new ArrayList<>();
-    private List<Stick> sticks = List.of();
+    private Journal beforeLast;
 
     Scribe(Page page) {
         this.page = page;
+        this.beforeLast = page.readAll();
     }
 
     /**
@@ -39,18 +40,14 @@ final class Scribe {
         Journal before = page.readAll();
         Line line = new Line(text, Kept.step(page.carryOut(change)), reading);
         done.add(line);
-        sticks = sticks(before);
+        beforeLast = before;
         return line;
-    }
-
-    private List<Stick> sticks(Journal before) {
-        Journal now = page.readAll();
-        return new Sticks(now, Outlook.of(now, Handbook.standard(), page.today())).pottedSince(before);
     }
 
     /** What to pencil on the sticks of the pots that the last line potted. */
     List<Stick> sticks() {
-        return sticks;
+        Journal now = page.readAll();
+        return new Sticks(now, Outlook.of(now, Handbook.standard(), page.today())).pottedSince(beforeLast);
     }
 
     private Bench bench() {

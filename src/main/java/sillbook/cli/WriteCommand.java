@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sillbook.app.Page;
 import sillbook.exchange.StepsJson;
-import sillbook.words.Stick;
 
 /** Writes lines into the journal, each one step. */
 @Command(
@@ -58,7 +57,7 @@ final class WriteCommand implements Callable<Integer> {
         Scribe scribe = new Scribe(page);
         try {
             for (int at = 0; at < lines.size(); at++) {
-                say(write(scribe, lines, at), scribe.sticks());
+                say(write(scribe, lines, at), scribe);
             }
         } finally {
             if (json.isGiven() && !scribe.done().isEmpty()) {
@@ -86,7 +85,7 @@ final class WriteCommand implements Callable<Integer> {
         return before == 1 ? " The line before it is kept." : " The " + before + " lines before it are kept.";
     }
 
-    private void say(StepsJson.Line written, List<Stick> sticks) {
+    private void say(StepsJson.Line written, Scribe scribe) {
         if (json.isGiven()) {
             return;
         }
@@ -95,7 +94,7 @@ final class WriteCommand implements Callable<Integer> {
             printer.lines(written.reading().then());
         } else {
             printer.line(written.step());
-            sticks.forEach(stick -> printer.line("stick: " + stick.line()));
+            scribe.sticks().forEach(stick -> printer.line("stick: " + stick.line()));
         }
         written.reading().remarks().forEach(printer::warn);
     }

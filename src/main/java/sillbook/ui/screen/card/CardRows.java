@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.List;
 import sillbook.handbook.FigureName;
 import sillbook.model.Event;
-import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
@@ -67,7 +66,7 @@ final class CardRows {
     /** While it waits to be potted: the steps at the bench. */
     private void bench() {
         Pot pot = now.life().pot();
-        if (journal.history(id).stream().anyMatch(event -> event.what() instanceof Happening.Potted)) {
+        if (now.life().potted().isPresent()) {
             return;
         }
         Kind kind = journal.varieties().get(pot.first().variety()).kind();
