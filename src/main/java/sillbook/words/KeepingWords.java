@@ -2,7 +2,6 @@
 package sillbook.words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.handbook.Handbook;
@@ -12,6 +11,7 @@ import sillbook.model.Kind;
 import sillbook.model.Stage;
 import sillbook.season.PotFigures;
 import sillbook.season.PotNow;
+import sillbook.text.Initial;
 
 /** How a pot is kept in the stage it is in, and by what sign that ends: the handbook's words. */
 public record KeepingWords(Handbook handbook) {
@@ -50,7 +50,8 @@ public record KeepingWords(Handbook handbook) {
     private Optional<String> atColour(Kind kind) {
         return first(kind, Topic.WARM_ROOM_END)
                 .flatMap(end -> first(kind, Topic.BLOOM_CARE)
-                        .map(care -> "Once " + clause(end) + ": " + begun(care.says()) + RemarkWords.mark(care)));
+                        .map(care ->
+                                "Once " + clause(end) + ": " + Initial.small(care.says()) + RemarkWords.mark(care)));
     }
 
     /** The nearest word there is: of its class, its kind, hardy bulbs. */
@@ -59,10 +60,6 @@ public record KeepingWords(Handbook handbook) {
     }
 
     private static String clause(Remark remark) {
-        return begun(remark.says()).replaceFirst("[.]$", "");
-    }
-
-    private static String begun(String sentence) {
-        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+        return Initial.small(remark.says()).replaceFirst("[.]$", "");
     }
 }

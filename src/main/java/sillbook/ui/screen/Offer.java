@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import sillbook.text.Initial;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.KeyLine;
 
@@ -47,8 +48,7 @@ public record Offer(Action action, String words, Optional<String> off, Function<
 
     /** The sentence that answers its key while it is off. */
     String refusal(String reason) {
-        String first = Character.toString(Character.toUpperCase(words.codePointAt(0)));
-        return words.replaceFirst("^.", first) + " is off just now: " + reason + ".";
+        return Initial.large(words) + " is off just now: " + reason + ".";
     }
 
     KeyLine.Hint hint(boolean lettersAreText) {

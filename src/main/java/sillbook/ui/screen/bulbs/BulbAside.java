@@ -12,6 +12,7 @@ import sillbook.model.Purchase;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
 import sillbook.season.Suiting;
+import sillbook.text.Initial;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.State;
 import sillbook.words.CautionWords;
@@ -48,12 +49,7 @@ record BulbAside(State state) {
         Optional<String> cold = figure(variety, FigureName.COLD).map(weeks -> "needs " + weeks + " weeks cold");
         Optional<String> bloom = figure(variety, FigureName.IN_BLOOM).map(days -> "blooms " + days + " days");
         String said = Stream.of(cold, bloom).flatMap(Optional::stream).collect(joining(", "));
-        return said.isEmpty() ? Optional.empty() : Optional.of(capital(said) + ".");
-    }
-
-    private static String capital(String said) {
-        String first = Character.toString(Character.toUpperCase(said.codePointAt(0)));
-        return said.replaceFirst("^.", first);
+        return said.isEmpty() ? Optional.empty() : Optional.of(Initial.large(said) + ".");
     }
 
     private Optional<String> figure(Variety variety, FigureName name) {
@@ -71,7 +67,7 @@ record BulbAside(State state) {
         List<Event> events = state.journal().history(new Subject.OfVariety(variety.id()));
         return events.isEmpty()
                 ? Optional.empty()
-                : Optional.of(capital(new Entries(state.journal())
+                : Optional.of(Initial.large(new Entries(state.journal())
                         .say(events.get(events.size() - 1).what())));
     }
 

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import sillbook.season.Job;
 import sillbook.season.PlaceNow;
 import sillbook.season.Today.Attention;
+import sillbook.text.Initial;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.State;
 import sillbook.words.AttentionWords;
@@ -71,7 +72,6 @@ record PlaceAside(State state) {
     }
 
     private static String sentence(String words) {
-        String first = Character.toString(Character.toUpperCase(words.codePointAt(0)));
-        return words.replaceFirst("^.", first) + ".";
+        return Initial.large(words) + ".";
     }
 }
