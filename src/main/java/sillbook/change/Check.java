@@ -2,12 +2,12 @@
 package sillbook.change;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Edit;
@@ -17,29 +17,60 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
+import sillbook.model.Purchase.State;
 import sillbook.model.Subject;
 
 /**
- * Pots are looked at.
+ * Pots, and bulbs that wait to be potted, are looked at.
  *
  * @param found what was seen, pot by pot; kept in the terms of the way each is grown
+ * @param felt what was found of dry bulbs, purchase by purchase
  * @param round the place whose round this is; every pot that stands there is then in {@code found}
  */
-public record Check(Map<Id<Pot>, Findings> found, Optional<Id<Place>> round, Day day) implements Change {
+public record Check(Map<Id<Pot>, Findings> found, Map<Id<Purchase>, Findings> felt, Optional<Id<Place>> round, Day day)
+        implements Change {
     public Check {
         found = Collections.unmodifiableMap(new LinkedHashMap<>(found));
+        felt = Collections.unmodifiableMap(new LinkedHashMap<>(felt));
+    }
+
+    /** A look at pots alone. */
+    public Check(Map<Id<Pot>, Findings> found, Optional<Id<Place>> round, Day day) {
+        this(found, Map.of(), round, day);
     }
 
     @Override
     public Stream<? extends Id<?>> names() {
-        return Stream.concat(found.keySet().stream(), round.stream());
+        return Stream.of(found.keySet().stream(), felt.keySet().stream(), round.stream())
+                .flatMap(ids -> ids);
     }
 
     @Override
     public Decision decide(Journal journal, Hand hand) {
-        return Rules.growing(journal, found.keySet(), day, hand)
+        Optional<Refusal> bulbs = felt.keySet().stream()
+                .flatMap(purchase -> notHere(journal.purchases().get(purchase), journal).stream())
+                .findFirst();
+        return Rules.firstOf(pots(journal, hand), bulbs)
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(name(journal), edits(journal, hand)));
+    }
+
+    private Optional<Refusal> pots(Journal journal, Hand hand) {
+        return found.isEmpty() && !felt.isEmpty()
+                ? Rules.hasHappened(day, hand)
+                : Rules.growing(journal, found.keySet(), day, hand);
+    }
+
+    private Optional<Refusal> notHere(Purchase bulbs, Journal journal) {
+        String whose = "The bulbs of " + Said.variety(journal, bulbs.variety());
+        if (bulbs.state() != State.IN_HAND) {
+            return Rules.refuse(whose + " are not here. Write first that they came.");
+        }
+        return day.latest().isBefore(bulbs.day().earliest())
+                ? Rules.refuse(whose + " came on " + Said.day(bulbs.day().likely()) + ", after "
+                        + Said.day(day.likely()) + ". Write a later day.")
+                : Optional.empty();
     }
 
     private List<Edit> edits(Journal journal, Hand hand) {
@@ -49,6 +80,8 @@ public record Check(Map<Id<Pot>, Findings> found, Optional<Id<Place>> round, Day
                 new Subject.OfPot(pot),
                 day,
                 seen(findings, journal.pots().get(pot))))));
+        felt.forEach((purchase, findings) -> edits.add(new Edit.Put(hand.event(
+                journal, new Subject.OfPurchase(purchase), day, new Happening.Checked(findings.ofDryBulbs())))));
         return edits;
     }
 
@@ -57,8 +90,21 @@ public record Check(Map<Id<Pot>, Findings> found, Optional<Id<Place>> round, Day
     }
 
     private String name(Journal journal) {
-        Collection<Id<Pot>> pots = found.keySet();
-        return round.map(place -> "round of " + Said.place(journal, place) + ", " + Said.plural(pots.size(), "pot"))
-                .orElseGet(() -> Said.labels(journal, pots) + " checked");
+        return round.map(place -> "round of " + Said.place(journal, place) + howMuch())
+                .orElseGet(() -> who(journal) + " checked");
+    }
+
+    private String howMuch() {
+        String pots = found.isEmpty() ? "" : ", " + Said.plural(found.size(), "pot");
+        return felt.isEmpty() ? pots : pots + ", dry bulbs";
+    }
+
+    private String who(Journal journal) {
+        Stream<String> pots = found.isEmpty() ? Stream.of() : Stream.of(Said.labels(journal, found.keySet()));
+        Stream<String> bulbs = felt.keySet().stream()
+                .map(purchase -> "bulbs of "
+                        + Said.variety(
+                                journal, journal.purchases().get(purchase).variety()));
+        return Stream.concat(pots, bulbs).collect(Collectors.joining(", "));
     }
 }

@@ -41,6 +41,6 @@ final class RoundCommand extends View {
                 () -> RoundJson.write(list, cautions, Provisos.NONE),
                 () -> new RoundText(list, cautions).lines(),
                 List.of(),
-                "No pot stands in the " + called.name() + ".");
+                "Nothing stands or waits in the " + called.name() + ".");
     }
 }

@@ -8,7 +8,9 @@ import sillbook.exchange.RoundList.Row;
 import sillbook.model.Journal;
 import sillbook.season.Readiness;
 import sillbook.season.Verdict;
+import sillbook.season.WaitingBulbs;
 import sillbook.text.Columns;
+import sillbook.text.Initial;
 import sillbook.text.Width;
 import sillbook.words.Counts;
 import sillbook.words.Days;
@@ -18,6 +20,7 @@ import sillbook.words.RoundWords;
 
 /** The list of a round for paper: what stands there, boxes to tick, and how it is written back. */
 record RoundText(RoundList list, List<String> cautions) {
+    private static final double DAYS_IN_WEEK = 7;
     private static final int WIDTH = 80;
     private static final int LABELS = 8;
     private static final int MOST_LABELS = 18;
@@ -26,11 +29,12 @@ record RoundText(RoundList list, List<String> cautions) {
     private static final String INDENT = " ".repeat(LABELS);
 
     List<String> lines() {
-        if (list.rows().isEmpty()) {
+        if (list.rows().isEmpty() && list.bulbs().isEmpty()) {
             return List.of();
         }
         List<String> lines = new ArrayList<>(List.of(title(), when(), "", heading()));
         list.rows().forEach(row -> add(row, lines));
+        list.bulbs().forEach(bulbs -> add(bulbs, lines));
         lines.add("");
         lines.addAll(writtenBack());
         cautions.forEach(caution -> lines.addAll(wrapped("! " + caution)));
@@ -45,7 +49,8 @@ record RoundText(RoundList list, List<String> cautions) {
         String asked = list.round()
                 .map(round -> ", every " + Counts.of(round.everyDays(), "day") + ", last " + Days.date(round.last()))
                 .orElse("");
-        return Days.aloud(list.day()) + ". " + Counts.of(list.pots(), "pot") + asked + ".";
+        String what = RoundWords.what(list.pots(), !list.bulbs().isEmpty());
+        return Days.aloud(list.day()) + ". " + Initial.large(what) + asked + ".";
     }
 
     private static String heading() {
@@ -61,6 +66,17 @@ record RoundText(RoundList list, List<String> cautions) {
         if (isDecidedByALook(row)) {
             lines.add(INDENT + "look for roots or a shoot: its weeks are had");
         }
+    }
+
+    /** Bulbs that wait dry: are they firm? */
+    private void add(WaitingBulbs bulbs, List<String> lines) {
+        String name = "dry " + new PotNames(journal()).variety(bulbs.purchase().variety()) + " x" + bulbs.bulbs();
+        String weeks =
+                bulbs.dry().days() == 0 ? "" : "dry, " + Math.round(bulbs.dry().days() / DAYS_IN_WEEK);
+        String felt = bulbs.felt().map(day -> "felt " + Days.date(day)).orElse("");
+        lines.add((Columns.left(Columns.fit(name, NAME - 1), NAME) + Columns.left(weeks, WEEKS - NAME) + felt)
+                .stripTrailing());
+        lines.add(blank("[ ] firm [ ] soft [ ] mould "));
     }
 
     /** What stands there; many labels that do not run have lines of their own. */

@@ -76,8 +76,8 @@ final class TodayText {
     }
 
     private String round(Job.Round round) {
-        return names.place(round.place()) + ", " + Counts.of(round.pots().size(), "pot") + ": " + words.asks(round)
-                + " every " + Counts.of(round.everyDays(), "day") + ", " + JobWords.last(round);
+        return names.place(round.place()) + ", " + JobWords.what(round) + ": " + words.asks(round) + " every "
+                + Counts.of(round.everyDays(), "day") + ", " + JobWords.last(round);
     }
 
     private String dailyCare(Job.DailyCare care) {

@@ -18,7 +18,6 @@ import sillbook.season.PlaceNow;
 import sillbook.season.Route;
 import sillbook.season.Today;
 import sillbook.text.Safe;
-import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.JobWords;
 import sillbook.words.PotNames;
@@ -77,8 +76,7 @@ public final class ComingJobs {
     }
 
     private CalendarEntry entry(Job.Round round) {
-        String says = "Round of the " + names.place(round.place()) + ", "
-                + Counts.of(round.pots().size(), "pot");
+        String says = "Round of the " + names.place(round.place()) + ", " + JobWords.what(round);
         return entry(round.place(), round, says, words.asks(round));
     }
 

@@ -38,6 +38,7 @@ record JobJson(Named named, LocalDate today) {
         return new Fields()
                 .text("place", named.place(round.place()))
                 .texts("pots", named.labels(round.pots()))
+                .texts("bulbs", round.bulbs().stream().map(named::bulbs).toList())
                 .number("everyDays", round.everyDays())
                 .day("last", round.last())
                 .day("on", round.on())

@@ -7,6 +7,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
@@ -31,6 +32,11 @@ record Named(Journal journal) {
 
     String variety(Id<Variety> variety) {
         return journal.varieties().get(variety).name();
+    }
+
+    /** Bulbs bought, by the name of their variety. */
+    String bulbs(Id<Purchase> purchase) {
+        return variety(journal.purchases().get(purchase).variety());
     }
 
     String season(Pot pot) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import sillbook.exchange.RoundList.Row;
 import sillbook.season.Job;
 import sillbook.season.Readiness;
+import sillbook.season.WaitingBulbs;
 import sillbook.words.Provisos;
 
 /** The list of a round as JSON. */
@@ -25,9 +26,18 @@ public final class RoundJson {
                 .whole("everyDays", list.round().map(Job.Round::everyDays))
                 .day("last", list.round().map(Job.Round::last))
                 .list("rows", list.rows(), row -> row(named, row))
+                .list("bulbs", list.bulbs(), bulbs -> bulbs(named, bulbs))
                 .text("line", list.line())
                 .texts("cautions", cautions);
         return Answer.write(fields, provisos);
+    }
+
+    private static Fields bulbs(Named named, WaitingBulbs bulbs) {
+        return new Fields()
+                .text("variety", named.bulbs(bulbs.purchase().id()))
+                .number("bulbs", bulbs.bulbs())
+                .number("dryDays", bulbs.dry().days())
+                .day("felt", bulbs.felt());
     }
 
     private static Fields row(Named named, Row row) {

@@ -15,6 +15,7 @@ import sillbook.season.Job;
 import sillbook.season.Outlook;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotNow;
+import sillbook.season.WaitingBulbs;
 import sillbook.words.Lengths;
 import sillbook.words.PotNames;
 import sillbook.words.RoundWords;
@@ -24,12 +25,20 @@ import sillbook.words.RoundWords;
  *
  * @param round the next round; empty where none is ever asked for, or the daily care has it
  * @param rows a pot each, the pots of a batch together
+ * @param bulbs those that wait there dry
  */
-public record RoundList(Journal journal, LocalDate day, Place place, Optional<Job.Round> round, List<Row> rows) {
+public record RoundList(
+        Journal journal,
+        LocalDate day,
+        Place place,
+        Optional<Job.Round> round,
+        List<Row> rows,
+        List<WaitingBulbs> bulbs) {
     private static final List<String> SEEN = List.of("dry", "mould");
 
     public RoundList {
         rows = List.copyOf(rows);
+        bulbs = List.copyOf(bulbs);
     }
 
     /**
@@ -55,13 +64,17 @@ public record RoundList(Journal journal, LocalDate day, Place place, Optional<Jo
         List<Row> rows = words.rows(now.pots()).stream()
                 .map(pots -> row(pots, words, outlook))
                 .toList();
-        return new RoundList(journal, outlook.day(), place, now.round(), rows);
+        return new RoundList(journal, outlook.day(), place, now.round(), rows, outlook.dryAt(place.id()));
     }
 
     private static Row row(List<Id<Pot>> pots, RoundWords words, Outlook outlook) {
         Id<Pot> first = pots.get(0);
         Optional<LocalDate> looked = words.lastCheck(first).map(Event::day).map(Day::likely);
         return new Row(pots, outlook.pot(first), looked, words.lastTime(first));
+    }
+
+    private String variety(WaitingBulbs dry) {
+        return journal.varieties().get(dry.purchase().variety()).name();
     }
 
     /** How many pots stand there. */
@@ -82,6 +95,9 @@ public record RoundList(Journal journal, LocalDate day, Place place, Optional<Jo
         List<String> exceptions = new ArrayList<>();
         for (int at = 0; at < Math.min(rows.size(), seen.size()); at++) {
             exceptions.add(names.label(rows.get(at).pots().get(0)) + " " + seen.get(at));
+        }
+        if (rows.isEmpty()) {
+            bulbs.stream().limit(1).forEach(dry -> exceptions.add(RoundWords.bulbs(variety(dry)) + " soft"));
         }
         return RoundWords.line(place, exceptions);
     }

@@ -76,7 +76,10 @@ public final class TodayJson {
 
             @Override
             public Fields hazard(Attention.BesideHazard beside) {
-                return place(beside).number("pots", beside.pots()).text("hazard", Terms.HAZARDS.say(beside.hazard()));
+                return place(beside)
+                        .number("pots", beside.pots())
+                        .number("bulbs", beside.bulbs())
+                        .text("hazard", Terms.HAZARDS.say(beside.hazard()));
             }
 
             @Override
@@ -87,6 +90,15 @@ public final class TodayJson {
             @Override
             public Fields notCold(Attention.NotCold notCold) {
                 return place(notCold).number("pots", notCold.pots());
+            }
+
+            @Override
+            public Fields dryLong(Attention.DryLong dry) {
+                return place(dry)
+                        .text("bulbs", named.bulbs(dry.bulbs().purchase().id()))
+                        .number("count", dry.bulbs().bulbs())
+                        .number("dryDays", dry.bulbs().dry().days())
+                        .day("potBy", dry.potBy());
             }
         });
     }

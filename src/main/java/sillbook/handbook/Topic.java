@@ -21,6 +21,8 @@ public enum Topic {
     TOO_LITTLE_COLD("too-little-cold"),
     TOO_MUCH_COLD("too-much-cold"),
     DRY_COLD("dry-cold"),
+    /** How bulbs are kept until they are potted. */
+    DRY_KEEPING("dry-keeping"),
     /** What else is peculiar to a kind. */
     NOTE("note"),
     AFTERCARE("aftercare"),

@@ -60,6 +60,21 @@ public record Findings(
         return way.isOverWater() && moisture.isPresent() ? overWater(moisture.get()) : this;
     }
 
+    /** The same of bulbs that are not potted: how they feel, and troubles. */
+    public Findings ofDryBulbs() {
+        return new Findings(
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                firmness,
+                Set.of(),
+                troubles,
+                note);
+    }
+
     private Findings overWater(Moisture felt) {
         Water level = switch (felt) {
             case DRY -> Water.LOW;

@@ -62,8 +62,12 @@ record ColdReading(Journal journal, LocalDate today) {
     DryCold dry(Planting planting, Optional<Day> potted) {
         return planting.purchase()
                 .flatMap(journal.purchases()::find)
-                .map(purchase -> new DryCold(beforeItCame(purchase), atItsPlace(purchase, potted)))
+                .map(purchase -> dry(purchase, potted))
                 .orElse(DryCold.UNKNOWN);
+    }
+
+    DryCold dry(Purchase purchase, Optional<Day> potted) {
+        return new DryCold(beforeItCame(purchase), atItsPlace(purchase, potted));
     }
 
     private static Optional<Integer> beforeItCame(Purchase purchase) {
@@ -71,7 +75,7 @@ record ColdReading(Journal journal, LocalDate today) {
     }
 
     /** Days since they came, up to a day of potting if there is one, on which it was cold where they wait. */
-    int atItsPlace(Purchase purchase, Optional<Day> potted) {
+    private int atItsPlace(Purchase purchase, Optional<Day> potted) {
         LocalDate came = purchase.day().likely();
         LocalDate until = potted.map(Day::likely).filter(today::isAfter).orElse(today);
         return Optional.of(DaySpan.of(came, until.isBefore(came) ? came : until))

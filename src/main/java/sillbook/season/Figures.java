@@ -95,6 +95,11 @@ public final class Figures {
         return find(new Bulb(Optional.empty(), kind, like(kind)), name);
     }
 
+    /** The weeks of dry cold that count for a variety; empty where it needs no cold. */
+    Optional<FigureInForce> dryLimit(Variety variety) {
+        return find(variety, FigureName.COLD).flatMap(cold -> find(variety, FigureName.DRY_COLD));
+    }
+
     private Optional<FigureInForce> find(Bulb bulb, FigureName name) {
         Optional<FigureInForce> found = FigureInForce.find(handbook, own, bulb, name);
         return name == FigureName.IN_BLOOM ? found.or(() -> Optional.of(USUAL_BLOOM)) : found;

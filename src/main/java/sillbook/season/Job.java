@@ -9,6 +9,7 @@ import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.reckon.dates.Window;
 
 /** Something to do. A pot has only its next job; looks at pots are asked for by place. */
@@ -79,15 +80,17 @@ public sealed interface Job {
     }
 
     /**
-     * The round of one place: a look at all its pots.
+     * The round of one place: a look at all that stands there.
      *
-     * @param everyDays the place's own interval
-     * @param last the day since which not every pot there has been looked at; coming to the place counts as a look
+     * @param bulbs purchases that wait there dry
+     * @param everyDays the place's own interval; a week at most where dry bulbs wait
+     * @param last the day since which not every pot there, or purchase, has been looked at; coming to the place counts as a look
      * @param settles pots there that may come in as soon as somebody has seen roots or a shoot
      */
     record Round(
             Id<Place> place,
             List<Id<Pot>> pots,
+            List<Id<Purchase>> bulbs,
             int everyDays,
             LocalDate last,
             Window window,
@@ -98,6 +101,7 @@ public sealed interface Job {
             implements Job {
         public Round {
             pots = List.copyOf(pots);
+            bulbs = List.copyOf(bulbs);
             settles = List.copyOf(settles);
         }
 
@@ -112,7 +116,7 @@ public sealed interface Job {
         }
 
         Round settling(List<Id<Pot>> waiting) {
-            return new Round(place, pots, everyDays, last, window, on, due, putOff, waiting);
+            return new Round(place, pots, bulbs, everyDays, last, window, on, due, putOff, waiting);
         }
     }
 

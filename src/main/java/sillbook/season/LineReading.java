@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import sillbook.model.Id;
 import sillbook.model.Pot;
@@ -13,7 +16,21 @@ import sillbook.model.Stage;
 record LineReading(
         Lines lines, Batches batches, Function<Id<Pot>, PotNow> now, Function<Id<Pot>, Optional<Job.OfPots>> job) {
 
-    PotLine of(PotNow pot) {
+    /** A line for each, in their order; the pots of a batch share that of the first. */
+    List<PotLine> all(List<PotNow> pots) {
+        List<PotLine> drawn = new ArrayList<>();
+        Set<Id<Pot>> done = new HashSet<>();
+        for (PotNow pot : pots) {
+            if (!done.contains(pot.life().pot().id())) {
+                PotLine line = of(pot);
+                done.addAll(line.pots());
+                drawn.add(line);
+            }
+        }
+        return drawn;
+    }
+
+    private PotLine of(PotNow pot) {
         Optional<BatchShare> batch = batches.of(pot.life().pot());
         List<Id<Pot>> pots =
                 batch.map(BatchShare::pots).orElse(List.of(pot.life().pot().id()));

@@ -3,16 +3,13 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
 import sillbook.model.Batch;
@@ -41,6 +38,7 @@ public final class Outlook {
     private final Neighbours neighbours;
     private final Batches batches;
     private final Standings standings;
+    private final DryBulbs dryBulbs;
     private final Rounds rounds;
     private final Displays displays;
     private final List<PotLife> lives;
@@ -59,7 +57,8 @@ public final class Outlook {
         this.neighbours = new Neighbours(journal, destinations);
         this.batches = new Batches(lives);
         this.standings = new Standings(lives);
-        this.rounds = new Rounds(journal, today, standings);
+        this.dryBulbs = new DryBulbs(journal, figures, lives, today);
+        this.rounds = new Rounds(journal, today, standings, dryBulbs);
         this.displays = new Displays(lives);
     }
 
@@ -158,6 +157,16 @@ public final class Outlook {
         return standings.at(place).stream().map(life -> life.pot().id()).toList();
     }
 
+    /** The bulbs that wait dry at a place and are looked at there: of this season or one to come. */
+    public List<WaitingBulbs> dryAt(Id<Place> place) {
+        return dryBulbs.lookedAfterAt(place);
+    }
+
+    /** The same of a variety, wherever they wait. */
+    public List<WaitingBulbs> dryOf(Id<Variety> variety) {
+        return dryBulbs.of(variety);
+    }
+
     /** Of some pots those whose turn it is to go to a place first, most ready first; none that stands there already. */
     public List<Id<Pot>> turnsInto(Stage stage, Id<Place> place, Collection<Id<Pot>> of) {
         return Turns.into(stage, place, of.stream().map(this::pot));
@@ -247,7 +256,7 @@ public final class Outlook {
                 sheet.later(),
                 flowers.inBloom(),
                 flowers.opening(),
-                new PlacesReading(journal, standings, rounds, today).attention(),
+                new PlacesReading(journal, standings, dryBulbs, rounds, today).attention(),
                 new WeeksAhead(current().pots().values(), today).list(),
                 new DoneReading(journal, today).list());
     }
@@ -256,7 +265,7 @@ public final class Outlook {
     public List<PlaceNow> places() {
         PlacesAhead inTwoWeeks = new PlacesAhead(current().pots().values(), lines(season, today), destinations)
                 .to(today.plusDays(Today.SOON_DAYS));
-        PlacesReading reading = new PlacesReading(journal, standings, rounds, today);
+        PlacesReading reading = new PlacesReading(journal, standings, dryBulbs, rounds, today);
         return journal.places().all().stream()
                 .map(place -> reading.now(place, inTwoWeeks))
                 .toList();
@@ -294,16 +303,7 @@ public final class Outlook {
 
     private List<PotLine> drawn(List<PotNow> pots, Lines lines) {
         Batches together = new Batches(pots.stream().map(PotNow::life).toList());
-        List<PotLine> drawn = new ArrayList<>();
-        Set<Id<Pot>> done = new LinkedHashSet<>();
-        for (PotNow pot : pots) {
-            if (!done.contains(pot.life().pot().id())) {
-                PotLine line = new LineReading(lines, together, this::pot, this::job).of(pot);
-                done.addAll(line.pots());
-                drawn.add(line);
-            }
-        }
-        return drawn;
+        return new LineReading(lines, together, this::pot, this::job).all(pots);
     }
 
     /** The days of a season on which something is in flower. */

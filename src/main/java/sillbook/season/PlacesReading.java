@@ -10,22 +10,20 @@ import sillbook.model.Day;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
-import sillbook.model.Purchase;
 import sillbook.season.Today.Attention;
 
 /** What is to be said of the places that pots stand at. */
-record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalDate today) {
+record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Rounds rounds, LocalDate today) {
 
     /** Places in the order of the journal; of each the gravest first. */
     List<Attention> attention() {
         List<Attention> found = new ArrayList<>();
         for (Place place : journal.places().all()) {
-            if (standings.count(place.id()) > 0) {
-                overRoom(place, found);
-                notCold(place, found);
-                unchecked(place, found);
-                hazards(place, found);
-            }
+            overRoom(place, found);
+            notCold(place, found);
+            dryLong(place, found);
+            unchecked(place, found);
+            hazards(place, found);
         }
         return found;
     }
@@ -49,6 +47,12 @@ record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalD
         }
     }
 
+    private void dryLong(Place place, List<Attention> found) {
+        for (WaitingBulbs bulbs : dryBulbs.lookedAfterAt(place.id())) {
+            bulbs.potBy(today).ifPresent(day -> found.add(new Attention.DryLong(place.id(), bulbs, day)));
+        }
+    }
+
     private void unchecked(Place place, List<Attention> found) {
         rounds.of(place)
                 .filter(round -> today.isAfter(round.window().latest()))
@@ -56,9 +60,13 @@ record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalD
     }
 
     private void hazards(Place place, List<Attention> found) {
+        int pots = standings.count(place.id());
+        int bulbs = dryBulbs.lookedAfterAt(place.id()).stream()
+                .mapToInt(WaitingBulbs::bulbs)
+                .sum();
         for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.FOOD)) {
-            if (place.hazards().contains(hazard)) {
-                found.add(new Attention.BesideHazard(place.id(), standings.count(place.id()), hazard));
+            if (place.hazards().contains(hazard) && pots + bulbs > 0) {
+                found.add(new Attention.BesideHazard(place.id(), pots, bulbs, hazard));
             }
         }
     }
@@ -70,22 +78,10 @@ record PlacesReading(Journal journal, Standings standings, Rounds rounds, LocalD
                 there.stream().map(life -> life.pot().id()).toList(),
                 inTwoWeeks.at(place.id()),
                 inTwoWeeks.keptAt(place.id()),
-                waiting(place),
+                dryBulbs.at(place.id()),
                 lastLook(there),
                 place.coldDays().contains(today),
                 rounds.of(place));
-    }
-
-    private List<WaitingBulbs> waiting(Place place) {
-        ColdReading cold = new ColdReading(journal, today);
-        return journal.purchases().all().stream()
-                .filter(purchase -> purchase.state() == Purchase.State.IN_HAND)
-                .filter(purchase -> purchase.waits().equals(Optional.of(place.id())))
-                .sorted(Comparator.comparing(Purchase::day).thenComparing(Purchase::id))
-                .map(purchase -> new WaitingBulbs(
-                        purchase, Stock.left(purchase, journal), cold.atItsPlace(purchase, Optional.empty())))
-                .filter(waiting -> waiting.bulbs() > 0)
-                .toList();
     }
 
     /** Coming to a place is no look at it. */

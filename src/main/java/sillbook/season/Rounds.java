@@ -17,20 +17,26 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.reckon.dates.Window;
 
-/** Asks for looks at pots: place by place at the place's own interval, and once a day for all out of the cold. */
+/** Asks for looks at pots and dry bulbs: place by place at the place's own interval, and once a day for all out of the cold. */
 final class Rounds {
     private final Journal journal;
     private final LocalDate today;
-    private final Standings standings;
+    /** Dry bulbs are felt once a week (common practice). */
+    private static final int DRY_BULBS_EVERY_DAYS = 7;
 
-    Rounds(Journal journal, LocalDate today, Standings standings) {
+    private final Standings standings;
+    private final DryBulbs dryBulbs;
+
+    Rounds(Journal journal, LocalDate today, Standings standings, DryBulbs dryBulbs) {
         this.journal = journal;
         this.today = today;
         this.standings = standings;
+        this.dryBulbs = dryBulbs;
     }
 
     /** The next round of every place that is asked for, the longest due and then the fullest first. */
@@ -42,10 +48,21 @@ final class Rounds {
                 .toList();
     }
 
+    /** What a round looks at: pots, but where they belong to the daily care, and dry bulbs. */
+    private record There(List<PotLife> pots, List<WaitingBulbs> bulbs) {
+        boolean isNothing() {
+            return pots.isEmpty() && bulbs.isEmpty();
+        }
+    }
+
+    private There at(Place place) {
+        return new There(isDaily(place) ? List.of() : standings.at(place.id()), dryBulbs.lookedAfterAt(place.id()));
+    }
+
     /** The next round of a place; empty where it is never asked for, belongs to the daily care, or nothing stands. */
     Optional<Job.Round> of(Place place) {
-        List<PotLife> there = standings.at(place.id());
-        if (everyDays(place, there) == 0 || isDaily(place) || there.isEmpty()) {
+        There there = at(place);
+        if (there.isNothing() || everyDays(place, there) == 0) {
             return Optional.empty();
         }
         Answers answers = answers(place);
@@ -56,16 +73,30 @@ final class Rounds {
                 answers.delay(JobKind.CHECK).filter(put -> put.until().isAfter(next));
         LocalDate on = delay.map(Job.Delay::until).orElse(next);
         return Optional.of(new Job.Round(
-                place.id(), ids(there), due.everyDays(), due.last(), window, on, Due.on(on, today), delay, List.of()));
+                place.id(),
+                ids(there.pots()),
+                there.bulbs().stream().map(bulbs -> bulbs.purchase().id()).toList(),
+                due.everyDays(),
+                due.last(),
+                window,
+                on,
+                Due.on(on, today),
+                delay,
+                List.of()));
     }
 
     /**
      * The place's own interval. A trench that is never asked for while it is buried is asked for like any other cold place once a
-     * pot was lifted there: now there is something to see, and what was seen speaks for the others (common practice).
+     * pot was lifted there: now there is something to see, and what was seen speaks for the others (common practice). Dry bulbs are
+     * asked for weekly wherever they wait.
      */
-    private static int everyDays(Place place, List<PotLife> there) {
-        boolean isOpened = place.sort() == Sort.TRENCH && there.stream().anyMatch(Rounds::isLifted);
-        return place.checkEveryDays() == 0 && isOpened ? Sort.OTHER.usualCheckDays() : place.checkEveryDays();
+    private static int everyDays(Place place, There there) {
+        boolean isOpened = place.sort() == Sort.TRENCH && there.pots().stream().anyMatch(Rounds::isLifted);
+        int own = place.checkEveryDays() == 0 && isOpened ? Sort.OTHER.usualCheckDays() : place.checkEveryDays();
+        if (there.bulbs().isEmpty()) {
+            return own;
+        }
+        return own == 0 || isDaily(place) ? DRY_BULBS_EVERY_DAYS : Math.min(own, DRY_BULBS_EVERY_DAYS);
     }
 
     /** Whether a pot was lifted since it came to where it stands now. */
@@ -98,16 +129,18 @@ final class Rounds {
 
     /** Why the round of a place falls on its day; empty where there is none. */
     Optional<Why.RoundDue> why(Place place) {
-        return of(place).map(round -> why(place, standings.at(place.id()), answers(place)));
+        return of(place).map(round -> why(place, at(place), answers(place)));
     }
 
     /** A round that was left out counts as if it had been made. */
-    private static Why.RoundDue why(Place place, List<PotLife> there, Answers answers) {
+    private static Why.RoundDue why(Place place, There there, Answers answers) {
         Map<Id<Pot>, LocalDate> looks = new LinkedHashMap<>();
-        there.forEach(life -> looks.put(life.pot().id(), lastLook(life)));
+        there.pots().forEach(life -> looks.put(life.pot().id(), lastLook(life)));
+        Map<Id<Purchase>, LocalDate> felt = new LinkedHashMap<>();
+        there.bulbs().forEach(bulbs -> felt.put(bulbs.purchase().id(), bulbs.lastLook()));
         Optional<LocalDate> leftOut =
                 Optional.ofNullable(answers.leftOut().get(JobKind.CHECK)).map(Day::likely);
-        return Why.RoundDue.of(looks, leftOut, everyDays(place, there));
+        return Why.RoundDue.of(looks, felt, leftOut, everyDays(place, there));
     }
 
     private static LocalDate lastLook(PotLife life) {

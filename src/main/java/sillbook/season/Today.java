@@ -92,6 +92,8 @@ public record Today(
             R unchecked(Unchecked attention);
 
             R notCold(NotCold attention);
+
+            R dryLong(DryLong attention);
         }
 
         <R> R fold(Cases<R> cases);
@@ -114,8 +116,8 @@ public record Today(
             }
         }
 
-        /** Pots stand with food or with ripening fruit. */
-        record BesideHazard(Id<Place> place, int pots, Hazard hazard) implements Attention {
+        /** Pots, or dry bulbs, lie with food or with ripening fruit. */
+        record BesideHazard(Id<Place> place, int pots, int bulbs, Hazard hazard) implements Attention {
             @Override
             public String code() {
                 return "beside-hazard";
@@ -150,6 +152,23 @@ public record Today(
             @Override
             public <R> R fold(Cases<R> cases) {
                 return cases.notCold(this);
+            }
+        }
+
+        /**
+         * Bulbs have been cold and dry here for about as long as does them good.
+         *
+         * @param potBy the day from which more of it counts for nothing; may be past
+         */
+        record DryLong(Id<Place> place, WaitingBulbs bulbs, LocalDate potBy) implements Attention {
+            @Override
+            public String code() {
+                return "dry-long";
+            }
+
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.dryLong(this);
             }
         }
     }

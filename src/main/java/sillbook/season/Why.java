@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.Source;
 import sillbook.model.Id;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.model.Stage;
 import sillbook.model.Wish;
 import sillbook.reckon.dates.DayCount;
@@ -275,10 +277,16 @@ public sealed interface Why<R> {
      * @param looks the last look at each pot; coming to the place counts as one
      * @param leftOut the last round that was left out, which counts as made
      */
-    record RoundDue(Map<Id<Pot>, LocalDate> looks, Optional<LocalDate> leftOut, int everyDays, LocalDate result)
+    record RoundDue(
+            Map<Id<Pot>, LocalDate> looks,
+            Map<Id<Purchase>, LocalDate> felt,
+            Optional<LocalDate> leftOut,
+            int everyDays,
+            LocalDate result)
             implements Why<LocalDate> {
         public RoundDue {
             looks = Collections.unmodifiableMap(new LinkedHashMap<>(looks));
+            felt = Collections.unmodifiableMap(new LinkedHashMap<>(felt));
         }
 
         @Override
@@ -286,8 +294,13 @@ public sealed interface Why<R> {
             return cases.roundDue(this);
         }
 
-        static RoundDue of(Map<Id<Pot>, LocalDate> looks, Optional<LocalDate> leftOut, int everyDays) {
-            return new RoundDue(looks, leftOut, everyDays, last(looks, leftOut).plusDays(everyDays));
+        static RoundDue of(
+                Map<Id<Pot>, LocalDate> looks,
+                Map<Id<Purchase>, LocalDate> felt,
+                Optional<LocalDate> leftOut,
+                int everyDays) {
+            LocalDate due = last(looks, felt, leftOut).plusDays(everyDays);
+            return new RoundDue(looks, felt, leftOut, everyDays, due);
         }
 
         @Override
@@ -295,14 +308,16 @@ public sealed interface Why<R> {
             return last().plusDays(everyDays);
         }
 
-        /** The day since which not every pot was looked at. */
+        /** The day since which not every pot, or purchase, was looked at. */
         public LocalDate last() {
-            return last(looks, leftOut);
+            return last(looks, felt, leftOut);
         }
 
-        private static LocalDate last(Map<Id<Pot>, LocalDate> looks, Optional<LocalDate> leftOut) {
-            LocalDate last =
-                    looks.values().stream().min(Comparator.naturalOrder()).orElseThrow();
+        private static LocalDate last(
+                Map<Id<Pot>, LocalDate> looks, Map<Id<Purchase>, LocalDate> felt, Optional<LocalDate> leftOut) {
+            LocalDate last = Stream.concat(looks.values().stream(), felt.values().stream())
+                    .min(Comparator.naturalOrder())
+                    .orElseThrow();
             return leftOut.filter(last::isBefore).orElse(last);
         }
 

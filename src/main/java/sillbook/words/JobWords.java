@@ -125,6 +125,19 @@ public record JobWords(Journal journal, LocalDate today) {
 
     /** {@code moist? roots? shoot?}, {@code water? roots? shoot?}: what can be seen in the ways of growing that stand there. */
     public String asks(Job.Round round) {
+        List<String> asked = new ArrayList<>(round.pots().isEmpty() ? List.of() : asksOfPots(round));
+        if (!round.bulbs().isEmpty()) {
+            asked.add("firm?");
+        }
+        return String.join(" ", asked);
+    }
+
+    /** What a round looks at. */
+    public static String what(Job.Round round) {
+        return RoundWords.what(round.pots().size(), !round.bulbs().isEmpty());
+    }
+
+    private List<String> asksOfPots(Job.Round round) {
         Set<Way> ways = EnumSet.noneOf(Way.class);
         round.pots().forEach(pot -> ways.add(journal.pots().get(pot).way()));
         List<String> asked = new ArrayList<>();
@@ -139,7 +152,7 @@ public record JobWords(Journal journal, LocalDate today) {
             asked.add("roots?");
         }
         asked.add("shoot?");
-        return String.join(" ", asked);
+        return asked;
     }
 
     /** {@code last  2 Jan}. */

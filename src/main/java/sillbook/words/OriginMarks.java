@@ -33,6 +33,15 @@ public final class OriginMarks {
 
     /** A figure's usual value with its mark: {@code ▫15}. */
     public static String marked(FigureInForce figure) {
-        return mark(figure.origin()) + Decimal.say(figure.range().typical(), 1);
+        return marked(figure.origin(), figure);
+    }
+
+    /** The same where it is published of another kind, and taken for granted of this one: {@code ?5}. */
+    static String assumed(FigureInForce figure) {
+        return marked(Origin.ASSUMED, figure);
+    }
+
+    private static String marked(Origin origin, FigureInForce figure) {
+        return mark(origin) + Decimal.say(figure.range().typical(), 1);
     }
 }

@@ -91,6 +91,20 @@ public record RoundWords(Journal journal) {
                         .toList());
     }
 
+    /** {@code 6 pots}, {@code 6 pots, dry bulbs}, {@code dry bulbs}: what a round looks at. */
+    public static String what(int pots, boolean isAnyDry) {
+        String counted = Counts.of(pots, "pot");
+        if (!isAnyDry) {
+            return counted;
+        }
+        return pots == 0 ? "dry bulbs" : counted + ", dry bulbs";
+    }
+
+    /** How a line names the dry bulbs of a variety: {@code Marrow Lane bulbs}. */
+    public static String bulbs(String variety) {
+        return quoted(variety) + " bulbs";
+    }
+
     /** What a comma, a bracket or a quote would part stands in quotes, in which it is one word. */
     public static String quoted(String words) {
         return PARTS_WORDS.matcher(words).find() ? '"' + words + '"' : words;

@@ -202,8 +202,11 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     @Override
     public Explanation roundDue(Why.RoundDue why) {
         List<Line> sum = new ArrayList<>();
-        sum.add(new Line("last", "not every pot was looked at since", Days.day(why.last())));
-        sum.add(new Line("every", "the place's own interval", days(why.everyDays())));
+        boolean isAnyDry = !why.felt().isEmpty();
+        String unseen = isAnyDry ? "not all there was looked at since" : "not every pot was looked at since";
+        sum.add(new Line("last", unseen, Days.day(why.last())));
+        String interval = isAnyDry ? "with dry bulbs weekly, or the place's own interval" : "the place's own interval";
+        sum.add(new Line("every", interval, days(why.everyDays())));
         return page(
                 why,
                 "round due " + Days.day(why.result()),

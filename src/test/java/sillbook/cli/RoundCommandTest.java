@@ -64,6 +64,23 @@ class RoundCommandTest {
     }
 
     @Test
+    void dryBulbsHaveBoxesOfTheirOwn() {
+        Terminal terminal = Terminal.at(home);
+        terminal.run("write", "place fridge, fridge");
+        terminal.run("write", "bought 30 Marrow Lane (tulip triumph), fridge, 1 dec");
+
+        assertThat(terminal.run("round", "fridge").lines())
+                .contains("Tuesday 12 January 2027. Dry bulbs, every 7 days, last 1 Dec.")
+                .containsSequence(
+                        "dry 'Marrow Lane' x30           dry, 6",
+                        "        [ ] firm [ ] soft [ ] mould " + "_".repeat(44))
+                .contains("  fridge all well, Marrow Lane bulbs soft");
+        terminal.run("write", "fridge all well, Marrow Lane bulbs soft");
+        assertThat(terminal.run("round", "fridge").out()).contains("dry, 6          felt 12 Jan");
+        assertThat(terminal.run("today").out()).doesNotContain("firm?");
+    }
+
+    @Test
     void labelsThatDoNotRunHaveALineOfTheirOwn() {
         Terminal terminal = Terminal.at(home);
         terminal.run("write", "place cellar, cellar");
@@ -128,6 +145,6 @@ class RoundCommandTest {
 
         assertThat(printed.code()).isEqualTo(ExitCode.DONE);
         assertThat(printed.out()).isEmpty();
-        assertThat(printed.err()).isEqualTo("No pot stands in the cellar.\n");
+        assertThat(printed.err()).isEqualTo("Nothing stands or waits in the cellar.\n");
     }
 }

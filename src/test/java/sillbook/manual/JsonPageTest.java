@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class JsonPageTest {
-    /** Attention of four sorts and answers to jobs come of these; the demo has none of its own. */
+    /** Attention of five sorts and answers to jobs come of these; the demo has none of its own. */
     private static final List<String> LINES = List.of(
             "T4 later +3 because the sill is full",
             "cellar later +2",
@@ -30,7 +30,8 @@ class JsonPageTest {
             "T4 C1 into display hall table",
             "T4 staked",
             "place cellar, room 3, hazard fruit",
-            "place garage fridge, cold 1 feb to 1 mar");
+            "place garage fridge, cold 1 feb to 1 mar",
+            "bought 20 Tuesday Coat, cellar, cooled 9 weeks, 1 jan");
 
     private static final List<String> COMMANDS = List.of(
             "today",

@@ -53,6 +53,7 @@ class RoundsTest {
                 .contains(new Job.Round(
                         house.placeId("cellar"),
                         house.ids("T1-T3"),
+                        List.of(),
                         10,
                         day("1 oct"),
                         new Window(day("11 oct"), day("11 oct"), day("21 oct")),
@@ -292,8 +293,8 @@ class RoundsTest {
         pots();
         assertThat(attention("5 oct"))
                 .containsExactly(
-                        new Attention.BesideHazard(house.placeId("cellar"), 3, Hazard.FRUIT),
-                        new Attention.BesideHazard(house.placeId("cellar"), 3, Hazard.FOOD));
+                        new Attention.BesideHazard(house.placeId("cellar"), 3, 0, Hazard.FRUIT),
+                        new Attention.BesideHazard(house.placeId("cellar"), 3, 0, Hazard.FOOD));
         assertThat(house.on("5 oct").pot(house.id("T1")).concerns())
                 .containsExactly(
                         new Concern.BesideHazard(house.placeId("cellar"), Hazard.FRUIT),
@@ -309,6 +310,11 @@ class RoundsTest {
         assertThat(attention("1 dec")).containsExactly(new Attention.NotCold(house.placeId("cellar"), 3));
         house.moved("2 dec", "cellar", Stage.COOL_ROOM);
         assertThat(attention("2 dec")).isEmpty();
+    }
+
+    private WaitingBulbs waiting() {
+        house.pot("W1", "Tuesday Coat", "tulip").bought("1 oct", "cellar");
+        return house.on("5 oct").dryAt(house.placeId("cellar")).get(0);
     }
 
     @Test
@@ -333,12 +339,18 @@ class RoundsTest {
             public String notCold(Attention.NotCold attention) {
                 return "NotCold";
             }
+
+            @Override
+            public String dryLong(Attention.DryLong attention) {
+                return "DryLong";
+            }
         };
         List<Attention> all = List.of(
                 new Attention.OverRoom(house.placeId("cellar"), 3, 2),
-                new Attention.BesideHazard(house.placeId("cellar"), 3, Hazard.FOOD),
+                new Attention.BesideHazard(house.placeId("cellar"), 3, 0, Hazard.FOOD),
                 new Attention.Unchecked(house.placeId("cellar"), day("1 oct"), 10),
-                new Attention.NotCold(house.placeId("cellar"), 3));
+                new Attention.NotCold(house.placeId("cellar"), 3),
+                new Attention.DryLong(house.placeId("cellar"), waiting(), day("5 dec")));
         assertThat(all).hasSameSizeAs(Attention.class.getPermittedSubclasses()).allSatisfy(attention -> {
             assertThat(attention.fold(names)).isEqualTo(attention.getClass().getSimpleName());
             assertThat(attention.place()).isEqualTo(house.placeId("cellar"));

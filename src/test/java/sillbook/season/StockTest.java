@@ -84,11 +84,11 @@ class StockTest {
                 .extracting(
                         waiting -> waiting.purchase().day().likely().toString(),
                         WaitingBulbs::bulbs,
-                        WaitingBulbs::daysCold)
-                .containsExactly(tuple("2026-09-01", 5, 14), tuple("2026-09-05", 5, 10));
+                        waiting -> waiting.dry().atTheirPlace())
+                .containsExactly(tuple("2026-09-01", 10, 14), tuple("2026-09-05", 10, 10));
         assertThat(at("15 sep", "shed").waiting())
                 .singleElement()
-                .satisfies(waiting -> assertThat(waiting.daysCold()).isZero());
+                .satisfies(waiting -> assertThat(waiting.dry().atTheirPlace()).isZero());
     }
 
     @Test

@@ -172,7 +172,7 @@ class WhyTest {
 
     private List<Why<?>> all() {
         List<Why<?>> all = new ArrayList<>(house.on("15 jan").whys(house.id("T1")));
-        all.add(Why.RoundDue.of(Map.of(house.id("T1"), house.day("1 oct")), Optional.empty(), 10));
+        all.add(Why.RoundDue.of(Map.of(house.id("T1"), house.day("1 oct")), Map.of(), Optional.empty(), 10));
         return all;
     }
 

@@ -425,6 +425,15 @@ public final class Winter {
         return happened(on, new Happening.Checked(Findings.ALL_WELL));
     }
 
+    /** The bulbs of the pots were felt, while they waited to be potted. */
+    public Winter felt(String on) {
+        return eachPot(label -> entity(Pot.class, id(label))
+                .first()
+                .purchase()
+                .ifPresent(purchase ->
+                        happened(new Subject.OfPurchase(purchase), on, new Happening.Checked(Findings.DRY_WELL))));
+    }
+
     public Winter flowered(String on) {
         return happened(on, new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
     }

@@ -21,6 +21,7 @@ import sillbook.model.Kind;
 import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
+import sillbook.model.Purchase;
 import sillbook.model.Temperature;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Judgement;
@@ -28,7 +29,9 @@ import sillbook.reckon.dates.Warning;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Concern;
 import sillbook.season.Destination;
+import sillbook.season.DryCold;
 import sillbook.season.Today.Attention;
+import sillbook.season.WaitingBulbs;
 
 class ConcernWordsTest {
     private static final Journal JOURNAL = Shelves.bench().journal();
@@ -140,12 +143,29 @@ class ConcernWordsTest {
         assertThat(new ConcernWords(JOURNAL).say(concern)).isEqualTo(says);
     }
 
+    private static WaitingBulbs dry(int days) {
+        Purchase purchase = JOURNAL.purchases().all().stream()
+                .filter(bulbs -> JOURNAL.varieties().get(bulbs.variety()).name().equals("Marrow Lane"))
+                .findFirst()
+                .orElseThrow();
+        return new WaitingBulbs(purchase, 40, new DryCold(Optional.empty(), days), Optional.empty(), Optional.empty());
+    }
+
     static Stream<Arguments> attentions() {
         return Stream.of(
                 arguments(new Attention.OverRoom(place("cellar"), 22, 20), "cellar: 22 pots, room for 20"),
                 arguments(
-                        new Attention.BesideHazard(place("garage fridge"), 6, Hazard.FRUIT),
+                        new Attention.BesideHazard(place("garage fridge"), 6, 0, Hazard.FRUIT),
                         "garage fridge: 6 pots beside fruit"),
+                arguments(
+                        new Attention.BesideHazard(place("garage fridge"), 1, 40, Hazard.FOOD),
+                        "garage fridge: 1 pot and 40 dry bulbs beside food"),
+                arguments(
+                        new Attention.BesideHazard(place("garage fridge"), 0, 1, Hazard.FRUIT),
+                        "garage fridge: 1 dry bulb beside fruit"),
+                arguments(
+                        new Attention.DryLong(place("garage fridge"), dry(64), LocalDate.of(2026, 12, 5)),
+                        "garage fridge: 'Marrow Lane' 9 weeks dry, pot by 5 Dec"),
                 arguments(
                         new Attention.Unchecked(place("trench"), LocalDate.of(2027, 1, 2), 10),
                         "trench: no round since 2 Jan"),

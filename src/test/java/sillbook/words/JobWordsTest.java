@@ -184,6 +184,7 @@ class JobWordsTest {
         Job.Round round = new Job.Round(
                 place("cellar").orElseThrow(),
                 pots,
+                List.of(),
                 10,
                 LocalDate.of(2027, 1, 2),
                 Window.on(TODAY),

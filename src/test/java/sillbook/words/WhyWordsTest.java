@@ -144,8 +144,8 @@ class WhyWordsTest {
                 .findFirst()
                 .orElseThrow();
 
-        Explanation due = words.say(
-                new Why.RoundDue(Map.of(pot, last), Optional.empty(), cellar.checkEveryDays(), last.plusDays(10)));
+        Explanation due = words.say(new Why.RoundDue(
+                Map.of(pot, last), Map.of(), Optional.empty(), cellar.checkEveryDays(), last.plusDays(10)));
 
         assertThat(due.title()).isEqualTo("round due Tue 12 Jan");
         assertThat(due.sum())

@@ -71,6 +71,7 @@ public enum Action {
     MARK_MOULD(Where.ROUND, "M", "mould", "mould"),
     MARK_MICE(Where.ROUND, "I", "mice", "mice"),
     MARK_FROST(Where.ROUND, "F", "frost", "frost"),
+    MARK_SOFT(Where.ROUND, "S", "soft", "a bulb feels soft"),
     MARK_BUDS(Where.ROUND, "B", "buds", "buds"),
     MARK_COLOUR(Where.ROUND, "C", "colour", "colour shows"),
     MARK_TROUBLE(Where.ROUND, "T", "trouble", "other trouble, in your words"),

@@ -10,9 +10,10 @@ import sillbook.change.Check;
 import sillbook.model.Findings;
 import sillbook.model.Id;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.words.Entries;
 
-/** {@code T4 roots, 6 cm}: what was seen of pots. */
+/** {@code T4 roots, 6 cm}: what was seen of pots, or of bulbs that wait to be potted. */
 final class CheckForm implements Form {
     @Override
     public FormHelp help() {
@@ -20,20 +21,22 @@ final class CheckForm implements Form {
                 "check",
                 "Pots, and what was seen of them: dry, moist or wet, watered, roots or no roots, the shoot as a length, "
                         + "buds, colour, mould, mice, frost, rot, yellowing, blasted, firm or soft, trouble with a few "
-                        + "words; over water: water low, right or high, cloudy, roots with a length.",
+                        + "words; over water: water low, right or high, cloudy, roots with a length. Of dry bulbs, "
+                        + "named by their variety and the word bulbs, whether they are firm or soft, and troubles.",
                 "T4 roots, 6 cm",
                 "T4 moist, T5 H2 dry, yesterday",
-                "G1 roots 6 cm, water cloudy");
+                "G1 roots 6 cm, water cloudy",
+                "Marrow Lane bulbs firm");
     }
 
     @Override
     public List<Slot<?>> slots() {
-        return List.of(Slots.POTS, Sights.SIGHT, Slots.DAY);
+        return List.of(Slots.POTS, Slots.DRY_BULBS, Sights.SIGHT, Slots.DAY);
     }
 
     @Override
     public int wanting(Filled filled) {
-        return (filled.has(Slots.POTS) ? 0 : 1) + (filled.has(Sights.SIGHT) ? 0 : 1);
+        return (filled.has(Slots.POTS) || filled.has(Slots.DRY_BULBS) ? 0 : 1) + (filled.has(Sights.SIGHT) ? 0 : 1);
     }
 
     @Override
@@ -43,6 +46,7 @@ final class CheckForm implements Form {
             Lines.pots(List.of(), draft);
         }
         Map<Id<Pot>, Findings> found = new LinkedHashMap<>();
+        Map<Id<Purchase>, Findings> felt = new LinkedHashMap<>();
         for (Sights.Group group : sights.groups()) {
             List<UnaryOperator<Findings>> seen = group.seen().isEmpty() ? sights.beforePots() : group.seen();
             Findings findings = Sights.together(Findings.NOTHING, seen);
@@ -52,8 +56,9 @@ final class CheckForm implements Form {
                             findings, draft.bench().journal().settings().lengths()),
                     draft);
             group.pots().forEach(pot -> found.put(pot.id(), findings));
+            DryBulbsSeen.of(group.bulbs(), findings, felt, draft);
         }
         Lines.happened("checked", filled, draft);
-        draft.change(new Check(found, Optional.empty(), Slots.day(filled, draft.bench())));
+        draft.change(new Check(found, felt, Optional.empty(), Slots.day(filled, draft.bench())));
     }
 }

@@ -10,10 +10,11 @@ import sillbook.model.Findings;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.words.Counts;
 import sillbook.words.Entries;
 
-/** {@code cellar all moist, T4 dry}: every pot of a place looked at, with what is not like the others. */
+/** {@code cellar all moist, T4 dry}: all that stands or waits at a place looked at, with what is not like the others. */
 final class RoundForm implements Form {
     private static final Slot<Boolean> ALL =
             Slot.one("", Senses.flag("(?:all|others|the others|the rest|everything)(?: (?:well|fine|ok))?"));
@@ -22,14 +23,16 @@ final class RoundForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "round",
-                "A place, then all well, or all and what was seen of them; then pots with what was seen of these only.",
+                "A place, then all well, or all and what was seen of them; then pots with what was seen of these only. Dry bulbs that "
+                        + "wait there are firm unless something else is said of them.",
                 "cellar all moist, T4 dry",
-                "cellar all well, H4 dry, H11 H14 mould, D2 9 cm");
+                "cellar all well, H4 dry, H11 H14 mould, D2 9 cm",
+                "fridge all well, Marrow Lane bulbs soft");
     }
 
     @Override
     public List<Slot<?>> slots() {
-        return List.of(Slots.PLACE, ALL, Slots.POTS, Sights.SIGHT, Slots.DAY);
+        return List.of(Slots.PLACE, ALL, Slots.POTS, Slots.DRY_BULBS, Sights.SIGHT, Slots.DAY);
     }
 
     @Override
@@ -54,19 +57,41 @@ final class RoundForm implements Form {
         Findings others = Sights.together(Findings.ALL_WELL, sights.beforePots());
         Map<Id<Pot>, Findings> found = new LinkedHashMap<>();
         draft.bench().room(place).pots().forEach(pot -> found.put(pot, others));
-        draft.means("round of the " + place.name() + ", " + Counts.of(found.size(), "pot"));
-        if (found.isEmpty()) {
-            draft.ask("no pot there", "No pot stands in the " + place.name() + ", so there is no round.");
+        Map<Id<Purchase>, Findings> felt = new LinkedHashMap<>();
+        draft.bench()
+                .outlook()
+                .dryAt(place.id())
+                .forEach(bulbs -> felt.put(bulbs.purchase().id(), Findings.DRY_WELL));
+        String bulbs = found.isEmpty() ? ", dry bulbs" : " and dry bulbs";
+        String pots = found.isEmpty() && !felt.isEmpty() ? "" : ", " + Counts.of(found.size(), "pot");
+        draft.means("round of the " + place.name() + pots + (felt.isEmpty() ? "" : bulbs));
+        if (found.isEmpty() && felt.isEmpty()) {
+            draft.ask("nothing there", "Nothing stands or waits in the " + place.name() + ", so there is no round.");
         }
         for (Sights.Group group : sights.groups()) {
             Findings findings = unlikeTheOthers(others, group);
             group.pots().forEach(pot -> mark(pot, findings, place, found, draft));
             Lines.of(group.pots(), said(findings, draft), draft);
+            bulbs(group, place, felt, draft);
         }
         long alike = found.values().stream().filter(others::equals).count();
-        draft.means((sights.groups().isEmpty() ? "all " : "the other " + alike + " ") + said(others, draft));
+        boolean isAnyNamed =
+                sights.groups().stream().anyMatch(group -> !group.pots().isEmpty());
+        draft.means((isAnyNamed ? "the other " + alike + " " : "all ") + said(others, draft));
         Lines.happened("checked", filled, draft);
-        draft.change(new Check(found, Optional.of(place.id()), Slots.day(filled, draft.bench())));
+        draft.change(new Check(found, felt, Optional.of(place.id()), Slots.day(filled, draft.bench())));
+    }
+
+    /** Those named are not as the others, which are firm. */
+    private static void bulbs(Sights.Group group, Place place, Map<Id<Purchase>, Findings> felt, Draft draft) {
+        for (Purchase bulbs : group.bulbs()) {
+            if (!felt.containsKey(bulbs.id())) {
+                draft.ask(
+                        "not there",
+                        "They do not wait in the " + place.name() + ". Write what you felt in a line of its own.");
+            }
+        }
+        DryBulbsSeen.of(group.bulbs(), Sights.together(Findings.DRY_WELL, group.seen()), felt, draft);
     }
 
     /** Where the others are dry and so watered, one that is not dry is not watered either, unless it is said. */

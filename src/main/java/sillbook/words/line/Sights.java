@@ -2,6 +2,7 @@
 package sillbook.words.line;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -12,15 +13,16 @@ import sillbook.model.Findings.Trouble;
 import sillbook.model.Findings.Water;
 import sillbook.model.Length;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.text.Fold;
 import sillbook.words.Heard;
 import sillbook.words.Lengths;
 import sillbook.words.Terms;
 
 /**
- * Things seen of pots, in the order of the line: each is seen of the pots named last before it.
+ * Things seen of pots and dry bulbs, in the order of the line: each is seen of those named last before it.
  *
- * @param beforePots what stands before any pot is named
+ * @param beforePots what stands before any is named
  */
 record Sights(List<UnaryOperator<Findings>> beforePots, List<Group> groups) {
     Sights {
@@ -28,10 +30,11 @@ record Sights(List<UnaryOperator<Findings>> beforePots, List<Group> groups) {
         groups = List.copyOf(groups);
     }
 
-    /** Pots named together, and what was seen of each. */
-    record Group(List<Pot> pots, List<UnaryOperator<Findings>> seen) {
+    /** Pots, or dry bulbs, named together, and what was seen of each. */
+    record Group(List<Pot> pots, List<Purchase> bulbs, List<UnaryOperator<Findings>> seen) {
         Group {
             pots = List.copyOf(pots);
+            bulbs = List.copyOf(bulbs);
             seen = List.copyOf(seen);
         }
     }
@@ -96,22 +99,38 @@ record Sights(List<UnaryOperator<Findings>> beforePots, List<Group> groups) {
     }
 
     static Sights of(Filled filled) {
-        List<Filled.Filling<List<Pot>>> named = filled.fillings(Slots.POTS);
+        List<Filled.Filling<?>> named = named(filled);
         List<Group> groups = new ArrayList<>();
-        List<Pot> pots = new ArrayList<>();
+        int first = 0;
         for (int i = 0; i < named.size(); i++) {
-            named.get(i).found().meaning().value().ifPresent(pots::addAll);
+            int end = start(named, i + 1);
             List<UnaryOperator<Findings>> seen =
-                    filled.between(SIGHT, named.get(i).from(), start(named, i + 1));
+                    filled.between(SIGHT, named.get(i).from(), end);
             if (!seen.isEmpty() || i == named.size() - 1) {
-                groups.add(new Group(pots, seen));
-                pots.clear();
+                int from = named.get(first).from();
+                groups.add(new Group(
+                        all(filled.between(Slots.POTS, from, end)),
+                        all(filled.between(Slots.DRY_BULBS, from, end)),
+                        seen));
+                first = i + 1;
             }
         }
         return new Sights(filled.between(SIGHT, 0, start(named, 0)), groups);
     }
 
-    private static int start(List<Filled.Filling<List<Pot>>> named, int index) {
+    /** Where pots or dry bulbs are named, in the order of the line. */
+    private static List<Filled.Filling<?>> named(Filled filled) {
+        List<Filled.Filling<?>> named = new ArrayList<>(filled.fillings(Slots.POTS));
+        named.addAll(filled.fillings(Slots.DRY_BULBS));
+        named.sort(Comparator.comparingInt(Filled.Filling::from));
+        return named;
+    }
+
+    private static <T> List<T> all(List<List<T>> lists) {
+        return lists.stream().flatMap(List::stream).toList();
+    }
+
+    private static int start(List<Filled.Filling<?>> named, int index) {
         return index < named.size() ? named.get(index).from() : Integer.MAX_VALUE;
     }
 

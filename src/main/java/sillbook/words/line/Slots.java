@@ -9,12 +9,16 @@ import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
+import sillbook.model.Purchase;
 import sillbook.model.Variety;
 import sillbook.words.Looking;
 
 /** Slots that several forms have. */
 final class Slots {
     static final Slot<List<Pot>> POTS = Slot.many("pot", PotsSense.SENSE);
+
+    /** Bulbs that wait to be potted. */
+    static final Slot<List<Purchase>> DRY_BULBS = Slot.many("", DryBulbsSense.SENSE);
 
     private static final NameSense<Place> PLACES = new NameSense<>(
             bench -> bench.journal().places().all(),

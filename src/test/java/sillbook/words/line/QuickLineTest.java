@@ -19,7 +19,8 @@ class QuickLineTest {
                         "lines-choosing.txt",
                         "lines-ways.txt",
                         "lines-twins.txt",
-                        "lines-batches.txt")
+                        "lines-batches.txt",
+                        "lines-dry.txt")
                 .flatMap(LineTable::rows);
     }
 

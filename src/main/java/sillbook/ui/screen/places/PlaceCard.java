@@ -27,6 +27,7 @@ import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Picked;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pot.DryBulbAside;
 import sillbook.ui.screen.pot.PotAside;
 
 /** The card of one place. Its cursor walks the place itself, the pots that stand there, and what was written of it. */
@@ -88,7 +89,20 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
 
     private Aside aside(State state) {
         Optional<Aside> ofPots = pots(state).map(of -> new PotAside(state).of(of.first()));
-        return ofPots.or(() -> now(state).map(new PlaceAside(state)::of)).orElse(Aside.NONE);
+        return ofPots.or(() -> ofBulbs(state))
+                .or(() -> now(state).map(new PlaceAside(state)::of))
+                .orElse(Aside.NONE);
+    }
+
+    /** Of the purchase under the cursor, while it waits. */
+    private Optional<Aside> ofBulbs(State state) {
+        Optional<Id<Purchase>> under = thing(state).flatMap(Thing::asPurchase);
+        return now(state)
+                .flatMap(there -> there.waiting().stream()
+                        .filter(bulbs ->
+                                under.equals(Optional.of(bulbs.purchase().id())))
+                        .findFirst())
+                .map(new DryBulbAside(state)::of);
     }
 
     @Override

@@ -22,6 +22,7 @@ import sillbook.ui.screen.card.EntryLine;
 import sillbook.ui.screen.list.Labelled;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pot.DryBulbAside;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.CautionWords;
 import sillbook.words.ColdDayWords;
@@ -135,6 +136,8 @@ final class PlaceCardRows {
                                 line.row(),
                                 Columns.fit(waiting(bulbs), line.columns() - Row.LABEL - 1),
                                 Style.INK))));
+        rows.addAll(Labelled.each(
+                "Keep", new DryBulbAside(state).words().keeping(), state.body().columns()));
     }
 
     /** {@code 12 'Marrow Lane' of 30, came Tue 1 Sep 2026, 3 weeks of it cold}. */
@@ -142,7 +145,8 @@ final class PlaceCardRows {
         Purchase purchase = bulbs.purchase();
         String variety = state.journal().varieties().get(purchase.variety()).name();
         String of = bulbs.bulbs() == purchase.sound() ? "" : " of " + purchase.sound();
-        String cold = bulbs.daysCold() == 0 ? "" : ", " + Weeks.say(bulbs.daysCold() / 7.0) + " of it cold";
+        int days = bulbs.dry().atTheirPlace();
+        String cold = days == 0 ? "" : ", " + Weeks.say(days / 7.0) + " of it cold";
         return bulbs.bulbs() + " '" + variety + "'" + of + ", came " + Days.full(purchase.day()) + cold;
     }
 

@@ -59,6 +59,13 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
         return new Found(fewer, shoot, trouble);
     }
 
+    /** What of it can be said of bulbs that are not potted. */
+    Found ofDryBulbs() {
+        EnumSet<Mark> fewer = EnumSet.noneOf(Mark.class);
+        marks.stream().filter(Mark::isOfDryBulbs).forEach(fewer::add);
+        return new Found(fewer, "", trouble);
+    }
+
     /** One more digit of the shoot's height; after the last there is room for, the first of another height. */
     Found withDigit(String digit, boolean goesOn) {
         return new Found(marks, goesOn && Width.of(shoot) < MOST_DIGITS ? shoot + digit : digit, trouble);
@@ -79,9 +86,13 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
         return new Found(marks, shoot, Optional.empty());
     }
 
-    /** As it is written down. */
-    Findings findings(LengthUnit unit) {
-        Findings found = Findings.ALL_WELL;
+    /**
+     * As it is written down.
+     *
+     * @param well what holds where nothing is marked
+     */
+    Findings findings(Findings well, LengthUnit unit) {
+        Findings found = well;
         for (Mark mark : marks) {
             found = mark.addTo(found);
         }

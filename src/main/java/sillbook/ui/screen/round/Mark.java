@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sillbook.model.Findings;
+import sillbook.model.Findings.Firmness;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
@@ -26,7 +27,8 @@ enum Mark {
     COLOUR(Action.MARK_COLOUR, Terms.GROWTHS.say(Growth.COLOUR), found -> found.with(Growth.COLOUR)),
     MOULD(Action.MARK_MOULD, Terms.TROUBLES.say(Trouble.MOULD), found -> found.with(Trouble.MOULD)),
     MICE(Action.MARK_MICE, Terms.TROUBLES.say(Trouble.MICE), found -> found.with(Trouble.MICE)),
-    FROST(Action.MARK_FROST, Terms.TROUBLES.say(Trouble.FROST), found -> found.with(Trouble.FROST));
+    FROST(Action.MARK_FROST, Terms.TROUBLES.say(Trouble.FROST), found -> found.with(Trouble.FROST)),
+    SOFT(Action.MARK_SOFT, Terms.FIRMNESSES.say(Firmness.SOFT), found -> found.withFirmness(Firmness.SOFT));
 
     private static final Set<Mark> MOISTURES = Set.of(DRY, WET);
     private static final Set<Mark> ROOT_MARKS = Set.of(ROOTS, NO_ROOTS);
@@ -60,6 +62,11 @@ enum Mark {
 
     Findings addTo(Findings found) {
         return seen.apply(found);
+    }
+
+    /** Whether it can be said of bulbs that are not potted. */
+    boolean isOfDryBulbs() {
+        return this == SOFT || this == MOULD || this == MICE || this == FROST;
     }
 
     /** Whether a pot cannot be both. */

@@ -12,12 +12,12 @@ import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Pot;
 
-/** What is marked, pot by pot. */
-record Marks(Map<Id<Pot>, Found> all) {
+/** What is marked, pot by pot, and of dry bulbs purchase by purchase. */
+record Marks(Map<Id<?>, Found> all) {
     static final Marks NONE = new Marks(Map.of());
 
     Marks {
-        Map<Id<Pot>, Found> marked = new LinkedHashMap<>(all);
+        Map<Id<?>, Found> marked = new LinkedHashMap<>(all);
         marked.values().removeIf(Found::isNothing);
         all = Collections.unmodifiableMap(marked);
     }
@@ -26,32 +26,32 @@ record Marks(Map<Id<Pot>, Found> all) {
         return all.isEmpty();
     }
 
-    Found of(Id<Pot> pot) {
-        return all.getOrDefault(pot, Found.NOTHING);
+    Found of(Id<?> marked) {
+        return all.getOrDefault(marked, Found.NOTHING);
     }
 
-    /** Each of these pots marked as the change says. */
-    Marks with(List<Id<Pot>> pots, UnaryOperator<Found> change) {
-        Map<Id<Pot>, Found> changed = new LinkedHashMap<>(all);
-        pots.forEach(pot -> changed.put(pot, change.apply(of(pot))));
+    /** Each of these marked as the change says. */
+    Marks with(List<? extends Id<?>> those, UnaryOperator<Found> change) {
+        Map<Id<?>, Found> changed = new LinkedHashMap<>(all);
+        those.forEach(marked -> changed.put(marked, change.apply(of(marked))));
         return new Marks(changed);
     }
 
-    /** With a mark on all of these pots; without it where all have it. */
-    Marks toggled(List<Id<Pot>> pots, Mark mark) {
-        return haveAll(pots, found -> found.has(mark))
-                ? with(pots, found -> found.without(mark))
-                : with(pots, found -> found.with(mark));
+    /** With a mark on all of these; without it where all have it. */
+    Marks toggled(List<? extends Id<?>> those, Mark mark) {
+        return haveAll(those, found -> found.has(mark))
+                ? with(those, found -> found.without(mark))
+                : with(those, found -> found.with(mark));
     }
 
-    boolean haveAll(List<Id<Pot>> pots, Predicate<Found> mark) {
-        return pots.stream().map(this::of).allMatch(mark);
+    boolean haveAll(List<? extends Id<?>> those, Predicate<Found> mark) {
+        return those.stream().map(this::of).allMatch(mark);
     }
 
-    /** Only those on pots that are still there. */
-    Marks on(Collection<Id<Pot>> pots) {
-        Map<Id<Pot>, Found> kept = new LinkedHashMap<>(all);
-        kept.keySet().retainAll(pots);
+    /** Only those on what is still there. */
+    Marks on(Collection<? extends Id<?>> there) {
+        Map<Id<?>, Found> kept = new LinkedHashMap<>(all);
+        kept.keySet().retainAll(there);
         return new Marks(kept);
     }
 

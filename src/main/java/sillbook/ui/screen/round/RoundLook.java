@@ -24,10 +24,11 @@ import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.pot.DryBulbAside;
 import sillbook.ui.screen.pot.PotAside;
-import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.PotWords;
+import sillbook.words.RoundWords;
 
 /** How a round is drawn: the pots, the keys that mark them, and the same as a line. */
 record RoundLook(RoundPage page, State state, Size body) {
@@ -40,6 +41,8 @@ record RoundLook(RoundPage page, State state, Size body) {
     private static final List<String> HOW = List.of(
             "Enter closes the round: all well, but for what is marked. One key marks,",
             "the same key unmarks. Space opens a batch into its pots.");
+    private static final List<String> LEGEND_OF_BULBS =
+            List.of("S soft           M mould   I mice   F frost   T trouble, note");
     private static final int LEGEND_ROWS = 2;
     private static final int FEWEST_BELOW = 1 + LEGEND_ROWS + 1 + 1;
     private static final int MOST_BELOW = FEWEST_BELOW + 1 + 2;
@@ -76,7 +79,7 @@ record RoundLook(RoundPage page, State state, Size body) {
     /** {@code 16 well, 4 marked}; before it which lines are in sight, where not all are. */
     private String place(ListPane pane) {
         int marked = page.marks().all().size();
-        int all = page.whose().pots(state).size();
+        int all = page.whose().all(state).size();
         String counts = (all - marked) + " well, " + marked + " marked";
         return listRows() < lines() ? pane.place(listRows()) + ", " + counts : counts;
     }
@@ -91,14 +94,15 @@ record RoundLook(RoundPage page, State state, Size body) {
             write(HOW, below, cells);
             below = below.withoutTop(HOW.size() + 1);
         }
-        write(legend(Whose.unit(state)), below, cells);
+        write(page.under(state).isEmpty() ? LEGEND_OF_BULBS : legend(Whose.unit(state)), below, cells);
         line(below.withoutTop(LEGEND_ROWS + 1), cells);
     }
 
     private void title(Rect line, Cells cells) {
         Whose whose = page.whose();
-        String pots = Counts.of(whose.pots(state).size(), "pot");
-        String title = String.join(", ", whose.name(), pots, Days.full(whose.day(state)));
+        String all =
+                RoundWords.what(whose.pots(state).size(), !whose.bulbs(state).isEmpty());
+        String title = String.join(", ", whose.name(), all, Days.full(whose.day(state)));
         cells.put(line.column() + 1, line.row(), whose.place().isPresent() ? "Round" : "Check", Style.BOLD);
         String last = whose.now(state)
                 .flatMap(PlaceNow::round)
@@ -142,7 +146,7 @@ record RoundLook(RoundPage page, State state, Size body) {
     /** How the pot under the cursor would stand with what is marked of it. */
     private Aside aside() {
         Optional<Id<Pot>> pot = page.under(state).stream().findFirst();
-        return pot.map(under -> aside(asMarked(under), under)).orElse(Aside.NONE);
+        return pot.map(under -> aside(asMarked(under), under)).orElseGet(this::ofBulbs);
     }
 
     private static Aside aside(State marked, Id<Pot> pot) {
@@ -151,6 +155,13 @@ record RoundLook(RoundPage page, State state, Size body) {
                 .matters(now)
                 .map(matter -> Aside.of(now.life().pot().label(), matter))
                 .orElseGet(() -> new PotAside(marked).of(pot));
+    }
+
+    /** How long the dry bulbs under the cursor may wait. */
+    private Aside ofBulbs() {
+        return page.bulbsUnder(state)
+                .map(bulbs -> new DryBulbAside(state).of(bulbs))
+                .orElse(Aside.NONE);
     }
 
     private State asMarked(Id<Pot> pot) {

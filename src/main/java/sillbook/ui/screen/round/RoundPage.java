@@ -12,6 +12,8 @@ import sillbook.model.Batch;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
+import sillbook.season.WaitingBulbs;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Action;
@@ -26,15 +28,18 @@ import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.why.WhySlip;
+import sillbook.words.PotNames;
 
 /**
- * The pots of a place, or some pots, to be marked one by one; closing it writes down that all are well but for the marks.
+ * The pots of a place and the bulbs that wait there, or some pots, to be marked one by one; closing it writes down that all are well but for the marks.
  *
  * @param opened batches shown pot by pot
  * @param typesHeight whether the next digit goes on with a height
  */
 public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor cursor, boolean typesHeight)
         implements Layer {
+
+    private static final String NOT_POTTED = "these bulbs are not potted yet";
 
     public RoundPage {
         opened = Set.copyOf(opened);
@@ -69,6 +74,7 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
                 rows.add(new RoundRow(state, batch, marks).row());
             }
         }
+        whose.bulbs(state).forEach(bulbs -> rows.add(new BulbsRow(state, bulbs, marks).row()));
         return Rows.of(rows);
     }
 
@@ -95,6 +101,28 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         return at >= 0 && at < things.size() && things.get(at) instanceof Thing.OfPots of ? of.pots() : List.of();
     }
 
+    /** What the cursor stands on: pots, or a purchase that waits. */
+    private List<Id<?>> marked(State state) {
+        return marked(rows(state), cursor.at());
+    }
+
+    private static List<Id<?>> marked(Rows rows, int at) {
+        List<Id<?>> marked = new ArrayList<>(under(rows, at));
+        List<Thing> things = rows.things();
+        if (at >= 0 && at < things.size()) {
+            things.get(at).asPurchase().ifPresent(marked::add);
+        }
+        return marked;
+    }
+
+    /** The dry bulbs under the cursor. */
+    Optional<WaitingBulbs> bulbsUnder(State state) {
+        Optional<Id<Purchase>> purchase = thing(state).flatMap(Thing::asPurchase);
+        return whose.bulbs(state).stream()
+                .filter(bulbs -> purchase.equals(Optional.of(bulbs.purchase().id())))
+                .findFirst();
+    }
+
     @Override
     public Look look(State state, Size body) {
         return new RoundLook(this, state, body).look();
@@ -106,29 +134,32 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(Action.MOVE_CURSOR, key -> Step.to(state.withTop(moved(state, key)))));
         for (Mark mark : Mark.values()) {
-            offers.add(Offer.of(mark.action(), () -> marked(state, marks.toggled(under, mark))));
+            offers.add(Offer.of(mark.action(), () -> marked(state, marks.toggled(marked(state), mark)))
+                    .offIf(under.isEmpty() && !mark.isOfDryBulbs(), NOT_POTTED));
         }
-        offers.add(Offer.byKey(Action.MARK_SHOOT, key -> Step.to(state.withTop(typed(state, key)))));
+        offers.add(Offer.byKey(Action.MARK_SHOOT, key -> Step.to(state.withTop(typed(state, key))))
+                .offIf(under.isEmpty(), NOT_POTTED));
         offers.add(Offer.of(Action.MARK_TROUBLE, () -> trouble(state)));
         offers.add(Offer.of(Action.DAY_OF_ROUND, () -> Step.to(state.laid(DaySlip.OPEN))));
         offers.add(change(state, Action.UNMARK, found -> Found.NOTHING)
-                .offIf(marks.haveAll(under, Found::isNothing), "nothing is marked here"));
+                .offIf(marks.haveAll(marked(state), Found::isNothing), "nothing is marked here"));
         offers.add(change(state, Action.AS_ABOVE, found -> above(state)).offIf(cursor.at() == 0, "no line is above"));
         offers.add(Offer.of(Action.OPEN_BATCH, () -> openOrShut(state)).offIf(alone(state)));
         offers.add(jot(state, under));
         offers.add(Offer.of(Action.CLOSE_ROUND, () -> close(state)));
         offers.add(WhySlip.offer(state, under.stream().findFirst()));
         return offers.stream()
-                .map(offer -> offer.offIf(under.isEmpty(), "no pot stands here any more"))
+                .map(offer -> offer.offIf(whose.all(state).isEmpty(), "nothing stands here any more"))
                 .toList();
     }
 
     private static Offer jot(State state, List<Id<Pot>> under) {
-        return Offer.of(Action.JOT, () -> Step.to(state.laid(Entry.jot(state, under))));
+        return Offer.of(Action.JOT, () -> Step.to(state.laid(Entry.jot(state, under))))
+                .offIf(under.isEmpty(), NOT_POTTED);
     }
 
     private Offer change(State state, Action action, UnaryOperator<Found> change) {
-        return Offer.of(action, () -> marked(state, marks.with(under(state), change)));
+        return Offer.of(action, () -> marked(state, marks.with(marked(state), change)));
     }
 
     private Step marked(State state, Marks other) {
@@ -157,10 +188,18 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
     }
 
     private Step trouble(State state) {
-        List<Id<Pot>> under = under(state);
-        return marks.haveAll(under, found -> found.trouble().isPresent())
-                ? marked(state, marks.with(under, Found::withoutTrouble))
-                : Step.to(state.laid(TroubleSlip.of(state, under)));
+        List<Id<?>> those = marked(state);
+        return marks.haveAll(those, found -> found.trouble().isPresent())
+                ? marked(state, marks.with(those, Found::withoutTrouble))
+                : Step.to(state.laid(TroubleSlip.of(called(state), those)));
+    }
+
+    private String called(State state) {
+        return thing(state)
+                .flatMap(Thing::asPurchase)
+                .map(purchase -> new PotNames(state.journal())
+                        .variety(state.journal().purchases().get(purchase).variety()))
+                .orElseGet(() -> new PotNames(state.journal()).labels(under(state)));
     }
 
     /** The same, of that day. */
@@ -168,17 +207,18 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         return new RoundPage(whose.on(day), marks, opened, cursor, false);
     }
 
-    /** With other trouble on some pots, in these words. */
-    RoundPage troubled(List<Id<Pot>> pots, String words) {
-        return with(marks.with(pots, found -> found.withTrouble(words)), false);
+    /** With other trouble on some of them, in these words. */
+    RoundPage troubled(List<Id<?>> those, String words) {
+        return with(marks.with(those, found -> found.withTrouble(words)), false);
     }
 
     /** What the line above has; where its pots differ, what the first of them has. */
     private Found above(State state) {
-        return under(rows(state), cursor.at() - 1).stream()
+        Found above = marked(rows(state), cursor.at() - 1).stream()
                 .findFirst()
                 .map(marks::of)
                 .orElse(Found.NOTHING);
+        return under(state).isEmpty() ? above.ofDryBulbs() : above;
     }
 
     private Optional<String> alone(State state) {
@@ -204,7 +244,7 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        RoundPage left = new RoundPage(whose, marks.on(whose.pots(after)), opened, cursor, false);
+        RoundPage left = new RoundPage(whose, marks.on(whose.all(after)), opened, cursor, false);
         int height = new RoundLook(left, after, after.body()).listRows();
         Cursor there = cursor.settled(rows(before), left.rows(after), cause, height);
         return new RoundPage(whose, left.marks, opened, there, false);

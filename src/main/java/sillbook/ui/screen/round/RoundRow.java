@@ -25,11 +25,11 @@ record RoundRow(State state, List<Id<Pot>> pots, Marks marks) implements Widget 
     static final int COLUMNS = 80;
     private static final int SIGN = 2;
     private static final int NAME = 8;
-    private static final int FOUND = 29;
-    private static final int LAST = 52;
-    private static final int END = 79;
+    static final int FOUND = 29;
+    static final int LAST = 52;
+    static final int END = 79;
     private static final int APART = 2;
-    private static final String UNMARKED = ".";
+    static final String UNMARKED = ".";
 
     Row row() {
         return Row.of(new Thing.OfPots(pots), this);

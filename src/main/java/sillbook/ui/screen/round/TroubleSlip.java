@@ -4,7 +4,6 @@ package sillbook.ui.screen.round;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
-import sillbook.model.Pot;
 import sillbook.ui.draw.Field;
 import sillbook.ui.draw.FieldBox;
 import sillbook.ui.draw.Key;
@@ -18,28 +17,27 @@ import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
-import sillbook.words.PotNames;
 
 /**
- * Asks what else is wrong with pots of a round.
+ * Asks what else is wrong with pots, or bulbs, of a round.
  *
- * @param labels what the pots are called
+ * @param labels what they are called
  */
-record TroubleSlip(List<Id<Pot>> pots, String labels, Field words) implements Layer {
+record TroubleSlip(List<Id<?>> those, String labels, Field words) implements Layer {
     private static final int INDENT = 4;
     private static final int FIELD = 13;
     private static final int ROWS = 3;
 
     TroubleSlip {
-        pots = List.copyOf(pots);
+        those = List.copyOf(those);
     }
 
-    static TroubleSlip of(State state, List<Id<Pot>> pots) {
-        return new TroubleSlip(pots, new PotNames(state.journal()).labels(pots), Field.EMPTY);
+    static TroubleSlip of(String called, List<Id<?>> those) {
+        return new TroubleSlip(those, called, Field.EMPTY);
     }
 
     private TroubleSlip with(Field typed) {
-        return new TroubleSlip(pots, labels, typed);
+        return new TroubleSlip(those, labels, typed);
     }
 
     @Override
@@ -90,7 +88,7 @@ record TroubleSlip(List<Id<Pot>> pots, String labels, Field words) implements La
         State beneath = state.droppingDraft().lifted();
         return Step.to(
                 beneath.top() instanceof RoundPage round
-                        ? beneath.withTop(round.troubled(pots, words.text()))
+                        ? beneath.withTop(round.troubled(those, words.text()))
                         : beneath);
     }
 }

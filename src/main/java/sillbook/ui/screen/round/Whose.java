@@ -7,14 +7,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.change.Check;
 import sillbook.model.Day;
 import sillbook.model.Findings;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Purchase;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.season.PlaceNow;
+import sillbook.season.WaitingBulbs;
 import sillbook.ui.screen.State;
 import sillbook.words.Days;
 import sillbook.words.PotNames;
@@ -66,6 +69,20 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some, Optiona
                         .toList());
     }
 
+    /** The bulbs that wait there dry. */
+    List<WaitingBulbs> bulbs(State state) {
+        return place.map(state.almanac().outlook()::dryAt).orElse(List.of());
+    }
+
+    /** All that can be marked. */
+    List<Id<?>> all(State state) {
+        Stream<Id<?>> pots = pots(state).stream().map(pot -> pot);
+        return Stream.concat(
+                        pots,
+                        bulbs(state).stream().map(bulbs -> bulbs.purchase().id()))
+                .toList();
+    }
+
     /** Those of one batch together, where the first of them stands. */
     List<List<Id<Pot>>> batches(State state) {
         return new RoundWords(state.journal()).rows(pots(state));
@@ -80,8 +97,12 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some, Optiona
     /** The change that writes it down: all are well but for what is marked. */
     Check change(State state, Marks marks) {
         Map<Id<Pot>, Findings> found = new LinkedHashMap<>();
-        pots(state).forEach(pot -> found.put(pot, marks.of(pot).findings(unit(state))));
-        return new Check(found, place, Day.on(day(state)));
+        pots(state).forEach(pot -> found.put(pot, marks.of(pot).findings(Findings.ALL_WELL, unit(state))));
+        Map<Id<Purchase>, Findings> felt = new LinkedHashMap<>();
+        bulbs(state).stream()
+                .map(bulbs -> bulbs.purchase().id())
+                .forEach(bulbs -> felt.put(bulbs, marks.of(bulbs).findings(Findings.DRY_WELL, unit(state))));
+        return new Check(found, felt, place, Day.on(day(state)));
     }
 
     /** The same as a line. */
@@ -100,6 +121,12 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some, Optiona
         marks.alike(pots)
                 .forEach((found, alike) ->
                         said.add(names.labels(alike) + " " + found.line(place.isEmpty(), unit(state))));
+        bulbs(state).stream()
+                .map(WaitingBulbs::purchase)
+                .filter(bulbs -> !marks.of(bulbs.id()).isNothing())
+                .forEach(bulbs -> said.add(RoundWords.bulbs(
+                                state.journal().varieties().get(bulbs.variety()).name())
+                        + " " + marks.of(bulbs.id()).line(false, unit(state))));
         made.ifPresent(day -> said.add(Days.date(day)));
         return String.join(", ", said);
     }

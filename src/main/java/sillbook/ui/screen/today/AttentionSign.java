@@ -40,6 +40,11 @@ public final class AttentionSign implements Attention.Cases<Sign> {
     }
 
     @Override
+    public Sign dryLong(Attention.DryLong attention) {
+        return Sign.CAUTION;
+    }
+
+    @Override
     public Sign notCold(Attention.NotCold attention) {
         return Sign.ABOVE_BAND;
     }

@@ -104,7 +104,7 @@ final class TodayRows {
     }
 
     private Row row(Job.Round round) {
-        String who = names.place(round.place()) + ", " + Counts.of(round.pots().size(), "pot");
+        String who = names.place(round.place()) + ", " + JobWords.what(round);
         JobLine line = new JobLine(
                 Sign.NOW,
                 Style.BOLD,

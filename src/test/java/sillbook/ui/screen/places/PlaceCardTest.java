@@ -99,13 +99,18 @@ class PlaceCardTest {
                 .pot("T1", "Tuesday Coat", "tulip")
                 .bought("1 dec", "fridge")
                 .pots("H1-H2", "Inkwell", "hyacinth")
-                .bought("5 jan", "fridge"));
+                .bought("5 jan", "fridge")
+                .then("H1")
+                .potted("10 jan", "fridge"));
 
         assertThat(all(fridge))
                 .contains(" Waiting")
-                .contains("5 'Tuesday Coat' of 10, came Tue 1 Dec 2026, 6 weeks of it cold")
-                .contains("5 'Inkwell' of 10, came Tue 5 Jan 2027, 1 week of it cold");
-        assertThat(all(fridge.press("Down", "e"))).contains("Correct");
+                .contains("10 'Tuesday Coat', came Tue 1 Dec 2026, 6 weeks of it cold")
+                .contains("5 'Inkwell' of 10, came Tue 5 Jan 2027, 1 week of it cold")
+                .contains("Keep dry bulbs where air gets at them");
+        assertThat(all(fridge.press("Down", "Down")))
+                .contains(" 'Tuesday Coat'  6 weeks of dry cold; at most ▫10 weeks count");
+        assertThat(all(fridge.press("e"))).contains("Correct");
         assertThat(all(over(winter().place("sill", Sort.WARM_SILL)))).doesNotContain("Waiting");
     }
 

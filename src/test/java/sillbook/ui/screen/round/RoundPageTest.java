@@ -18,6 +18,7 @@ import sillbook.change.Change;
 import sillbook.change.Check;
 import sillbook.change.Jot;
 import sillbook.model.Findings;
+import sillbook.model.Findings.Firmness;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Roots;
@@ -317,8 +318,54 @@ class RoundPageTest {
     void whereNothingStandsAnyMoreNothingCanBeKept() {
         Desk empty = round(Desk.over(winter().place("cellar", Sort.CELLAR).journal()), "cellar");
 
-        assertThat(empty.press("Enter").line(22)).contains("no pot stands here any more");
+        assertThat(empty.press("Enter").line(22)).contains("nothing stands here any more");
         assertThat(empty.press("m").state().isHalfDone()).isFalse();
+    }
+
+    /** A fridge on 12 January with a pot in the cold and bulbs of two varieties that wait dry, one of them long. */
+    private static Desk fridge() {
+        Winter told = winter().place("fridge", Sort.FRIDGE)
+                .pot("H1", "Inkwell", "hyacinth")
+                .potted("12 oct", "fridge")
+                .pot("T1", "Marrow Lane", "tulip")
+                .bought("1 nov", "fridge")
+                .pot("T2", "Tuesday Coat", "tulip")
+                .bought("5 jan", "fridge")
+                .felt("9 jan");
+        return round(Desk.over(told.journal()), "fridge");
+    }
+
+    @Test
+    void dryBulbsAreFeltInTheSameRound() {
+        Desk fridge = fridge().press("r", "Down", "s");
+
+        Golden.check("round-dry-bulbs", fridge.state());
+        Check check = (Check) kept(fridge);
+        assertThat(check.felt().values())
+                .containsExactly(Findings.DRY_WELL.withFirmness(Firmness.SOFT), Findings.DRY_WELL);
+        assertThat(check.found()).hasSize(1);
+        assertThat(read(fridge)).contains(check);
+    }
+
+    @Test
+    void ofDryBulbsNothingIsMarkedThatOnlyAPotCanBe() {
+        Desk fridge = fridge().press("r", "7", "m", "Down", "d");
+        assertThat(fridge.line(22)).contains("these bulbs are not potted yet");
+        assertThat(fridge.press("j").line(22)).contains("these bulbs are not potted yet");
+        fridge.press("=");
+        assertThat(((Check) kept(fridge)).felt().values())
+                .containsExactly(Findings.DRY_WELL.with(Trouble.MOULD), Findings.DRY_WELL);
+    }
+
+    @Test
+    void theTroubleOfDryBulbsIsWrittenInWords() {
+        Desk fridge = fridge().press("Down", "t");
+        fridge.type("smells odd").press("Enter");
+        assertThat(all(fridge)).contains("Marrow Lane bulbs trouble").contains("smells odd");
+        Optional<Change> line = read(fridge);
+        assertThat(line).contains(kept(fridge));
+        assertThat(all(fridge().press("Down", "t").type("smells odd").press("Enter", "t")))
+                .doesNotContain("smells odd");
     }
 
     @Test
