@@ -44,12 +44,12 @@ public record Outcome(
         DIFFERENTLY
     }
 
-    /** One of a whole pot, of which nothing is said yet. */
-    public static Outcome notJudged(Id<Outcome> id, Id<Pot> pot, Day day) {
+    /** One of which nothing is said yet, of a whole pot or of a variety in it. */
+    public static Outcome notJudged(Id<Outcome> id, Id<Pot> pot, Optional<Id<Variety>> variety, Day day) {
         return new Outcome(
                 id,
                 pot,
-                Optional.empty(),
+                variety,
                 day,
                 Optional.empty(),
                 Optional.empty(),
@@ -59,6 +59,11 @@ public record Outcome(
                 Failure.NONE,
                 Again.NOT_SAID,
                 "");
+    }
+
+    public Outcome withScore(int given) {
+        return new Outcome(
+                id, pot, variety, day, Optional.of(given), flowers, height, firstGood, lastGood, failure, again, note);
     }
 
     public Outcome withFailure(Failure found) {

@@ -14,6 +14,7 @@ import sillbook.handbook.FigureName;
 import sillbook.model.Batch;
 import sillbook.model.Day;
 import sillbook.model.Id;
+import sillbook.model.JobKind;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.Window;
@@ -35,7 +36,7 @@ final class Flowers {
         this.today = today;
     }
 
-    /** The longest in flower first; what is asked today whether it is past stands there, and not here, too. */
+    /** The longest in flower first; what is asked today whether it is past stands there, and not here, too. A score is asked of what blooms. */
     List<Today.Blooming> inBloom() {
         Map<List<Object>, List<PotNow>> groups = new LinkedHashMap<>();
         pots.stream()
@@ -57,11 +58,15 @@ final class Flowers {
                 (int) ChronoUnit.DAYS.between(began(first), today) + 1,
                 first.figures().find(FigureName.IN_BLOOM).map(figure ->
                         (int) Math.round(figure.range().typical())),
-                jobs.stream().findFirst());
+                jobs.stream().filter(job -> !isScore(job)).findFirst());
     }
 
     private static boolean isAskedToday(PotNow pot) {
-        return pot.next().filter(job -> job.due() == Due.TODAY).isPresent();
+        return pot.next().filter(job -> job.due() == Due.TODAY && !isScore(job)).isPresent();
+    }
+
+    private static boolean isScore(Job.OfPots job) {
+        return job.kind() == JobKind.WRITE_OUTCOME;
     }
 
     private static LocalDate began(PotNow pot) {

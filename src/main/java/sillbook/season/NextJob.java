@@ -10,6 +10,7 @@ import java.util.Set;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Origin;
+import sillbook.model.Day;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
@@ -26,7 +27,10 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
     private static final Set<Care> ENDS_AFTERCARE =
             EnumSet.of(Care.PLANTED_OUT, Care.REPOTTED, Care.RESTED, Care.LEAVES_CUT);
 
-    /** The outcome is best written while it is fresh, within two weeks (common practice). */
+    /** Days from the first flower to full bloom, where nobody wrote it down (common practice). */
+    private static final int FULL_BLOOM_AFTER = 3;
+
+    /** An outcome that was not written in bloom is best written while it is fresh, within two weeks (common practice). */
     private static final DayCount OUTCOME = DayCount.ofWeeks(0, 0, 2);
 
     /** Leaves are left until they are yellow, some six to eight weeks after the flower (common practice). */
@@ -86,7 +90,37 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
                         .isPresent()
                 && destination(Stage.COOL_ROOM).isPresent()
                 && today.isBefore(window(Milestone.AFTER_BLOOM).likely());
-        return couldStandCooler ? List.of(JobKind.KEEP_COOL_IN_BLOOM, JobKind.PAST_BLOOM) : List.of(JobKind.PAST_BLOOM);
+        List<JobKind> kinds = new ArrayList<>();
+        if (isToBeScored()) {
+            kinds.add(JobKind.WRITE_OUTCOME);
+        }
+        if (couldStandCooler) {
+            kinds.add(JobKind.KEEP_COOL_IN_BLOOM);
+        }
+        kinds.add(JobKind.PAST_BLOOM);
+        return kinds;
+    }
+
+    /** At its best, and before it is asked whether the bloom is past; one that was put off makes room for what else is due. */
+    private boolean isToBeScored() {
+        boolean isPutOff = pot.life()
+                .answers()
+                .delay(JobKind.WRITE_OUTCOME)
+                .filter(put -> put.until().isAfter(today))
+                .isPresent();
+        return !today.isBefore(fullBloom())
+                && today.isBefore(window(Milestone.AFTER_BLOOM).likely())
+                && !isPutOff
+                && !neighbours.hasOutcome(pot.life().pot());
+    }
+
+    private LocalDate fullBloom() {
+        return pot.life()
+                .bloom()
+                .pot()
+                .fullBloom()
+                .map(Day::likely)
+                .orElseGet(() -> pot.begun().plusDays(FULL_BLOOM_AFTER));
     }
 
     @Override
@@ -221,6 +255,11 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
     }
 
     private Job.OfPots writeOutcome() {
+        if (pot.life().stage() == Stage.IN_BLOOM) {
+            LocalDate past = window(Milestone.AFTER_BLOOM).likely();
+            return draft(JobKind.WRITE_OUTCOME, new Window(pot.begun(), fullBloom(), past), Stage.IN_BLOOM)
+                    .job();
+        }
         return draft(JobKind.WRITE_OUTCOME, since(OUTCOME), pot.life().stage()).job();
     }
 

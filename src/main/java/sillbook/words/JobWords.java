@@ -54,6 +54,8 @@ public record JobWords(Journal journal, LocalDate today) {
             case POT_UP -> "pot up" + (job.route().stage() == Stage.WARM_ROOM ? ", warm room" : "");
             case BRING_IN -> bringIn(job);
             case PAST_BLOOM -> "past bloom: done?";
+            case WRITE_OUTCOME ->
+                job.route().stage() == Stage.IN_BLOOM ? "how is it? 1 to 5" : Terms.JOBS.say(job.kind());
             default -> Terms.JOBS.say(job.kind());
         };
     }

@@ -94,7 +94,7 @@ class DemoTest {
         assertThat(labels(today.late())).containsExactly("T4");
         assertThat(today.late().get(0).daysLate(DAY)).isEqualTo(1);
         assertThat(today.ready().get(0).batch().orElseThrow().counts().values()).containsExactly(15, 3);
-        assertThat(labels(today.due())).containsExactly("D1", "P1");
+        assertThat(labels(today.due())).containsExactly("D1", "P1", "A1");
         assertThat(today.checks())
                 .extracting(round -> JOURNAL.places().get(round.place()).name() + ", "
                         + round.pots().size())

@@ -45,10 +45,13 @@ record JobScene(Winter winter, String today, Map<String, String> bases, List<Una
             case PAST_BLOOM -> pastBloom();
             case WRITE_OUTCOME ->
                 new JobScene(
-                        afterBloom(),
-                        "15 feb",
-                        Map.of("past-bloom", "14 feb"),
-                        List.of(winter -> winter.outcome("15 feb", 4)));
+                        inBloom(),
+                        "8 feb",
+                        Map.of("bloom-began", "4 feb"),
+                        List.of(
+                                winter -> winter.outcome("8 feb", 4),
+                                winter -> winter.outcomeOf("Tuesday Coat", "8 feb", 4),
+                                winter -> winter.leftOut("8 feb", JobKind.WRITE_OUTCOME)));
             case AFTERCARE -> aftercare();
             case DAILY_CARE -> dailyCare();
         };

@@ -119,8 +119,8 @@ class JobsPageTest {
             return Sort.CELLAR.usualCheckDays();
         }
         String[] words = term.split(" ", -1);
-        if (words[1].equals("weeks")) {
-            return 7L * Integer.parseInt(words[0]);
+        if (words[1].equals("weeks") || words[1].equals("days")) {
+            return (words[1].equals("weeks") ? 7L : 1L) * Integer.parseInt(words[0]);
         }
         FigureName name = FigureName.of(words[0]).orElseThrow();
         Range range = Figures.of(winter().journal(), Handbook.standard())

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import sillbook.handbook.FigureName;
 import sillbook.model.Findings.Growth;
+import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
@@ -388,6 +389,44 @@ class NextJobTest {
     }
 
     @Test
+    void inFullBloomItIsAskedHowItIs() {
+        tulipInCold().moved("14 jan", "stair window").flowered("4 feb");
+        isDue("6 feb", JobKind.PAST_BLOOM, Due.SOON, "18 feb");
+        isDue("7 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "7 feb");
+        isDue("13 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "7 feb");
+        isDue("14 feb", JobKind.PAST_BLOOM, Due.SOON, "18 feb");
+        house.outcome("8 feb", 4);
+        isDue("8 feb", JobKind.PAST_BLOOM, Due.SOON, "18 feb");
+    }
+
+    @Test
+    void onceItIsWrittenToBeInFullBloomThatDayCounts() {
+        tulipInCold()
+                .moved("14 jan", "stair window")
+                .flowered("4 feb")
+                .flowered("5 feb", BloomPoint.FULL_BLOOM, "Tuesday Coat");
+        isDue("5 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "5 feb");
+    }
+
+    @Test
+    void aScorePutOffMakesRoomForWhatElseTheBloomAsksFor() {
+        tulipInCold().moved("14 jan", "sill").flowered("4 feb").putOff("7 feb", JobKind.WRITE_OUTCOME, "10 feb");
+        isDue("7 feb", JobKind.KEEP_COOL_IN_BLOOM, Due.READY, "14 feb");
+        isDue("10 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "10 feb");
+        house.leftOut("10 feb", JobKind.WRITE_OUTCOME);
+        isDue("10 feb", JobKind.KEEP_COOL_IN_BLOOM, Due.READY, "14 feb");
+        house.pastBloom("14 feb");
+        assertThat(job("15 feb").kind()).as("it was left out once and for all").isEqualTo(JobKind.AFTERCARE);
+    }
+
+    @Test
+    void whatWasNotScoredInBloomIsAskedOnceMoreAfterIt() {
+        tulipInCold().moved("14 jan", "stair window").flowered("4 feb").pastBloom("5 feb");
+        isDue("6 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "5 feb");
+        assertThat(job("6 feb").window()).isEqualTo(new Window(day("5 feb"), day("5 feb"), day("19 feb")));
+    }
+
+    @Test
     void butOnlyWhereACoolRoomHasRoom() {
         tulipInCold().moved("14 jan", "sill").flowered("4 feb");
         house.pot("T2", "Tuesday Coat", "tulip").potted("1 oct", "stair window").place("stair window", Sort.OTHER);
@@ -409,7 +448,7 @@ class NextJobTest {
                 .moved("14 jan", "stair window")
                 .flowered("4 feb")
                 .own(Kind.of("tulip"), FigureName.IN_BLOOM, 8, 10, 13);
-        isDue("13 feb", JobKind.PAST_BLOOM, Due.SOON, "14 feb");
+        isDue("6 feb", JobKind.PAST_BLOOM, Due.SOON, "14 feb");
         isDue("14 feb", JobKind.PAST_BLOOM, Due.TODAY, "14 feb");
         isDue("20 feb", JobKind.PAST_BLOOM, Due.TODAY, "20 feb");
     }

@@ -12,11 +12,9 @@ import sillbook.model.Cause;
 import sillbook.model.Day;
 import sillbook.model.Failure;
 import sillbook.model.Failure.Sign;
-import sillbook.model.Id;
 import sillbook.model.Outcome;
 import sillbook.model.Outcome.Again;
 import sillbook.model.Pot;
-import sillbook.model.Variety;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.text.Fold;
 import sillbook.words.Complaint;
@@ -76,22 +74,6 @@ record OutcomeFacts(Filled filled) {
                                         Days.full(first) + " is after " + Days.full(last)
                                                 + ". Write the first good day first.")
                                 : Heard.as(DaySpan.ofInclusive(first, last))));
-    }
-
-    static Outcome empty(Id<Pot> pot, Optional<Id<Variety>> variety, Bench bench) {
-        return new Outcome(
-                bench.ids().next(),
-                pot,
-                variety,
-                Day.on(bench.today()),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Failure.NONE,
-                Again.NOT_SAID,
-                "");
     }
 
     /** The outcome with what is written put over what it was. */

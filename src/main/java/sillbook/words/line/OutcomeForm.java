@@ -8,6 +8,7 @@ import sillbook.change.Change;
 import sillbook.change.Close;
 import sillbook.change.Together;
 import sillbook.change.WriteDown;
+import sillbook.model.Day;
 import sillbook.model.Id;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
@@ -75,6 +76,6 @@ final class OutcomeForm implements Form {
                 .filter(outcome ->
                         outcome.pot().equals(pot.id()) && outcome.variety().equals(variety))
                 .findFirst()
-                .orElseGet(() -> OutcomeFacts.empty(pot.id(), variety, bench));
+                .orElseGet(() -> Outcome.notJudged(bench.ids().next(), pot.id(), variety, Day.on(bench.today())));
     }
 }

@@ -89,6 +89,7 @@ public final class GrowersWinter {
                 .potted("28 sep", "garage fridge")
                 .moved("26 dec", "stair window")
                 .flowered("6 jan")
+                .outcome("11 jan", 4)
                 .checked("12 jan")
                 .pot("A1", "Umbrella Street", "amaryllis")
                 .potted("5 nov", "kitchen sill")

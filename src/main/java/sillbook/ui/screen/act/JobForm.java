@@ -6,6 +6,7 @@ import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Stage;
 import sillbook.season.Job;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.State;
@@ -26,7 +27,10 @@ final class JobForm {
             case WATCH_FOR_FLOWER -> form(new DaySheet(pots, DaySheet.What.FIRST_FLOWER, Optional.empty()));
             case PAST_BLOOM -> form(new DaySheet(pots, DaySheet.What.PAST_BLOOM, Optional.empty()));
             case AFTERCARE -> form(new DaySheet(pots, DaySheet.What.AFTERCARE, Optional.empty()));
-            case WRITE_OUTCOME -> Entry.outcome(named(state, job));
+            case WRITE_OUTCOME ->
+                job.route().stage() == Stage.IN_BLOOM
+                        ? ScoreChoice.of(state, job.pots())
+                        : Entry.outcome(named(state, job));
             case CHECK, DAILY_CARE -> RoundPage.of(state, job.pots());
         };
     }

@@ -19,11 +19,11 @@ record OutcomeChoice(Id<Pot> pot) implements LetterChoice {
     @Override
     public List<Letter> letters(State beneath) {
         return List.of(
-                new Letter(
+                Letter.to(
                         'o',
                         "outcome, done",
                         () -> beneath.laid(
                                 Entry.outcome(List.of(beneath.journal().pots().get(pot))))),
-                new Letter('f', "what failed", () -> beneath.laid(FailedPage.of(beneath, pot))));
+                Letter.to('f', "what failed", () -> beneath.laid(FailedPage.of(beneath, pot))));
     }
 }

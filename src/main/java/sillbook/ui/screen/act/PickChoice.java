@@ -48,7 +48,7 @@ record PickChoice(Optional<Thing> thing, List<Id<Pot>> shown) implements LetterC
         letters.add(rule('d', "due", beneath, pot -> isDue(pot, Due.LATE) || isDue(pot, Due.TODAY)));
         letters.add(rule('l', "late", beneath, pot -> isDue(pot, Due.LATE)));
         letters.add(rule('r', "ready", beneath, pot -> isDue(pot, Due.READY)));
-        letters.add(new Letter('n', "none", () -> beneath.withPicked(Set.of())));
+        letters.add(Letter.to('n', "none", () -> beneath.withPicked(Set.of())));
         return letters;
     }
 
@@ -71,7 +71,7 @@ record PickChoice(Optional<Thing> thing, List<Id<Pot>> shown) implements LetterC
     }
 
     private Letter rule(char letter, String words, State beneath, Predicate<PotNow> wanted) {
-        return new Letter(letter, words, () -> picking(beneath, wanted));
+        return Letter.to(letter, words, () -> picking(beneath, wanted));
     }
 
     private State picking(State beneath, Predicate<PotNow> wanted) {

@@ -16,7 +16,7 @@ record ViewChoice(BulbsPage page) implements LetterChoice {
     @Override
     public List<Letter> letters(State beneath) {
         return Stream.of(BulbsView.values())
-                .map(view -> new Letter(view.letter(), view.words(), () -> beneath.withTop(page.viewed(beneath, view))))
+                .map(view -> Letter.to(view.letter(), view.words(), () -> beneath.withTop(page.viewed(beneath, view))))
                 .toList();
     }
 }

@@ -16,7 +16,7 @@ record SortChoice(DiaryPage page) implements LetterChoice {
     @Override
     public List<Letter> letters(State beneath) {
         return Stream.of(EntrySort.values())
-                .map(sort -> new Letter(
+                .map(sort -> Letter.to(
                         sort.letter(),
                         sort.words(),
                         () -> beneath.withTop(page.showing(page.choice().of(sort)))))

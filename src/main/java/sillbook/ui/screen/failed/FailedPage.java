@@ -207,7 +207,7 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
             changes.add(new Close(List.of(pot), End.FAILED, "", day));
         }
         Outcome known = outcome(state, pot)
-                .orElseGet(() -> Outcome.notJudged(state.kit().ids().next(), pot, day));
+                .orElseGet(() -> Outcome.notJudged(state.kit().ids().next(), pot, Optional.empty(), day));
         changes.add(new WriteDown(known.withFailure(failure)));
         String cause =
                 failure.cause().map(each -> "cause " + SuspectWords.cause(each)).orElse("cause left open");

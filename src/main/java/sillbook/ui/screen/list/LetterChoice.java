@@ -22,9 +22,14 @@ public interface LetterChoice extends Layer {
      *
      * @param letter in lower case
      * @param words what it chooses
-     * @param then the state once it is chosen
+     * @param then what choosing it does
      */
-    record Letter(int letter, String words, Supplier<State> then) {
+    record Letter(int letter, String words, Supplier<Step> then) {
+        /** One that leads to a state. */
+        public static Letter to(int letter, String words, Supplier<State> state) {
+            return new Letter(letter, words, () -> Step.to(state.get()));
+        }
+
         String shown() {
             return Character.toString(Character.toUpperCase(letter)) + " " + words;
         }
@@ -58,12 +63,12 @@ public interface LetterChoice extends Layer {
             return Optional.empty();
         }
         int pressed = Character.toLowerCase(typed.codePoint());
-        State chosen = letters(state.lifted()).stream()
+        Step chosen = letters(state.lifted()).stream()
                 .filter(letter -> letter.letter() == pressed)
                 .findFirst()
                 .map(letter -> letter.then().get())
-                .orElse(state);
-        return Optional.of(Step.to(chosen));
+                .orElseGet(() -> Step.to(state));
+        return Optional.of(chosen);
     }
 
     @Override

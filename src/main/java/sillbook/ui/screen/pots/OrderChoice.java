@@ -16,7 +16,7 @@ record OrderChoice(PotsPage page) implements LetterChoice {
     @Override
     public List<Letter> letters(State beneath) {
         return Stream.of(PotOrder.values())
-                .map(order -> new Letter(order.letter(), order.words(), () -> beneath.withTop(page.in(order))))
+                .map(order -> Letter.to(order.letter(), order.words(), () -> beneath.withTop(page.in(order))))
                 .toList();
     }
 }

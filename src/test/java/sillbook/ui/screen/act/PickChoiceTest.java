@@ -58,7 +58,7 @@ class PickChoiceTest {
         "s, D2 H4 H8-H22 T4",
         "v, T4",
         "k, T4 T9",
-        "d, A2 D1 H1 M1 P1 T4",
+        "d, A1 A2 D1 H1 M1 P1 T4",
         "l, T4",
         "g, C2 D2 H2 H4 H8-H22 S1 T1 T3 T4 T8",
     })
