@@ -64,7 +64,7 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, LocalDate today
                 .reduce((one, last) -> last)
                 .map(last -> last.window().likely())
                 .orElseGet(() -> pot.life().standing().begun().orElseThrow().likely());
-        return later(from, NextJob.aftercareOn(pastBloom, pot.figures()));
+        return later(from, FlowerJobs.aftercareOn(pastBloom, pot.figures()));
     }
 
     private static Optional<Phase> phase(
