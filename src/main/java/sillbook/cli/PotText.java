@@ -96,7 +96,10 @@ record PotText(Journal journal, LocalDate today) {
         now.ahead().stream().map(PotText::ahead).forEach(lines::add);
         if (now.life().isFailed()) {
             SuspectWords words = new SuspectWords(journal);
-            outlook.suspects(now.life().pot().id()).forEach(suspect -> lines.add("cause: " + words.line(suspect)));
+            outlook.suspects(
+                            now.life().pot().id(),
+                            journal.failureOf(now.life().pot().id()))
+                    .forEach(suspect -> lines.add("cause: " + words.line(suspect)));
         }
         entries(now.life().pot()).map(PotText::entry).forEach(lines::add);
         new KeepingWords(Handbook.standard()).say(now).forEach(kept -> lines.add("keep: " + kept));

@@ -160,13 +160,11 @@ public final class PotsJson {
                 .object("display", now.life().display(), in -> display(in, outlook.inDisplay(in.value())))
                 .list("batch", outlook.batchOf(id), this::part)
                 .list("history", journal.history(id), this::entry)
+                .list("outcomes", journal.outcomesOf(id), outcome -> OutcomeJson.of(named, outcome))
                 .list(
-                        "outcomes",
-                        journal.outcomes().all().stream()
-                                .filter(outcome -> outcome.pot().equals(id))
-                                .toList(),
-                        outcome -> OutcomeJson.of(named, outcome))
-                .list("causes", now.life().isFailed() ? outlook.suspects(id) : List.of(), this::suspect)
+                        "causes",
+                        now.life().isFailed() ? outlook.suspects(id, journal.failureOf(id)) : List.of(),
+                        this::suspect)
                 .texts("cautions", new CautionWords(Handbook.standard(), journal.settings()).of(journal, pot));
     }
 
@@ -174,7 +172,16 @@ public final class PotsJson {
         return new Fields()
                 .text("cause", SuspectWords.cause(suspect.cause()))
                 .text("says", SuspectWords.code(suspect.verdict()))
-                .texts("entries", new SuspectWords(journal).clues(suspect));
+                .texts("entries", new SuspectWords(journal).clues(suspect))
+                .texts("fits", fits(suspect, true))
+                .texts("against", fits(suspect, false));
+    }
+
+    private static List<String> fits(Suspect suspect, boolean speaksFor) {
+        return suspect.fits().stream()
+                .filter(fit -> fit.speaksFor() == speaksFor)
+                .map(SuspectWords::found)
+                .toList();
     }
 
     private Fields entry(Event event) {

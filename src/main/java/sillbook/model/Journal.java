@@ -124,6 +124,22 @@ public final class Journal {
         return all(Outcome.class);
     }
 
+    /** How a pot did: as a whole, and each variety in it that was judged by itself. */
+    public List<Outcome> outcomesOf(Id<Pot> pot) {
+        return outcomes().all().stream()
+                .filter(outcome -> outcome.pot().equals(pot))
+                .toList();
+    }
+
+    /** What was found to be wrong with a pot as a whole. */
+    public Failure failureOf(Id<Pot> pot) {
+        return outcomesOf(pot).stream()
+                .filter(outcome -> outcome.variety().isEmpty())
+                .findFirst()
+                .map(Outcome::failure)
+                .orElse(Failure.NONE);
+    }
+
     public Catalogue<Wish> wishes() {
         return all(Wish.class);
     }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
 import sillbook.model.Batch;
+import sillbook.model.Failure;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
@@ -223,11 +224,13 @@ public final class Outlook {
     }
 
     /**
-     * The causes that a failure of this pot could have, each with what the journal says of it: what most entries speak for
-     * first, then what cannot be told, then what nothing speaks for.
+     * The causes that a failure of this pot could have, each with what the journal says of it: what entries speak for first, then what
+     * cannot be told, then what nothing speaks for.
+     *
+     * @param found what was seen to be wrong
      */
-    public List<Suspect> suspects(Id<Pot> pot) {
-        return new SuspectReading(journal, pot(pot)).list();
+    public List<Suspect> suspects(Id<Pot> pot, Failure found) {
+        return new SuspectReading(journal, pot(pot), found).list();
     }
 
     /** The growing pots that stood through the same as this one: the same days at the same place, by label. */

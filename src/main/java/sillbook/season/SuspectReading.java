@@ -14,6 +14,7 @@ import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.model.Cause;
 import sillbook.model.Event;
+import sillbook.model.Failure;
 import sillbook.model.Findings;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Trouble;
@@ -35,13 +36,18 @@ final class SuspectReading {
 
     private final Journal journal;
     private final PotNow pot;
+    private final Failure found;
     private final List<Phase> phases;
     private final List<Phase> cold;
     private final List<Event> checks;
 
-    SuspectReading(Journal journal, PotNow pot) {
+    /**
+     * @param found what was seen to be wrong
+     */
+    SuspectReading(Journal journal, PotNow pot, Failure found) {
         this.journal = journal;
         this.pot = pot;
+        this.found = found;
         this.phases = pot.life().phases();
         this.cold = phases.stream().filter(phase -> phase.stage() == Stage.COLD).toList();
         this.checks = journal.history(pot.life().pot().id()).stream()
@@ -49,20 +55,25 @@ final class SuspectReading {
                 .toList();
     }
 
-    /** Every cause once: those most entries speak for first, then those that cannot be told, then the rest. */
+    /**
+     * Every cause once: those entries speak for first, then those that cannot be told, then the rest; of each those that what was found
+     * fits best, then those with most entries.
+     */
     List<Suspect> list() {
         return Stream.of(coldShort(), warmSpell(), frozen(), tooWetOrDry(), fruitNear(), rushed())
                 .sorted(Comparator.comparing(Suspect::verdict)
+                        .thenComparing(suspect -> -suspect.weight())
                         .thenComparing(suspect -> suspect.verdict() == Suspect.Verdict.SPEAKS_FOR
                                 ? -suspect.clues().size()
                                 : 0))
                 .toList();
     }
 
-    private static Suspect suspect(Cause cause, List<Clue> speaking, Suspect.Verdict otherwise, Clue reason) {
+    private Suspect suspect(Cause cause, List<Clue> speaking, Suspect.Verdict otherwise, Clue reason) {
+        List<CauseFit> fits = CauseFit.of(cause, found);
         return speaking.isEmpty()
-                ? new Suspect(cause, otherwise, List.of(reason))
-                : new Suspect(cause, Suspect.Verdict.SPEAKS_FOR, speaking);
+                ? new Suspect(cause, otherwise, List.of(reason), fits)
+                : new Suspect(cause, Suspect.Verdict.SPEAKS_FOR, speaking, fits);
     }
 
     private Suspect coldShort() {

@@ -3,8 +3,12 @@ package sillbook.words;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Cause;
 import sillbook.model.Journal;
+import sillbook.season.CauseFit;
 import sillbook.season.Suspect;
 import sillbook.season.Suspect.Verdict;
 
@@ -37,7 +41,33 @@ public record SuspectWords(Journal journal) {
 
     /** All of it on one line: {@code frozen (speaks for): Sun 3 Jan trench: -1.4 C (reading); ...}. */
     public String line(Suspect suspect) {
+        String fits = fits(suspect).map(said -> ". " + said).orElse("");
         return cause(suspect.cause()) + " (" + code(suspect.verdict()) + "): "
-                + String.join("; ", clues(suspect)).replaceAll(" +", " ");
+                + String.join("; ", clues(suspect)).replaceAll(" +", " ") + fits;
+    }
+
+    /** {@code Fits it: rot, roots brown (common practice).} and what speaks against it; empty where nothing found does either. */
+    public static Optional<String> fits(Suspect suspect) {
+        String said = Stream.of(fits("Fits it", true, suspect), fits("Speaks against it", false, suspect))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
+        return Optional.of(said).filter(words -> !words.isEmpty());
+    }
+
+    private static Optional<String> fits(String how, boolean speaksFor, Suspect suspect) {
+        List<String> found = suspect.fits().stream()
+                .filter(fit -> fit.speaksFor() == speaksFor)
+                .map(fit -> found(fit) + OriginMarks.after(fit.sources()))
+                .toList();
+        return found.isEmpty() ? Optional.empty() : Optional.of(how + ": " + String.join(", ", found) + ".");
+    }
+
+    /** {@code rot}, {@code roots brown}. */
+    public static String found(CauseFit fit) {
+        return fit.sign()
+                .map(Terms.SIGNS::say)
+                .orElseGet(() -> fit.roots()
+                        .map(roots -> "roots " + Terms.FAILED_ROOTS.say(roots))
+                        .orElseThrow());
     }
 }

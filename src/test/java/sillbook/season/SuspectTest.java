@@ -7,10 +7,15 @@ import static sillbook.season.Winter.winter;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sillbook.model.Cause;
+import sillbook.model.Failure;
+import sillbook.model.Failure.Roots;
+import sillbook.model.Failure.Sign;
 import sillbook.model.Findings;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Trouble;
@@ -44,7 +49,7 @@ class SuspectTest {
     }
 
     private static List<Suspect> list(Winter winter) {
-        return winter.on("12 jan").suspects(winter.id("T8"));
+        return winter.on("12 jan").suspects(winter.id("T8"), Failure.NONE);
     }
 
     @Test
@@ -186,7 +191,7 @@ class SuspectTest {
     void inAnyWinterEveryCauseIsNamedOnceAndTheMostSpokenForFirst(long seed) {
         Outlook outlook = RandomWinter.of(seed).on(RandomWinter.today(seed));
         outlook.pots(outlook.today().season()).forEach(pot -> {
-            List<Suspect> all = outlook.suspects(pot.life().pot().id());
+            List<Suspect> all = outlook.suspects(pot.life().pot().id(), Failure.NONE);
 
             assertThat(EnumSet.copyOf(all.stream().map(Suspect::cause).toList()))
                     .hasSize(Cause.values().length);
@@ -200,8 +205,36 @@ class SuspectTest {
     }
 
     @Test
+    void whatWasFoundPutsTheCausesItFitsFirst() {
+        Winter told = tulip(trench()).saw("10 jan", new Winter.Look(Findings.ALL_WELL));
+        Failure rushedLooks = Failure.NONE.withSigns(Set.of(Sign.LEAVES_ONLY, Sign.SHORT_AND_STUCK));
+        List<Suspect> all = told.closed("12 jan", End.FAILED).on("12 jan").suspects(told.id("T8"), rushedLooks);
+
+        assertThat(all.stream().filter(suspect -> suspect.verdict() == Verdict.NOTHING_SPEAKS_FOR))
+                .extracting(Suspect::cause)
+                .containsSubsequence(Cause.COLD_SHORT, Cause.FRUIT_NEAR)
+                .containsSubsequence(Cause.RUSHED, Cause.FRUIT_NEAR);
+        assertThat(all)
+                .filteredOn(suspect -> suspect.cause() == Cause.RUSHED)
+                .allSatisfy(suspect -> assertThat(suspect.weight()).isEqualTo(2));
+    }
+
+    @Test
+    void rootsThroughTheHolesSpeakAgainstWhatKillsRoots() {
+        Winter told = tulip(trench());
+        List<Suspect> all = told.closed("12 jan", End.FAILED)
+                .on("12 jan")
+                .suspects(told.id("T8"), Failure.NONE.withRoots(Optional.of(Roots.THROUGH)));
+
+        assertThat(all)
+                .filteredOn(suspect -> suspect.weight() < 0)
+                .extracting(Suspect::cause)
+                .containsExactlyInAnyOrder(Cause.FROZEN, Cause.TOO_WET_OR_DRY);
+    }
+
+    @Test
     void saysSomethingOfEveryCause() {
-        assertThatThrownBy(() -> new Suspect(Cause.FROZEN, Verdict.CANNOT_BE_TOLD, List.of()))
+        assertThatThrownBy(() -> new Suspect(Cause.FROZEN, Verdict.CANNOT_BE_TOLD, List.of(), List.of()))
                 .hasMessageContaining("FROZEN");
     }
 }

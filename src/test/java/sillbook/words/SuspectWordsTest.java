@@ -27,6 +27,7 @@ import sillbook.model.OwnFigure.Range;
 import sillbook.model.Place;
 import sillbook.model.SpanReading;
 import sillbook.model.Temperature;
+import sillbook.season.CauseFit;
 import sillbook.season.Clue;
 import sillbook.season.Suspect;
 import sillbook.season.Suspect.Verdict;
@@ -100,10 +101,28 @@ class SuspectWordsTest {
         Suspect suspect = new Suspect(
                 Cause.FROZEN,
                 Verdict.SPEAKS_FOR,
-                List.of(new Clue.Jotted(DAY, "frost"), new Clue.Jotted(DAY.plusDays(1), "ice")));
+                List.of(new Clue.Jotted(DAY, "frost"), new Clue.Jotted(DAY.plusDays(1), "ice")),
+                List.of());
 
         assertThat(new SuspectWords(JOURNAL).line(suspect))
                 .isEqualTo("frozen (speaks for): Wed 6 Jan jotted: frost; Thu 7 Jan jotted: ice");
+        assertThat(SuspectWords.fits(suspect)).isEmpty();
+    }
+
+    @Test
+    void saysWhatFitsACauseAndWhatSpeaksAgainstIt() {
+        List<CauseFit> fits = CauseFit.TABLE.stream()
+                .filter(fit -> fit.cause() == Cause.FROZEN)
+                .filter(fit -> fit.sign().filter(Failure.Sign.ROT::equals).isPresent()
+                        || fit.roots().filter(Failure.Roots.WHITE::equals).isPresent())
+                .toList();
+        Suspect suspect =
+                new Suspect(Cause.FROZEN, Verdict.NOTHING_SPEAKS_FOR, List.of(new Clue.NothingNoted(List.of())), fits);
+
+        assertThat(SuspectWords.fits(suspect))
+                .contains("Fits it: rot (▫). Speaks against it: roots white (common practice).");
+        assertThat(new SuspectWords(JOURNAL).line(suspect))
+                .endsWith(". Fits it: rot (▫). Speaks against it: roots white " + "(common practice).");
     }
 
     @Test

@@ -72,9 +72,8 @@ final class OutcomeForm implements Form {
     }
 
     private static Outcome before(Pot pot, Optional<Id<Variety>> variety, Bench bench) {
-        return bench.journal().outcomes().all().stream()
-                .filter(outcome ->
-                        outcome.pot().equals(pot.id()) && outcome.variety().equals(variety))
+        return bench.journal().outcomesOf(pot.id()).stream()
+                .filter(outcome -> outcome.variety().equals(variety))
                 .findFirst()
                 .orElseGet(() -> Outcome.notJudged(bench.ids().next(), pot.id(), variety, Day.on(bench.today())));
     }

@@ -23,9 +23,11 @@ import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
 import sillbook.words.KeepingWords;
 import sillbook.words.OriginMarks;
+import sillbook.words.OutcomeWords;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 import sillbook.words.PottingSteps;
+import sillbook.words.SuspectWords;
 
 /** The lines of a pot's card. */
 final class CardRows {
@@ -48,6 +50,7 @@ final class CardRows {
         bench();
         ahead();
         cold();
+        outcome();
         history();
         care();
         return Rows.of(rows);
@@ -104,6 +107,24 @@ final class CardRows {
                 .map(figure -> "; needs " + OriginMarks.marked(figure) + " weeks")
                 .orElse("");
         PotWords.cold(now).ifPresent(had -> labelled("Cold", had + needs + "."));
+    }
+
+    /** How it did; of a failed one what the journal says of every cause. */
+    private void outcome() {
+        OutcomeWords words = new OutcomeWords(journal);
+        rows.addAll(Labelled.each(
+                "Did",
+                journal.outcomesOf(id).stream().map(words::say).toList(),
+                state.body().columns()));
+        if (now.life().isFailed()) {
+            SuspectWords causes = new SuspectWords(journal);
+            rows.addAll(Labelled.each(
+                    "Causes",
+                    state.almanac().outlook().suspects(id, journal.failureOf(id)).stream()
+                            .map(causes::line)
+                            .toList(),
+                    state.body().columns()));
+        }
     }
 
     /** Newest first. */

@@ -40,15 +40,20 @@ import sillbook.words.SuspectWords;
  * down what is marked.
  */
 public record FailedPage(Id<Pot> pot, String label, Marking before, Marking marking, Cursor cursor) implements Layer {
+    /** The lines the cursor comes to, in their order; the roots are between the first two. */
+    private static final int SIGNS = 0;
+
+    private static final int CUT_BUD = 2;
+    private static final int FIRST_CAUSE = 3;
 
     public static FailedPage of(State state, Id<Pot> pot) {
-        Marking known = Marking.of(outcome(state, pot).map(Outcome::failure).orElse(Failure.NONE));
+        Marking known = Marking.of(state.journal().failureOf(pot));
         return new FailedPage(pot, state.journal().pots().get(pot).label(), known, known, Cursor.FIRST);
     }
 
     private static Optional<Outcome> outcome(State state, Id<Pot> pot) {
-        return state.journal().outcomes().all().stream()
-                .filter(each -> each.pot().equals(pot) && each.variety().isEmpty())
+        return state.journal().outcomesOf(pot).stream()
+                .filter(each -> each.variety().isEmpty())
                 .findFirst();
     }
 
@@ -66,7 +71,7 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
 
     private Optional<Suspect> suspect(State state) {
         return isThere(state)
-                ? state.almanac().outlook().suspects(pot).stream()
+                ? state.almanac().outlook().suspects(pot, marking.failure()).stream()
                         .filter(each -> under(state).equals(Optional.of(FailedRows.thing(each))))
                         .findFirst()
                 : Optional.empty();
@@ -77,9 +82,8 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
         return isTyping() ? Reach.FIELD : Reach.SLIP;
     }
 
-    /** The cut bud is the third thing the cursor comes to. */
     private boolean isTyping() {
-        return cursor.at() == 2;
+        return cursor.at() == CUT_BUD;
     }
 
     @Override
@@ -108,11 +112,14 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
     }
 
     private Aside aside(State state) {
-        String counts = "A confirmed cause counts in Seasons; left open, " + label + " counts without one.";
+        String kept = "A confirmed cause stands on the card of " + label + "; it can be left open, and changed.";
         return suspect(state)
-                .map(each -> Aside.of(SuspectWords.cause(each.cause()), entries(state, each), counts))
-                .orElseGet(() ->
-                        Aside.of("", "Space marks what was found, Left and Right choose; Enter goes on.", counts));
+                .map(each -> Aside.of(
+                        SuspectWords.cause(each.cause()),
+                        entries(state, each),
+                        SuspectWords.fits(each).orElse(kept)))
+                .orElseGet(
+                        () -> Aside.of("", "Space marks what was found, Left and Right choose; Enter goes on.", kept));
     }
 
     private String entries(State state, Suspect suspect) {
@@ -146,7 +153,7 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
 
     @Override
     public List<Offer> offers(State state) {
-        boolean onWords = cursor.at() < 2;
+        boolean onWords = cursor.at() < CUT_BUD;
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(Action.MOVE_CURSOR, key -> moved(state, key)));
         offers.add(Offer.byKey(Action.CHOOSE_FOUND, key -> chosen(state, key))
@@ -156,7 +163,7 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
                         () -> to(state, isOnSigns() ? marking.signToggled() : marking.rootsToggled()))
                 .offIf(!onWords, "the cursor is not on the sign or the roots"));
         offers.add(Offer.of(Action.CONFIRM_CAUSE, () -> confirm(state))
-                .saying(cursor.at() <= 2 ? "go on" : "confirm")
+                .saying(cursor.at() < FIRST_CAUSE ? "go on" : "confirm")
                 .offIf(state.copy().isReadOnly(), "the journal is read only"));
         offers.add(Offer.of(Action.JOT, () -> Step.to(state.laid(Entry.jot(state, List.of(pot)))))
                 .offIf(state.copy().isReadOnly(), "the journal is read only"));
@@ -173,7 +180,7 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
     }
 
     private boolean isOnSigns() {
-        return cursor.at() == 0;
+        return cursor.at() == SIGNS;
     }
 
     private Step moved(State state, Key key) {
@@ -192,9 +199,9 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
 
     /** Over the causes Enter goes to the first of them. */
     private Step confirm(State state) {
-        if (cursor.at() <= 2) {
-            return Step.to(
-                    state.withTop(at(cursor.to(3, rows(state), state.body().rows()))));
+        if (cursor.at() < FIRST_CAUSE) {
+            return Step.to(state.withTop(
+                    at(cursor.to(FIRST_CAUSE, rows(state), state.body().rows()))));
         }
         Failure failure = marking.failure().withCause(suspect(state).map(Suspect::cause));
         return Step.keep(state, change(state, failure), state.layers().over().size() - 1);

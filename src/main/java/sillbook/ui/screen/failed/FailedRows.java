@@ -37,7 +37,8 @@ record FailedRows(State state, Id<Pot> pot, Marking marking) {
     private static final List<Integer> ROOTS_AT = List.of(8, 22, 34, 52);
     private static final int FIELD = 10;
     private static final int FIELD_COLUMNS = 37;
-    private static final int CLUE = 18;
+    private static final int CLUE = 20;
+    private static final int FIT = 2;
 
     Rows rows() {
         List<Row> rows = new ArrayList<>();
@@ -106,7 +107,7 @@ record FailedRows(State state, Id<Pot> pot, Marking marking) {
 
     private void causes(List<Row> rows) {
         Optional<Suspect.Verdict> under = Optional.empty();
-        for (Suspect suspect : state.almanac().outlook().suspects(pot)) {
+        for (Suspect suspect : state.almanac().outlook().suspects(pot, marking.failure())) {
             Optional<Suspect.Verdict> verdict = Optional.of(suspect.verdict());
             if (!under.equals(verdict)) {
                 rows.add(Row.heading(SuspectWords.heading(suspect.verdict())));
@@ -116,11 +117,17 @@ record FailedRows(State state, Id<Pot> pot, Marking marking) {
         }
     }
 
+    /** Whether what is marked fits it, or speaks against it. */
+    private static String fit(Suspect suspect) {
+        return suspect.weight() == 0 ? "" : suspect.weight() > 0 ? "+" : "-";
+    }
+
     private void cause(Suspect suspect, List<Row> rows) {
         List<String> clues = new SuspectWords(state.journal()).clues(suspect);
         String name = SuspectWords.cause(suspect.cause());
         int first = Math.max(CLUE, Row.LABEL + Width.of(name) + 2);
         rows.add(Row.of(thing(suspect), (area, cells) -> {
+            cells.put(area.column() + FIT, area.row(), fit(suspect), Style.BOLD);
             cells.put(area.column() + Row.LABEL, area.row(), name, Style.INK);
             cells.put(area.column() + first, area.row(), clues.get(0), Style.INK);
         }));

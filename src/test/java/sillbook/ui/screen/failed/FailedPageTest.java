@@ -95,7 +95,7 @@ class FailedPageTest {
         assertThat(all())
                 .contains("+ rot")
                 .contains("+ brown")
-                .contains("frozen        Sun  3 Jan  trench: -1.4 C (reading)")
+                .contains("frozen          Sun  3 Jan  trench: -1.4 C (reading)")
                 .contains("Wed  6 Jan  jotted: frost all week, more straw on the trench")
                 .contains("3 entries. The same nights stood there: S1 T3; check them.");
     }
