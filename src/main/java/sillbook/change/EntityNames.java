@@ -68,7 +68,10 @@ final class EntityNames {
 
     private static String outcome(Journal journal, Outcome outcome) {
         String score = outcome.score().map(given -> " " + given + " of 5").orElse("");
-        return "outcome" + score + " of " + journal.pots().get(outcome.pot()).label();
+        String which = outcome.variety()
+                .map(variety -> ", " + Said.variety(journal, variety))
+                .orElse("");
+        return "outcome" + score + " of " + journal.pots().get(outcome.pot()).label() + which;
     }
 
     private static String wishedFor(Wish wish) {

@@ -29,19 +29,9 @@ public record Flower(List<Id<Pot>> pots, BloomPoint point, Optional<Id<Variety>>
 
     @Override
     public Decision decide(Journal journal, Hand hand) {
-        return Rules.firstOf(Rules.growing(journal, pots, day, hand), planted(journal))
+        return Rules.firstOf(Rules.growing(journal, pots, day, hand), Rules.planted(journal, pots, variety))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> step(journal, hand));
-    }
-
-    private Optional<Refusal> planted(Journal journal) {
-        return variety.flatMap(named -> pots.stream()
-                .map(journal.pots()::get)
-                .filter(pot -> pot.plantings().stream()
-                        .noneMatch(planting -> planting.variety().equals(named)))
-                .findFirst()
-                .flatMap(pot -> Rules.refuse("There is no " + Said.variety(journal, named) + " in " + pot.label()
-                        + ". Name a variety that is.")));
     }
 
     private Step step(Journal journal, Hand hand) {

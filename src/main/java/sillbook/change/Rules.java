@@ -9,6 +9,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Subject;
+import sillbook.model.Variety;
 
 /** What several changes refuse alike. Each rule gives the refusal, or nothing when all is well. */
 final class Rules {
@@ -74,6 +75,16 @@ final class Rules {
                 .filter(event -> event.what() instanceof Happening.Potted)
                 .map(event -> event.day())
                 .findFirst();
+    }
+
+    /** Of a variety only pots can tell that hold it. */
+    static Optional<Refusal> planted(Journal journal, Collection<Id<Pot>> pots, Optional<Id<Variety>> variety) {
+        return variety.flatMap(named -> pots.stream()
+                .map(journal.pots()::get)
+                .filter(pot -> !pot.holds(named))
+                .findFirst()
+                .flatMap(pot -> refuse("There is no " + Said.variety(journal, named) + " in " + pot.label()
+                        + ". Name a variety that is.")));
     }
 
     /** What every change of growing pots asks for. */

@@ -12,6 +12,7 @@ import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Outcome;
 import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -64,6 +65,9 @@ public record WriteDown(Entity<?> entity) implements Change {
         }
         if (entity instanceof UsualWay way) {
             return taken(journal.usualWays(), way, one -> "usual way " + one.name());
+        }
+        if (entity instanceof Outcome outcome) {
+            return Rules.planted(journal, List.of(outcome.pot()), outcome.variety());
         }
         return entity instanceof Pot pot ? labelTaken(journal, pot) : Optional.empty();
     }

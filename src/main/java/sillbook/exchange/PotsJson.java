@@ -17,6 +17,7 @@ import sillbook.model.Season;
 import sillbook.reckon.dates.DayCount;
 import sillbook.season.Ahead;
 import sillbook.season.BatchPart;
+import sillbook.season.Bloom;
 import sillbook.season.ColdTime;
 import sillbook.season.Noted;
 import sillbook.season.Outlook;
@@ -69,7 +70,7 @@ public final class PotsJson {
         return new Fields()
                 .text("label", pot.label())
                 .text("season", named.season(pot))
-                .list("plantings", pot.plantings(), this::planting)
+                .list("plantings", pot.plantings(), planting -> planting(planting, points(now, planting)))
                 .text("stage", Terms.STAGES.say(now.life().stage()))
                 .text("place", named.place(now.life().stands().map(Stay::place)))
                 .happened("potted", now.life().potted())
@@ -84,11 +85,20 @@ public final class PotsJson {
                 .object("next", now.next(), jobs::ofPots);
     }
 
-    private Fields planting(Pot.Planting planting) {
+    /** Its own in a mixed pot; where one variety has a pot to itself, the pot's are its own. */
+    private static Bloom.Points points(PotNow now, Pot.Planting planting) {
+        Bloom bloom = now.life().bloom();
+        return now.life().pot().isMixed() ? bloom.of(planting.variety()) : bloom.pot();
+    }
+
+    private Fields planting(Pot.Planting planting, Bloom.Points points) {
         return new Fields()
                 .text("variety", named.variety(planting.variety()))
                 .text("kind", journal.varieties().get(planting.variety()).kind().toString())
-                .number("bulbs", planting.count());
+                .number("bulbs", planting.count())
+                .happened("firstFlower", points.firstFlower())
+                .happened("fullBloom", points.fullBloom())
+                .happened("pastBloom", points.pastBloom());
     }
 
     private static Fields days(DayCount days) {

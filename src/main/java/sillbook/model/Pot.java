@@ -75,6 +75,19 @@ public record Pot(
         return plantings.get(0);
     }
 
+    /** Whether bulbs of that variety are in it. */
+    public boolean holds(Id<Variety> variety) {
+        return plantings.stream().anyMatch(planting -> planting.variety().equals(variety));
+    }
+
+    /** How many bulbs of that variety are in it. */
+    public int bulbsOf(Id<Variety> variety) {
+        return plantings.stream()
+                .filter(planting -> planting.variety().equals(variety))
+                .mapToInt(Planting::count)
+                .sum();
+    }
+
     public boolean isMixed() {
         return plantings.size() > 1;
     }

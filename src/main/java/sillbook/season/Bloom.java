@@ -61,6 +61,11 @@ public record Bloom(Points pot, Map<Id<Variety>, Points> varieties) {
         return new Bloom(ofPot ? pot.with(flowered.point(), day) : pot, each);
     }
 
+    /** The points that were written of one variety. */
+    public Points of(Id<Variety> variety) {
+        return varieties.getOrDefault(variety, Points.NONE);
+    }
+
     /** Whether the pot has come to flower, in whatever point that was noticed. */
     boolean hasBegun() {
         return pot.firstFlower().isPresent()

@@ -6,8 +6,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Outcome;
@@ -15,7 +17,7 @@ import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Variety;
 
-/** Reads the record of every variety. An outcome of a whole pot speaks for each variety in it. */
+/** Reads the record of every variety. A score of a whole pot speaks for each variety in it that has none of its own. */
 final class VarietyReading {
     private final Journal journal;
     private final Season season;
@@ -24,20 +26,28 @@ final class VarietyReading {
     VarietyReading(Journal journal, Season season) {
         this.journal = journal;
         this.season = season;
-        journal.outcomes().all().stream().sorted(byLabel()).forEach(this::count);
+        List<Outcome> scored = journal.outcomes().all().stream()
+                .filter(outcome -> outcome.score().isPresent())
+                .sorted(byLabel())
+                .toList();
+        Set<List<Id<?>>> own = scored.stream()
+                .flatMap(outcome -> outcome.variety().stream().map(one -> List.<Id<?>>of(outcome.pot(), one)))
+                .collect(Collectors.toSet());
+        scored.forEach(outcome -> count(outcome, own));
     }
 
     private Comparator<Outcome> byLabel() {
         return Comparator.comparing(outcome -> journal.pots().get(outcome.pot()), ByLabel.OF_POTS);
     }
 
-    private void count(Outcome outcome) {
+    private void count(Outcome outcome, Set<List<Id<?>>> own) {
         Pot pot = journal.pots().get(outcome.pot());
-        outcome.score()
-                .ifPresent(score -> outcome.variety()
-                        .map(List::of)
-                        .orElseGet(() -> inIt(pot))
-                        .forEach(variety -> count(variety, pot.season(), score)));
+        List<Id<Variety>> spokenFor = outcome.variety()
+                .map(List::of)
+                .orElseGet(() -> inIt(pot).stream()
+                        .filter(variety -> !own.contains(List.<Id<?>>of(pot.id(), variety)))
+                        .toList());
+        outcome.score().ifPresent(score -> spokenFor.forEach(variety -> count(variety, pot.season(), score)));
     }
 
     private static List<Id<Variety>> inIt(Pot pot) {

@@ -73,10 +73,14 @@ class EntriesTest {
     }
 
     private Outcome outcome(Optional<Integer> score) {
+        return outcome(Optional.empty(), score);
+    }
+
+    private Outcome outcome(Optional<Id<Variety>> variety, Optional<Integer> score) {
         return new Outcome(
                 new Id<>(7, 1),
                 bench.pot("T1"),
-                Optional.empty(),
+                variety,
                 day(1, 12),
                 score,
                 Optional.empty(),
@@ -115,6 +119,8 @@ class EntriesTest {
         assertThat(named(reading)).isEqualTo("reading of cellar written down");
         assertThat(named(outcome(Optional.of(4)))).isEqualTo("outcome 4 of 5 of T1 written down");
         assertThat(named(outcome(Optional.empty()))).isEqualTo("outcome of T1 corrected");
+        assertThat(named(outcome(Optional.of(Bench.MARROW_LANE.id()), Optional.of(2))))
+                .isEqualTo("outcome 2 of 5 of T1, 'Marrow Lane' corrected");
         assertThat(named(wish("", 30, Set.of()))).isEqualTo("wish for Sat 30 Jan 2027 written down");
         assertThat(named(wish("", 31, Set.of()))).isEqualTo("wish for Sat 30 Jan 2027 to Sun 31 Jan 2027 corrected");
         assertThat(named(wish("Easter", 30, Set.of()))).isEqualTo("wish for Easter corrected");
@@ -412,5 +418,15 @@ class EntriesTest {
                 .contains("T1 is taken");
         assertThat(bench.journal).isEqualTo(before);
         assertThatIllegalArgumentException().isThrownBy(() -> new Together("", List.of()));
+    }
+
+    @Test
+    void anOutcomeIsOfAVarietyThatIsInThePot() {
+        bench.done(Bench.tulips(1, "T"));
+        Variety other = Variety.of(new Id<>(1, 9), "Inkwell", new Kind("hyacinth", ""));
+        bench.done(new WriteDown(other));
+
+        assertThat(bench.refused(new WriteDown(outcome(Optional.of(other.id()), Optional.of(3)))))
+                .isEqualTo("There is no 'Inkwell' in T1. Name a variety that is.");
     }
 }

@@ -204,6 +204,10 @@ class JournalTest {
                 "");
         assertThat(mixed.isMixed()).isTrue();
         assertThat(mixed.bulbs()).isEqualTo(12);
+        assertThat(mixed.bulbsOf(BLUEJAR.id())).isEqualTo(9);
+        assertThat(mixed.holds(BLUEJAR.id())).isTrue();
+        assertThat(H1.holds(BLUEJAR.id())).isFalse();
+        assertThat(H1.bulbsOf(BLUEJAR.id())).isZero();
         assertThat(mixed.first()).isEqualTo(first);
         assertThat(H1.isMixed()).isFalse();
     }

@@ -2,6 +2,7 @@
 package sillbook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static sillbook.season.Winter.winter;
 
 import java.util.List;
@@ -58,6 +59,20 @@ class VarietyNowTest {
                 .outcome("1 jan", 5));
 
         assertThat(varieties).allMatch(now -> now.pots() == 1 && now.mean().orElse(0) == 5);
+    }
+
+    @Test
+    void aVarietyWithAScoreOfItsOwnIsNotCountedAgainWithThePot() {
+        List<VarietyNow> varieties = varieties(winter().mixed("T1", "Marrow Lane", "tulip", "Penny Gloaming", "crocus")
+                .outcome("1 jan", 5)
+                .outcomeOf("Marrow Lane", "2 jan", 2));
+
+        assertThat(varieties)
+                .extracting(
+                        now -> now.variety().name(),
+                        VarietyNow::pots,
+                        now -> now.mean().orElse(0))
+                .containsExactly(tuple("Marrow Lane", 1, 2.0), tuple("Penny Gloaming", 1, 5.0));
     }
 
     @Test

@@ -38,22 +38,13 @@ final class FlowerForm implements Form {
         List<Pot> pots = Slots.pots(filled);
         Lines.pots(pots, draft);
         Optional<Id<Variety>> variety = filled.get(Slots.VARIETY).map(Variety::id);
-        filled.get(Slots.VARIETY).ifPresent(one -> only(one, pots, draft));
+        filled.get(Slots.VARIETY).ifPresent(one -> {
+            draft.means("only " + Lines.quoted(one.name()));
+            Lines.holding(one, pots, draft);
+        });
         filled.get(POINT).ifPresent(point -> {
             Lines.happened(Terms.BLOOM_POINTS.say(point), filled, draft);
             draft.change(new Flower(Lines.ids(pots), point, variety, Slots.day(filled, draft.bench())));
         });
-    }
-
-    private static void only(Variety variety, List<Pot> pots, Draft draft) {
-        draft.means("only " + Lines.quoted(variety.name()));
-        pots.stream()
-                .filter(pot -> pot.plantings().stream()
-                        .noneMatch(planting -> planting.variety().equals(variety.id())))
-                .findFirst()
-                .ifPresent(pot -> draft.ask(
-                        "not in that pot",
-                        Lines.quoted(variety.name()) + " is not in " + pot.label() + ": it holds "
-                                + Lines.contents(pot, draft.bench().journal()) + "."));
     }
 }

@@ -10,6 +10,7 @@ import sillbook.model.Labels;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
+import sillbook.model.Variety;
 import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.StageWords;
@@ -37,6 +38,16 @@ final class Lines {
         if (!pots.isEmpty()) {
             draft.means(labels(pots) + " " + says);
         }
+    }
+
+    /** Asks for another variety where one of the pots does not hold this one. */
+    static void holding(Variety variety, List<Pot> pots, Draft draft) {
+        pots.stream().filter(pot -> !pot.holds(variety.id())).findFirst().ifPresent(pot -> {
+            String holds = contents(pot, draft.bench().journal());
+            draft.ask(
+                    "not in that pot",
+                    quoted(variety.name()) + " is not in " + pot.label() + ": it holds " + holds + ".");
+        });
     }
 
     static String labels(List<Pot> pots) {

@@ -12,9 +12,11 @@ import sillbook.model.Cause;
 import sillbook.model.Day;
 import sillbook.model.Failure;
 import sillbook.model.Failure.Sign;
+import sillbook.model.Id;
 import sillbook.model.Outcome;
 import sillbook.model.Outcome.Again;
 import sillbook.model.Pot;
+import sillbook.model.Variety;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.text.Fold;
 import sillbook.words.Complaint;
@@ -125,15 +127,23 @@ record OutcomeFacts(Filled filled) {
         Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
     }
 
-    /** More bulbs in flower than there are. */
-    Optional<Complaint> tooMany(List<Pot> pots) {
+    /** More bulbs in flower than there are, in a pot or of the variety that is meant. */
+    Optional<Complaint> tooMany(List<Pot> pots, Optional<Id<Variety>> variety) {
         return filled.get(FLOWERS)
                 .flatMap(flowers -> pots.stream()
-                        .filter(pot -> pot.bulbs() < flowers)
+                        .filter(pot -> bulbs(pot, variety) < flowers)
                         .findFirst()
-                        .map(pot -> new Complaint(
-                                pot.bulbs() + " bulbs in it",
-                                pot.label() + " holds " + Counts.of(pot.bulbs(), "bulb") + "; " + flowers
-                                        + " cannot have flowered. Write how many of the bulbs did.")));
+                        .map(pot -> tooMany(pot, bulbs(pot, variety), flowers)));
+    }
+
+    private static int bulbs(Pot pot, Optional<Id<Variety>> variety) {
+        return variety.map(pot::bulbsOf).orElseGet(pot::bulbs);
+    }
+
+    private static Complaint tooMany(Pot pot, int bulbs, int flowers) {
+        String holds = pot.label() + " holds " + Counts.of(bulbs, "bulb") + (bulbs < pot.bulbs() ? " of it" : "");
+        return new Complaint(
+                bulbs + " bulbs in it",
+                holds + "; " + flowers + " cannot have flowered. Write how many of the bulbs did.");
     }
 }

@@ -47,7 +47,10 @@ final class OutcomeForm implements Form {
         List<Pot> pots = Slots.pots(filled);
         Lines.pots(pots, draft);
         Optional<Id<Variety>> variety = filled.get(Slots.VARIETY).map(Variety::id);
-        filled.get(Slots.VARIETY).ifPresent(one -> draft.means("of " + Lines.quoted(one.name())));
+        filled.get(Slots.VARIETY).ifPresent(one -> {
+            draft.means("of " + Lines.quoted(one.name()));
+            Lines.holding(one, pots, draft);
+        });
         new OutcomeFacts(filled).say(draft);
         List<Change> changes = new ArrayList<>();
         filled.get(CloseForm.END).ifPresent(end -> {
@@ -55,10 +58,10 @@ final class OutcomeForm implements Form {
             changes.add(new Close(Lines.ids(pots), end, "", Slots.day(filled, draft.bench())));
         });
         for (Pot pot : pots) {
-            Outcome before = before(pot, variety, draft.bench());
+            Outcome before = before(pot, variety.filter(one -> pot.isMixed()), draft.bench());
             changes.add(new WriteDown(new OutcomeFacts(filled).over(before, draft.bench())));
         }
-        new OutcomeFacts(filled).tooMany(pots).ifPresent(draft::ask);
+        new OutcomeFacts(filled).tooMany(pots, variety).ifPresent(draft::ask);
         if (!pots.isEmpty()) {
             draft.change(changes.size() == 1 ? changes.get(0) : new Together(name(pots, filled), changes));
         }

@@ -12,22 +12,51 @@ import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Id;
 import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Variety;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.form.Answers;
 import sillbook.ui.screen.form.Blank;
+import sillbook.ui.screen.form.Choices;
 import sillbook.ui.screen.form.Reading;
+import sillbook.ui.screen.form.Remark;
 import sillbook.ui.screen.form.Sheet;
+import sillbook.ui.screen.form.Suggestion;
 import sillbook.words.Heard;
+import sillbook.words.Vocabulary;
 
 /**
  * Something that only wants its day: potted, the first flower, past bloom, a care.
  *
  * @param what it is
  * @param place where the pots are put, when they are potted
+ * @param shared the varieties that share the pots, of which one may be meant; empty where each pot holds one only
  */
-public record DaySheet(Pots pots, What what, Optional<Id<Place>> place) implements Sheet {
+public record DaySheet(Pots pots, What what, Optional<Id<Place>> place, List<Variety> shared) implements Sheet {
     private static final Blank DAY = new Blank("Day", 20);
+    private static final Blank VARIETY = new Blank("Variety", 30);
+
+    public DaySheet {
+        shared = List.copyOf(shared);
+    }
+
+    static DaySheet of(Pots pots, What what) {
+        return new DaySheet(pots, what, Optional.empty(), List.of());
+    }
+
+    /** A point of bloom, which varieties that share a pot come to each in its time. */
+    static DaySheet ofBloom(State state, Pots pots, What what) {
+        List<Variety> shared = pots.fit().stream()
+                .map(state.journal().pots()::get)
+                .filter(Pot::isMixed)
+                .flatMap(pot -> pot.plantings().stream())
+                .map(Pot.Planting::variety)
+                .distinct()
+                .map(state.journal().varieties()::get)
+                .toList();
+        return new DaySheet(pots, what, Optional.empty(), shared);
+    }
 
     /** What happened on that day. */
     public enum What {
@@ -57,7 +86,7 @@ public record DaySheet(Pots pots, What what, Optional<Id<Place>> place) implemen
 
     @Override
     public List<Blank> blanks() {
-        return List.of(DAY);
+        return shared.isEmpty() ? List.of(DAY) : List.of(VARIETY, DAY);
     }
 
     @Override
@@ -68,22 +97,51 @@ public record DaySheet(Pots pots, What what, Optional<Id<Place>> place) implemen
     @Override
     public Reading read(State state, Answers answers) {
         Heard<Day> day = Blanks.dayThatWas(state, answers.text(DAY));
-        Reading reading = Reading.NOTHING.with(DAY, Blanks.remark(day));
-        return day.value().map(on -> reading.meaning(change(on))).orElse(reading);
+        Heard<Optional<Id<Variety>>> variety = variety(answers);
+        Reading reading = Reading.NOTHING.with(DAY, Blanks.remark(day)).with(VARIETY, remark(variety));
+        return day.value()
+                .flatMap(on -> variety.value().map(which -> reading.meaning(change(on, which))))
+                .orElse(reading);
     }
 
-    private Change change(Day day) {
+    private Heard<Optional<Id<Variety>>> variety(Answers answers) {
+        return answers.isBlank(VARIETY)
+                ? Heard.as(Optional.empty())
+                : names().parse(answers.text(VARIETY)).map(one -> Optional.of(one.id()));
+    }
+
+    private static Remark remark(Heard<Optional<Id<Variety>>> variety) {
+        return variety.fold(which -> Remark.understood(which.isEmpty() ? "the pot as a whole" : ""), Blanks::wrong);
+    }
+
+    private Vocabulary<Variety> names() {
+        return Choices.of("variety in the pot", shared, Variety::name);
+    }
+
+    @Override
+    public List<Suggestion> suggestions(State state, Answers answers, Blank blank) {
+        return blank.equals(VARIETY)
+                ? names().beginning(answers.text(VARIETY)).stream()
+                        .map(one -> Suggestion.of(one.name(), ""))
+                        .toList()
+                : List.of();
+    }
+
+    private Change change(Day day, Optional<Id<Variety>> variety) {
         return switch (what) {
             case POTTED -> new Plant(pots.fit(), place, day);
-            case FIRST_FLOWER -> new Flower(pots.fit(), BloomPoint.FIRST_FLOWER, Optional.empty(), day);
-            case PAST_BLOOM -> new Flower(pots.fit(), BloomPoint.PAST_BLOOM, Optional.empty(), day);
+            case FIRST_FLOWER -> new Flower(pots.fit(), BloomPoint.FIRST_FLOWER, variety, day);
+            case PAST_BLOOM -> new Flower(pots.fit(), BloomPoint.PAST_BLOOM, variety, day);
             case AFTERCARE -> new CareFor(pots.fit(), Care.FED, day);
         };
     }
 
     @Override
     public Aside aside(State state, Answers answers, Blank blank) {
-        return Aside.of("", "The day it was: today, fri, 14 nov, about 5 jan.", "");
+        String hint = blank.equals(VARIETY)
+                ? "Which of those in the pot; left empty, the pot as a whole."
+                : "The day it was: today, fri, 14 nov, about 5 jan.";
+        return Aside.of("", hint, "");
     }
 
     @Override

@@ -22,11 +22,11 @@ final class JobForm {
     static Layer of(State state, Job.OfPots job) {
         Pots pots = new Pots(job.pots(), List.of());
         return switch (job.kind()) {
-            case POT_UP -> form(new DaySheet(pots, DaySheet.What.POTTED, to(job)));
+            case POT_UP -> form(new DaySheet(pots, DaySheet.What.POTTED, to(job), List.of()));
             case INTO_COLD, BRING_IN, MOVE_TO_WARMTH, KEEP_COOL_IN_BLOOM -> form(MoveSheet.of(state, pots, job));
-            case WATCH_FOR_FLOWER -> form(new DaySheet(pots, DaySheet.What.FIRST_FLOWER, Optional.empty()));
-            case PAST_BLOOM -> form(new DaySheet(pots, DaySheet.What.PAST_BLOOM, Optional.empty()));
-            case AFTERCARE -> form(new DaySheet(pots, DaySheet.What.AFTERCARE, Optional.empty()));
+            case WATCH_FOR_FLOWER -> form(DaySheet.ofBloom(state, pots, DaySheet.What.FIRST_FLOWER));
+            case PAST_BLOOM -> form(DaySheet.ofBloom(state, pots, DaySheet.What.PAST_BLOOM));
+            case AFTERCARE -> form(DaySheet.of(pots, DaySheet.What.AFTERCARE));
             case WRITE_OUTCOME ->
                 job.route().stage() == Stage.IN_BLOOM
                         ? ScoreChoice.of(state, job.pots())

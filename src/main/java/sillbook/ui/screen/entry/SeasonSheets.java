@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.entry;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import sillbook.handbook.FigureName;
@@ -26,28 +27,29 @@ final class SeasonSheets {
     /** How some pots did, and how their winter ended. */
     static LineSheet outcome(Collection<Pot> pots) {
         String labels = Labels.say(pots.stream().map(Pot::label).toList());
-        return LineSheet.of(
-                "Outcome of " + labels,
-                "outcome of " + labels,
-                labels,
-                List.of(
-                        Part.of("Score", 4, "score ", "1 to 5, as you saw it at its best."),
-                        Part.of("Flowers", 4, "", "How many of the bulbs flowered.")
-                                .with(" flowers"),
-                        Part.of("Height", 10, "", "How tall it grew: 45 cm."),
-                        Part.of("Good", 24, "good ", "From its first good day to its last: 26 dec to 8 jan."),
-                        Part.of(
-                                "Signs",
-                                40,
-                                "",
-                                "What was wrong: leaves only, brown bud, short and stuck, floppy, rot, nothing came."),
-                        Part.of("Again", 12, "again ", "Would you do it again: yes, no or differently."),
-                        Part.of(
-                                "Ended",
-                                12,
-                                "",
-                                "If its winter is over: done, sold, given, broken, used up or failed."),
-                        NOTE));
+        List<Part> parts = new ArrayList<>();
+        if (pots.stream().anyMatch(Pot::isMixed)) {
+            parts.add(Part.of("Variety", 30, "", "Which of those in the pot; left empty, the pot as a whole.")
+                    .following());
+        }
+        parts.addAll(howItDid());
+        return LineSheet.of("Outcome of " + labels, "outcome of " + labels, labels, parts);
+    }
+
+    private static List<Part> howItDid() {
+        return List.of(
+                Part.of("Score", 4, "score ", "1 to 5, as you saw it at its best."),
+                Part.of("Flowers", 4, "", "How many of the bulbs flowered.").with(" flowers"),
+                Part.of("Height", 10, "", "How tall it grew: 45 cm."),
+                Part.of("Good", 24, "good ", "From its first good day to its last: 26 dec to 8 jan."),
+                Part.of(
+                        "Signs",
+                        40,
+                        "",
+                        "What was wrong: leaves only, brown bud, short and stuck, floppy, rot, nothing came."),
+                Part.of("Again", 12, "again ", "Would you do it again: yes, no or differently."),
+                Part.of("Ended", 12, "", "If its winter is over: done, sold, given, broken, used up or failed."),
+                NOTE);
     }
 
     /** What should flower when, by some pots or by any of a kind. */
