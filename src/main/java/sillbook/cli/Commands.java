@@ -33,6 +33,7 @@ public final class Commands {
                 .addSubcommand(new PottingCommand(books, printer))
                 .addSubcommand(new CalendarCommand(books, printer))
                 .addSubcommand(new WriteCommand(books, printer, world.in()))
+                .addSubcommand(new ImportCommand(books, printer, world.in()))
                 .addSubcommand(new UndoCommand(books, printer))
                 .addSubcommand(new RedoCommand(books, printer))
                 .addSubcommand(new VerifyCommand(books, printer))

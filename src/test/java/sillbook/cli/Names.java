@@ -21,6 +21,7 @@ final class Names {
                 "potting",
                 "calendar",
                 "write",
+                "import",
                 "undo",
                 "redo",
                 "verify",

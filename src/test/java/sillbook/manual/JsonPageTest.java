@@ -48,6 +48,8 @@ class JsonPageTest {
             "potting tulip",
             "diary",
             "write --dry-run 'T4 moist'",
+            "import docs/how-to/lists/purchases.csv --as purchases --dry-run",
+            "import docs/how-to/lists/mistakes.csv --as varieties --dry-run",
             "verify",
             "reckon dates --kind tulip --potted 2026-10-01 --bloom 2027-01-05");
 
@@ -113,7 +115,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(13)
+                .hasSize(14)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

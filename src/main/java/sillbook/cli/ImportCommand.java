@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sillbook.app.Bookshelf;
+import sillbook.app.Page;
+import sillbook.exchange.CsvFile;
+import sillbook.exchange.ListJson;
+import sillbook.handbook.Handbook;
+import sillbook.model.Journal;
+import sillbook.season.Outlook;
+import sillbook.words.Counts;
+import sillbook.words.Heard;
+import sillbook.words.line.Bench;
+import sillbook.words.list.ListReading;
+import sillbook.words.list.ListSort;
+import sillbook.words.list.ListedRow;
+import sillbook.words.list.Table;
+
+/** Brings a list of bulbs into the journal, as one step. */
+@Command(
+        name = "import",
+        description = {
+            "Bring in a list of varieties or purchases from a CSV file, its columns named in the first row; - reads"
+                    + " the standard input.",
+            "Every row is said back: new, same, changed or wrong. The whole list is one step, which undo takes back;"
+                    + " while a row is wrong, nothing is brought in."
+        })
+final class ImportCommand implements Callable<Integer> {
+    private static final String STANDARD_INPUT = "-";
+
+    private final Books books;
+    private final Printer printer;
+    private final InputStream in;
+
+    @Parameters(paramLabel = "FILE", description = "A file of separated values in UTF-8: commas, semicolons or tabs.")
+    private String file = "";
+
+    @Option(
+            names = "--as",
+            paramLabel = "SORT",
+            description = "What each row is, always wanted: varieties or purchases.")
+    private Optional<String> sort = Optional.empty();
+
+    @Option(names = "--dry-run", description = "Only say what each row would come to; keep nothing.")
+    private boolean dryRun;
+
+    @Mixin
+    private final JsonOption json = new JsonOption();
+
+    ImportCommand(Books books, Printer printer, InputStream in) {
+        this.books = books;
+        this.printer = printer;
+        this.in = in;
+    }
+
+    @Override
+    public Integer call() {
+        ListSort of = sort();
+        Table table = told(table());
+        ListReading tried = told(read(table, of, books.rehearsal()));
+        if (dryRun || tried.change().isEmpty()) {
+            return say(tried, Optional.empty());
+        }
+        return books.withNew(book -> bringIn(table, of, book));
+    }
+
+    private ListSort sort() {
+        return Given.read(ListSort.WORDS.parse(sort.orElseThrow(
+                () -> new Misused("It is not said what each row is. Write --as varieties or --as purchases."))));
+    }
+
+    private int bringIn(Table table, ListSort of, Page page) {
+        ListReading reading = told(read(table, of, page));
+        return say(reading, reading.change().map(page::carryOut).map(Kept::step));
+    }
+
+    private static Heard<ListReading> read(Table table, ListSort sort, Page page) {
+        Journal journal = page.readAll();
+        Handbook handbook = Handbook.standard();
+        Outlook outlook = Outlook.of(journal, handbook, page.today());
+        return ListReading.read(table, sort, new Bench(journal, outlook, handbook, Bookshelf.randomIds()));
+    }
+
+    private <T> T told(Heard<T> heard) {
+        return heard.fold(meaning -> meaning, why -> {
+            throw new CouldNot(name() + ": " + why.sentence() + " Nothing is brought in.");
+        });
+    }
+
+    private String name() {
+        return file.equals(STANDARD_INPUT) ? "The standard input" : file;
+    }
+
+    private Heard<Table> table() {
+        if (file.equals(STANDARD_INPUT)) {
+            return read(in);
+        }
+        try (InputStream opened = Files.newInputStream(Path.of(file))) {
+            return read(opened);
+        } catch (InvalidPathException wrong) {
+            throw new Misused("'" + file + "' cannot be the name of a file. Name another.");
+        } catch (NoSuchFileException nowhere) {
+            throw new CouldNot(file + " is not there. Nothing is brought in.");
+        } catch (IOException failure) {
+            throw unreadable(failure);
+        }
+    }
+
+    private Heard<Table> read(InputStream opened) {
+        try {
+            return CsvFile.read(opened);
+        } catch (IOException failure) {
+            throw unreadable(failure);
+        }
+    }
+
+    private CouldNot unreadable(IOException failure) {
+        return new CouldNot(name() + " could not be read: " + failure.getMessage() + ". Nothing is brought in.");
+    }
+
+    private int say(ListReading reading, Optional<String> step) {
+        if (json.isGiven()) {
+            printer.json(ListJson.write(reading, step));
+        } else {
+            reading.rows().forEach(this::say);
+            step.ifPresent(printer::line);
+        }
+        if (!reading.leftOut().isEmpty()) {
+            printer.say("Left out: " + Counts.and(reading.leftOut()) + ".");
+        }
+        if (step.isEmpty()) {
+            reading.hindrance().ifPresent(printer::say);
+        }
+        return reading.isRight() ? ExitCode.DONE : ExitCode.COULD_NOT;
+    }
+
+    private void say(ListedRow row) {
+        printer.line("row " + row.number() + ", " + row.outcome().word() + ": " + row.line());
+    }
+}

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.exchange;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.MappingIterator;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import sillbook.words.Heard;
+import sillbook.words.list.Table;
+
+/**
+ * Tables in files of separated values (RFC 4180), as spreadsheets write them: in UTF-8 with or without a mark at its
+ * beginning, parted by commas, semicolons or tabs, whichever the first row has most of.
+ */
+public final class CsvFile {
+    /** Many times a list of bulbs; what is larger is another sort of file. */
+    private static final int MOST_BYTES = 4 << 20;
+
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+    private static final String NO_TEXT = "It is no text in UTF-8. Save it from the spreadsheet as CSV in UTF-8.";
+    private static final ObjectReader READER = CsvMapper.builder()
+            .enable(CsvParser.Feature.WRAP_AS_ARRAY)
+            .enable(CsvParser.Feature.TRIM_SPACES)
+            .build()
+            .readerFor(String[].class);
+
+    private CsvFile() {}
+
+    /**
+     * Reads to the end.
+     *
+     * @throws IOException when the stream cannot be read
+     */
+    public static Heard<Table> read(InputStream in) throws IOException {
+        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+        return bytes.length > MOST_BYTES
+                ? Heard.not("too large", "It is larger than 4 MB, which no list of bulbs is. Name another.")
+                : text(bytes).then(CsvFile::table);
+    }
+
+    private static Heard<String> text(byte[] bytes) {
+        try {
+            String text = UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return text.indexOf('\0') < 0
+                    ? Heard.as(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text)
+                    : Heard.not("no text", NO_TEXT);
+        } catch (CharacterCodingException otherwise) {
+            return Heard.not("no text", NO_TEXT);
+        }
+    }
+
+    private static Heard<Table> table(String text) {
+        List<Table.Row> rows = new ArrayList<>();
+        CsvSchema schema = CsvSchema.emptySchema().withColumnSeparator(separator(text));
+        int number = 1;
+        try (MappingIterator<String[]> records = READER.with(schema).readValues(text)) {
+            while (records.hasNextValue()) {
+                Table.Row row = new Table.Row(number, List.of(records.nextValue()));
+                if (!row.cells().stream().allMatch(String::isBlank)) {
+                    rows.add(row);
+                }
+                number++;
+            }
+        } catch (JsonProcessingException torn) {
+            return torn(number);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("memory could not be read", impossible);
+        }
+        return rows.isEmpty()
+                ? Heard.not("empty", "It is empty. Write the names of the columns in its first row.")
+                : Heard.as(new Table(rows.get(0).cells(), rows.subList(1, rows.size())));
+    }
+
+    private static Heard<Table> torn(int row) {
+        return Heard.not(
+                "torn",
+                "Its quotes do not match, in row " + row
+                        + " or after it. A quoted cell begins and ends with \", and one inside is written twice.");
+    }
+
+    /** Of the three, the one the first row has most of. */
+    private static char separator(String text) {
+        String first = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        return Stream.of(',', ';', '\t')
+                .max(Comparator.comparingLong(
+                        mark -> first.chars().filter(c -> c == mark).count()))
+                .orElseThrow();
+    }
+}
