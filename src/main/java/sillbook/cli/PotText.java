@@ -91,7 +91,8 @@ record PotText(Journal journal, LocalDate today) {
         PotWords.cold(now).ifPresent(cold -> lines.add("cold: " + cold));
         now.readiness()
                 .ifPresent(ready -> lines.add("coming in: "
-                        + VerdictWords.clause(ready, journal.settings().lengths())));
+                        + VerdictWords.clause(
+                                ready, now.life(), journal.settings().lengths())));
         now.useBy().ifPresent(day -> lines.add("use by " + Days.full(day)));
         now.ahead().stream().map(PotText::ahead).forEach(lines::add);
         if (now.life().isFailed()) {
@@ -102,7 +103,9 @@ record PotText(Journal journal, LocalDate today) {
                     .forEach(suspect -> lines.add("cause: " + words.line(suspect)));
         }
         entries(now.life().pot()).map(PotText::entry).forEach(lines::add);
-        new KeepingWords(Handbook.standard()).say(now).forEach(kept -> lines.add("keep: " + kept));
+        new KeepingWords(Handbook.standard(), journal.settings().lengths())
+                .say(now)
+                .forEach(kept -> lines.add("keep: " + kept));
         cautions(now.life().pot()).forEach(caution -> lines.add("care: " + caution));
         return lines;
     }

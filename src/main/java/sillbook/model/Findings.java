@@ -94,6 +94,17 @@ public record Findings(
                 note);
     }
 
+    /** Whether anybody looked how wet it is: the potting mix, or the water under the bulbs. */
+    public boolean tellsOfWater() {
+        return moisture.isPresent() || water.isPresent();
+    }
+
+    /** Whether it was found too dry or too wet. */
+    public boolean isTooDryOrWet() {
+        return moisture.filter(felt -> felt != Moisture.MOIST).isPresent()
+                || water.filter(level -> level != Water.RIGHT).isPresent();
+    }
+
     public Findings withMoisture(Moisture found) {
         return new Findings(
                 Optional.of(found), watered, water, roots, rootLength, shoot, firmness, growth, troubles, note);
@@ -106,6 +117,11 @@ public record Findings(
     public Findings withWater(Water level) {
         return new Findings(
                 moisture, watered, Optional.of(level), roots, rootLength, shoot, firmness, growth, troubles, note);
+    }
+
+    public Findings withoutWater() {
+        return new Findings(
+                moisture, watered, Optional.empty(), roots, rootLength, shoot, firmness, growth, troubles, note);
     }
 
     public Findings withRoots(Roots found) {

@@ -16,7 +16,6 @@ import sillbook.model.Cause;
 import sillbook.model.Event;
 import sillbook.model.Failure;
 import sillbook.model.Findings;
-import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Trouble;
 import sillbook.model.Happening;
 import sillbook.model.Id;
@@ -126,17 +125,14 @@ final class SuspectReading {
     }
 
     private Suspect tooWetOrDry() {
-        List<Clue> clues = found(findings -> findings.moisture()
-                .filter(moisture -> moisture != Moisture.MOIST)
-                .isPresent());
+        List<Clue> clues = found(Findings::isTooDryOrWet);
         Optional<Clue> unchecked = cold.stream()
                 .reduce((earlier, later) -> later)
                 .filter(last -> !isChecked(last))
                 .flatMap(last -> last.place()
                         .map(place -> new Clue.NotChecked(place, last.days().start())));
-        int moist = (int) checks.stream()
-                .filter(event -> findings(event).moisture().isPresent())
-                .count();
+        int moist = (int)
+                checks.stream().filter(event -> findings(event).tellsOfWater()).count();
         Suspect.Verdict otherwise = unchecked.isPresent() || moist == 0
                 ? Suspect.Verdict.CANNOT_BE_TOLD
                 : Suspect.Verdict.NOTHING_SPEAKS_FOR;
@@ -146,7 +142,7 @@ final class SuspectReading {
     private boolean isChecked(Phase phase) {
         return checks.stream()
                 .filter(event -> phase.days().contains(event.day().likely()))
-                .anyMatch(event -> findings(event).moisture().isPresent());
+                .anyMatch(event -> findings(event).tellsOfWater());
     }
 
     private Suspect fruitNear() {

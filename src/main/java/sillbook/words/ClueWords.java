@@ -52,6 +52,7 @@ public record ClueWords(Journal journal) implements Clue.Cases<String> {
         List<String> seen = new ArrayList<>();
         Findings findings = clue.findings();
         findings.moisture().map(Terms.MOISTURES::say).ifPresent(seen::add);
+        findings.water().map(Terms.WATERS::say).ifPresent(seen::add);
         findings.troubles().stream().sorted().map(Terms.TROUBLES::say).forEach(seen::add);
         if (!findings.note().isEmpty()) {
             seen.add(findings.note());
@@ -101,8 +102,8 @@ public record ClueWords(Journal journal) implements Clue.Cases<String> {
     @Override
     public String foundMoist(Clue.FoundMoist clue) {
         return clue.checks() == 0
-                ? "nobody wrote whether it was moist"
-                : "moist at " + Counts.of(clue.checks(), "check");
+                ? "nobody wrote whether it was dry or wet"
+                : "neither dry nor wet at " + Counts.of(clue.checks(), "check");
     }
 
     @Override

@@ -8,20 +8,25 @@ import sillbook.handbook.Handbook;
 import sillbook.handbook.Remark;
 import sillbook.handbook.Topic;
 import sillbook.model.Kind;
+import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Stage;
 import sillbook.season.PotFigures;
 import sillbook.season.PotNow;
 import sillbook.text.Initial;
 
-/** How a pot is kept in the stage it is in, and by what sign that ends: the handbook's words. */
-public record KeepingWords(Handbook handbook) {
+/**
+ * How a pot is kept in the stage it is in, and by what sign that ends: the handbook's words; and how its water is kept, by the way it
+ * is grown.
+ */
+public record KeepingWords(Handbook handbook, LengthUnit lengths) {
 
-    /** One text a line; of a mixed pot for each of its kinds. Empty before the cold is over and after the bloom. */
+    /** One text a line; of a mixed pot for each of its kinds. Of potting mix in a drained pot empty before the cold is over, and after the bloom. */
     public List<String> say(PotNow pot) {
-        return pot.figures().varieties().stream()
+        Stream<String> ofKinds = pot.figures().varieties().stream()
                 .map(PotFigures.OfVariety::kind)
                 .distinct()
-                .flatMap(kind -> say(kind, pot.life().stage()))
+                .flatMap(kind -> say(kind, pot.life().stage()));
+        return Stream.concat(ofKinds, new WaterKeeping(pot, lengths).say().stream())
                 .distinct()
                 .toList();
     }

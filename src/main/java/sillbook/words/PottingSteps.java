@@ -54,9 +54,15 @@ public record PottingSteps(Handbook handbook, Kind kind, Way way) {
                         ? "Set the bulb in the neck of the glass."
                         : "Set the bulbs on the pebbles, not touching.",
                 COMMON_PRACTICE));
-        steps.add(new Step("Fill up with water to just below the bulb.", List.of("rhs-christmas")));
-        steps.add(new Step("Others let the water just touch the bulb,", List.of("hyacinth-glass")));
-        steps.add(new Step("or let only its base stand in water.", List.of("ncstate-paperwhite")));
+        steps.addAll(waterLevel());
+    }
+
+    /** How high the water stands: the sources differ. */
+    static List<Step> waterLevel() {
+        return List.of(
+                new Step("Fill up with water to just below the bulb.", List.of("rhs-christmas")),
+                new Step("Others let the water just touch the bulb,", List.of("hyacinth-glass")),
+                new Step("or let only its base stand in water.", List.of("ncstate-paperwhite")));
     }
 
     private void inMix(List<Step> steps) {

@@ -5,30 +5,32 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Findings.Roots;
+import sillbook.model.Pot.Way;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.season.Noted;
+import sillbook.season.PotLife;
 import sillbook.season.Readiness;
 import sillbook.season.Verdict;
+import sillbook.text.Initial;
 
 /** Whether a pot may come in, in the words of the rule, and which of weeks, roots and shoot say so. */
 public final class VerdictWords {
     private VerdictWords() {}
 
     /** As a sentence: {@code May come in: roots at the holes, a shoot of 6 cm.} */
-    public static String say(Readiness ready, LengthUnit lengths) {
-        String clause = clause(ready, lengths);
-        return Character.toUpperCase(clause.charAt(0)) + clause.substring(1) + ".";
+    public static String say(Readiness ready, PotLife life, LengthUnit lengths) {
+        return Initial.large(clause(ready, life, lengths)) + ".";
     }
 
     /** The same as part of a line: {@code check first: nobody has looked for roots}. */
-    public static String clause(Readiness ready, LengthUnit lengths) {
+    public static String clause(Readiness ready, PotLife life, LengthUnit lengths) {
         Optional<String> shoot = ready.shoot().map(seen -> "a shoot of " + Lengths.say(seen.value(), lengths));
         return switch (ready.verdict()) {
-            case MAY_COME_IN -> "may come in: " + forIt(ready, shoot);
+            case MAY_COME_IN -> "may come in: " + forIt(ready, life.pot().way(), shoot);
             case CHECK_FIRST ->
                 "check first: " + shoot.map(low -> "only " + low + ", and ").orElse("") + "nobody has looked for roots";
             case NO_ROOTS ->
-                "not ready: no roots yet"
+                "not ready: " + shortRoots(life, lengths)
                         + ready.lookAgainOn()
                                 .map(day -> "; look again about " + Days.day(day))
                                 .orElse("");
@@ -40,12 +42,23 @@ public final class VerdictWords {
     }
 
     /** What speaks for coming in; of two that disagree both are said. */
-    private static String forIt(Readiness ready, Optional<String> shoot) {
+    private static String forIt(Readiness ready, Way way, Optional<String> shoot) {
         Optional<Roots> roots = ready.roots().map(Noted::value);
         if (roots.equals(Optional.of(Roots.SHOWING))) {
-            return "roots at the holes" + shoot.map(tall -> ", " + tall).orElse("");
+            return (way == Way.GLASS ? "roots long enough" : "roots at the holes")
+                    + shoot.map(tall -> ", " + tall).orElse("");
         }
         return shoot.orElse("its signs are right") + (roots.isPresent() ? ", though no roots were seen" : "");
+    }
+
+    /** In a glass roots show from the first, and count once they are long. */
+    private static String shortRoots(PotLife life, LengthUnit lengths) {
+        return life.seen()
+                .rootLength()
+                .map(Noted::value)
+                .filter(length -> length.tenths() > 0)
+                .map(length -> "roots only " + Lengths.say(length, lengths))
+                .orElse("no roots yet");
     }
 
     /** What is there before its weeks are had: it does not make up for them. */

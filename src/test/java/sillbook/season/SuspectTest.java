@@ -19,9 +19,11 @@ import sillbook.model.Failure.Sign;
 import sillbook.model.Findings;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Trouble;
+import sillbook.model.Findings.Water;
 import sillbook.model.Happening.End;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
+import sillbook.model.Pot.Way;
 import sillbook.season.Suspect.Verdict;
 
 /** What the journal says of each cause a failure could have. */
@@ -139,6 +141,14 @@ class SuspectTest {
     @CsvSource({"DRY, SPEAKS_FOR", "WET, SPEAKS_FOR", "MOIST, NOTHING_SPEAKS_FOR"})
     void checksTellOfWetAndDry(Moisture found, Verdict verdict) {
         Winter told = tulip(trench()).saw("4 jan", new Winter.Look(Findings.NOTHING.withMoisture(found)));
+
+        assertThat(of(Cause.TOO_WET_OR_DRY, told).verdict()).isEqualTo(verdict);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"LOW, SPEAKS_FOR", "HIGH, SPEAKS_FOR", "RIGHT, NOTHING_SPEAKS_FOR"})
+    void theWaterOfAGlassTellsOfWetAndDry(Water found, Verdict verdict) {
+        Winter told = tulip(trench()).grown(Way.GLASS).saw("4 jan", new Winter.Look(Findings.NOTHING.withWater(found)));
 
         assertThat(of(Cause.TOO_WET_OR_DRY, told).verdict()).isEqualTo(verdict);
     }

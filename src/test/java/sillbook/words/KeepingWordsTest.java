@@ -8,6 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import sillbook.handbook.Handbook;
 import sillbook.model.Place.Sort;
+import sillbook.model.Pot.Way;
+import sillbook.model.Settings.LengthUnit;
 import sillbook.season.Winter;
 
 /**
@@ -19,7 +21,8 @@ class KeepingWordsTest {
             winter().place("cellar", Sort.CELLAR).place("stair", Sort.COOL_ROOM).place("sill", Sort.WARM_SILL);
 
     private List<String> says(String label) {
-        return new KeepingWords(Handbook.standard()).say(house.on("12 jan").pot(house.id(label)));
+        return new KeepingWords(Handbook.standard(), LengthUnit.CENTIMETRES)
+                .say(house.on("12 jan").pot(house.id(label)));
     }
 
     @Test
@@ -61,6 +64,56 @@ class KeepingWordsTest {
         assertThat(says("T1"))
                 .containsExactly(
                         "Out of direct sun and not above 22 C. The cooler it is, the longer the flowers last. (▫)");
+    }
+
+    /**
+     * The level of the water: just below the bulb (Royal Horticultural Society), just touching it (a hyacinth glass column), only its
+     * base in it (North Carolina State University).
+     */
+    @Test
+    void aGlassIsToldItsLevelAboutWhichSourcesDiffer() {
+        house.pot("H1", "Inkwell", "hyacinth").grown(Way.GLASS).potted("21 sep", "cellar");
+
+        assertThat(says("H1"))
+                .containsExactly(
+                        "Fill up with water to just below the bulb. (▫) Others let the water just touch the bulb, (▫) "
+                                + "or let only its base stand in water. (▫)",
+                        "Top it up as it falls; change it when it is cloudy. (common practice)",
+                        "Dark and cool until the roots are long. (common practice)");
+        house.moved("10 jan", "stair");
+        assertThat(says("H1")).noneMatch(text -> text.startsWith("Dark and cool") || text.contains("spirit"));
+    }
+
+    /** 1 part of 40 % spirit to 7 of water, 4 to 6 %, 10 harms, from shoots of 3 to 5 cm (Cornell University, 2012). */
+    @Test
+    void paperwhitesOverWaterMayBeKeptShortWithSpirit() {
+        house.pot("P1", "Linen Parade", "paperwhite").grown(Way.PEBBLES).potted("20 dec", "stair");
+        String spirit =
+                "To keep it short: once its shoots have 3 cm to 5 cm give spirit with the water, 1 part of 40 % spirit to 7 "
+                        + "parts of water: 5 % alcohol, 4 to 6 do it, 10 harm (▫). No beer, no wine. Nobody must drink it: keep it from "
+                        + "children and pets.";
+
+        assertThat(says("P1")).contains(spirit);
+        house.pot("P2", "Linen Parade", "paperwhite").potted("20 dec", "stair");
+        assertThat(says("P2")).as("never into potting mix").doesNotContain(spirit);
+        house.mixed("P3", "Linen Parade", "paperwhite", "Inkwell", "hyacinth")
+                .grown(Way.GLASS)
+                .potted("20 dec", "stair");
+        assertThat(says("P3")).doesNotContain(spirit);
+        house.then("P1").flowered("10 jan");
+        assertThat(says("P1")).as("too late").doesNotContain(spirit);
+        house.then("P1").pastBloom("11 jan");
+        assertThat(says("P1")).isEmpty();
+    }
+
+    @Test
+    void aBowlIsTippedAfterWatering() {
+        house.pot("C1", "Penny Gloaming", "crocus").grown(Way.BOWL).potted("21 sep", "cellar");
+
+        assertThat(says("C1"))
+                .containsExactly("After watering tip the bowl until what is too much has run out. (common practice)");
+        house.pot("C2", "Penny Gloaming", "crocus").grown(Way.BOWL);
+        assertThat(says("C2")).as("not potted yet").isEmpty();
     }
 
     @Test

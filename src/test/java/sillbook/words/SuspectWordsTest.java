@@ -76,8 +76,8 @@ class SuspectWordsTest {
                 arguments(
                         new Clue.ReadBetween(Temperature.ofCelsius(0), true, DAY), "no reading under 0 C since 6 Jan"),
                 arguments(new Clue.NothingNoted(List.of(PLACE.id())), "none noted in the " + place),
-                arguments(new Clue.FoundMoist(0), "nobody wrote whether it was moist"),
-                arguments(new Clue.FoundMoist(3), "moist at 3 checks"),
+                arguments(new Clue.FoundMoist(0), "nobody wrote whether it was dry or wet"),
+                arguments(new Clue.FoundMoist(3), "neither dry nor wet at 3 checks"),
                 arguments(new Clue.NeverBroughtIn(), "never brought in from the cold"),
                 arguments(new Clue.NeedsNoCold(), "it needs no cold"));
     }

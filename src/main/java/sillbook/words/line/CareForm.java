@@ -44,6 +44,9 @@ final class CareForm implements Form {
         List<Care> cares = filled.all(CARE).stream().distinct().toList();
         List<String> said = cares.stream().map(Terms.CARES::say).toList();
         Lines.happened(String.join(", ", said), filled, draft);
+        if (cares.contains(Care.SPIRIT_IN_WATER)) {
+            SpiritGiven.say(pots, draft);
+        }
         Day day = Slots.day(filled, draft.bench());
         List<Change> changes = cares.stream()
                 .<Change>map(care -> new CareFor(Lines.ids(pots), care, day))

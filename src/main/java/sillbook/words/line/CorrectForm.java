@@ -4,6 +4,7 @@ package sillbook.words.line;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sillbook.change.Change;
 import sillbook.change.CorrectEvent;
@@ -12,6 +13,7 @@ import sillbook.model.Day;
 import sillbook.model.Event;
 import sillbook.model.Findings;
 import sillbook.model.Happening;
+import sillbook.model.Journal;
 import sillbook.model.Labels;
 import sillbook.model.Place;
 import sillbook.model.Subject;
@@ -64,9 +66,20 @@ final class CorrectForm implements Form {
         List<Change> changes = new ArrayList<>();
         for (Event event : events) {
             Stream.concat(Stream.of(event), arrival(event, draft.bench()).stream())
-                    .map(each -> corrected(each, right.orElse(each.day()), filled))
+                    .map(each -> corrected(
+                            each,
+                            right.orElse(each.day()),
+                            filled,
+                            draft.bench().journal()))
                     .forEach(each -> changes.add(new CorrectEvent(each)));
-            say(event, corrected(event, right.orElse(event.day()), filled), draft);
+            say(
+                    event,
+                    corrected(
+                            event,
+                            right.orElse(event.day()),
+                            filled,
+                            draft.bench().journal()),
+                    draft);
         }
         if (!changes.isEmpty()) {
             draft.change(changes.size() == 1 ? changes.get(0) : new Together(name(events, draft.bench()), changes));
@@ -97,7 +110,7 @@ final class CorrectForm implements Form {
                 : Optional.empty();
     }
 
-    private static Event corrected(Event event, Day day, Filled filled) {
+    private static Event corrected(Event event, Day day, Filled filled, Journal journal) {
         return new Event(
                 event.id(),
                 event.subject(),
@@ -105,7 +118,17 @@ final class CorrectForm implements Form {
                 event.order(),
                 event.writtenAt(),
                 event.revisedAt(),
-                what(event.what(), filled));
+                inItsWay(what(event.what(), filled), event.subject(), journal));
+    }
+
+    /** A check says of a glass how the water stands, whatever words the line has for it. */
+    private static Happening inItsWay(Happening what, Subject subject, Journal journal) {
+        return subject.asPot()
+                .filter(pot -> what instanceof Happening.Checked)
+                .<Happening>map(pot -> new Happening.Checked(((Happening.Checked) what)
+                        .findings()
+                        .in(journal.pots().get(pot).way())))
+                .orElse(what);
     }
 
     private static Happening what(Happening before, Filled filled) {
@@ -114,8 +137,11 @@ final class CorrectForm implements Form {
             return new Happening.Moved(place.id(), place.serves());
         }
         if (before instanceof Happening.Checked checked && filled.has(Sights.SIGHT)) {
-            Findings findings = Sights.together(checked.findings(), filled.all(Sights.SIGHT));
-            return new Happening.Checked(findings);
+            List<UnaryOperator<Findings>> seen = filled.all(Sights.SIGHT);
+            boolean saysMoisture =
+                    Sights.together(Findings.NOTHING, seen).moisture().isPresent();
+            Findings known = saysMoisture ? checked.findings().withoutWater() : checked.findings();
+            return new Happening.Checked(Sights.together(known, seen));
         }
         if (before instanceof Happening.Jotted jotted) {
             return new Happening.Jotted(filled.get(TEXT).orElse(jotted.text()));

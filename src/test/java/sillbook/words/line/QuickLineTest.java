@@ -20,7 +20,8 @@ class QuickLineTest {
                         "lines-ways.txt",
                         "lines-twins.txt",
                         "lines-batches.txt",
-                        "lines-dry.txt")
+                        "lines-dry.txt",
+                        "lines-water.txt")
                 .flatMap(LineTable::rows);
     }
 

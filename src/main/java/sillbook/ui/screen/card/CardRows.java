@@ -147,7 +147,7 @@ final class CardRows {
     private void care() {
         rows.addAll(Labelled.each(
                 "Keep",
-                new KeepingWords(state.kit().handbook()).say(now),
+                new KeepingWords(state.kit().handbook(), journal.settings().lengths()).say(now),
                 state.body().columns()));
         CautionWords cautions = new CautionWords(state.kit().handbook(), journal.settings());
         rows.addAll(Labelled.each(

@@ -72,7 +72,8 @@ public record PotAside(State state) {
 
     private Optional<String> verdict(PotNow now) {
         return now.readiness()
-                .map(ready -> VerdictWords.say(ready, state.journal().settings().lengths()));
+                .map(ready -> VerdictWords.say(
+                        ready, now.life(), state.journal().settings().lengths()));
     }
 
     private PotNames names() {

@@ -7,7 +7,9 @@ import static sillbook.season.Winter.winter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sillbook.model.Findings;
+import sillbook.model.Length;
 import sillbook.model.Place.Sort;
+import sillbook.model.Pot.Way;
 import sillbook.season.Winter;
 import sillbook.season.Winter.Look;
 import sillbook.ui.screen.Desk;
@@ -54,6 +56,19 @@ class ComingInTest {
         assertThat(aside(desk.press("1"))).as("Today").contains(sentence);
         assertThat(aside(desk.press("2"))).as("Pots").contains(sentence);
         assertThat(aside(desk.press("Enter"))).as("the card").contains(sentence);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    6  | Not ready: roots only 6 cm; look again about Sun 24 Jan.
+                    12 | May come in: roots long enough.
+                    """)
+    void inAGlassTheLengthOfTheRootsCounts(double centimetres, String sentence) {
+        Winter glass = tulip("enough", new Look(Findings.WATER_WELL.withRootLength(Length.ofCentimetres(centimetres))))
+                .grown(Way.GLASS);
+        Desk desk = Desk.over(glass.journal());
+
+        assertThat(aside(desk.press("2"))).contains(sentence);
     }
 
     /** On 12 January sixteen weeks in, or fourteen; tulips want fifteen. */
