@@ -6,6 +6,7 @@ import java.util.List;
 import sillbook.exchange.RoundList;
 import sillbook.exchange.RoundList.Row;
 import sillbook.model.Journal;
+import sillbook.model.Pot.Way;
 import sillbook.season.Readiness;
 import sillbook.season.Verdict;
 import sillbook.season.WaitingBulbs;
@@ -59,7 +60,7 @@ record RoundText(RoundList list, List<String> cautions) {
 
     private void add(Row row, List<String> lines) {
         lines.addAll(pot(row));
-        lines.add(boxes());
+        lines.add(boxes(row.first().life().pot().way()));
         if (row.pots().size() > 1) {
             lines.add(blank("not all alike: "));
         }
@@ -109,9 +110,17 @@ record RoundText(RoundList list, List<String> cautions) {
         return row.looked().map(day -> Days.date(day) + ": ").orElse("") + row.lastTime();
     }
 
-    private String boxes() {
+    /** What can be seen in its way of growing. */
+    private String boxes(Way way) {
         String unit = Lengths.unit(journal().settings().lengths());
-        return blank("[ ] dry [ ] wet [ ] roots [ ] no roots ____ " + unit + " [ ] buds [ ] mould ");
+        return switch (way) {
+            case DRAINED ->
+                blank("[ ] dry [ ] wet [ ] roots [ ] no roots ____ " + unit + " [ ] buds [ ] mould ");
+            case BOWL -> blank("[ ] dry [ ] wet ____ " + unit + " [ ] buds [ ] mould ");
+            case GLASS ->
+                blank("[ ] water low [ ] high [ ] cloudy, roots ____ " + unit + ", shoot ____ " + unit + " ");
+            case PEBBLES -> blank("[ ] water low [ ] high [ ] cloudy ____ " + unit + " [ ] buds ");
+        };
     }
 
     /** What stands before a blank to write in, and the blank, to the edge of the paper. */
@@ -129,7 +138,7 @@ record RoundText(RoundList list, List<String> cautions) {
 
     private List<String> writtenBack() {
         List<String> lines =
-                new ArrayList<>(wrapped("What is not ticked is well; what is dry is watered. In the blanks: "
+                new ArrayList<>(wrapped("What is not ticked is well; what is dry is watered, what is low topped up. In the blanks: "
                         + "colour, mice, frost, rot, or trouble and a few words. It is written back as one line, "
                         + "with L on any page or with sillbook write, as:"));
         lines.add("  " + list.example());

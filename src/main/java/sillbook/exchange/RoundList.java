@@ -94,7 +94,10 @@ public record RoundList(
         seen.add("6 " + Lengths.unit(journal.settings().lengths()));
         List<String> exceptions = new ArrayList<>();
         for (int at = 0; at < Math.min(rows.size(), seen.size()); at++) {
-            exceptions.add(names.label(rows.get(at).pots().get(0)) + " " + seen.get(at));
+            Row row = rows.get(at);
+            boolean isOverWater = row.first().life().pot().way().isOverWater();
+            String said = isOverWater && at == 0 ? "water low" : seen.get(at);
+            exceptions.add(names.label(row.pots().get(0)) + " " + said);
         }
         if (rows.isEmpty()) {
             bulbs.stream().limit(1).forEach(dry -> exceptions.add(RoundWords.bulbs(variety(dry)) + " soft"));

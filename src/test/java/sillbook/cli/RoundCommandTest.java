@@ -64,6 +64,21 @@ class RoundCommandTest {
     }
 
     @Test
+    void eachWayOfGrowingHasItsBoxes() {
+        Terminal terminal = Terminal.at(home);
+        terminal.run("write", "place cellar, cellar");
+        terminal.run("write", "Inkwell (hyacinth) x1, glass, cellar, 1 dec");
+        terminal.run("write", "Linen Parade (paperwhite) x5, pebbles, cellar, 1 dec");
+        terminal.run("write", "Penny Gloaming (crocus) x9, bowl, cellar, 1 dec");
+
+        assertThat(terminal.run("round", "cellar").lines())
+                .anyMatch(line -> line.startsWith("        [ ] water low [ ] high [ ] cloudy, roots ____ cm, shoot ____ cm __"))
+                .anyMatch(line -> line.startsWith("        [ ] water low [ ] high [ ] cloudy ____ cm [ ] buds __"))
+                .anyMatch(line -> line.startsWith("        [ ] dry [ ] wet ____ cm [ ] buds [ ] mould __"))
+                .noneMatch(line -> line.contains("no roots"));
+    }
+
+    @Test
     void dryBulbsHaveBoxesOfTheirOwn() {
         Terminal terminal = Terminal.at(home);
         terminal.run("write", "place fridge, fridge");

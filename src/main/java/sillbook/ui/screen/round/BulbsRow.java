@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.round;
 
+import sillbook.model.Pot.Way;
 import sillbook.model.Purchase;
 import sillbook.season.WaitingBulbs;
 import sillbook.text.Columns;
@@ -30,7 +31,7 @@ record BulbsRow(State state, WaitingBulbs bulbs, Marks marks) implements Widget 
         String name = "dry " + new PotNames(state.journal()).variety(purchase.variety()) + " x" + bulbs.bulbs();
         cells.put(left + Row.LABEL, area.row(), Columns.fit(name, RoundRow.FOUND - 1 - Row.LABEL), Style.INK);
         Found found = marks.of(purchase.id());
-        String shown = found.isNothing() ? RoundRow.UNMARKED : found.shown(Whose.unit(state));
+        String shown = found.isNothing() ? RoundRow.UNMARKED : found.shown(Way.DRAINED, Whose.unit(state));
         Style style = found.isNothing() ? Style.PENCIL : Style.BOLD;
         cells.put(left + RoundRow.FOUND, area.row(), Columns.fit(shown, RoundRow.LAST - 1 - RoundRow.FOUND), style);
         String felt = bulbs.felt()

@@ -12,6 +12,9 @@ import java.util.regex.Pattern;
 import sillbook.model.Findings;
 import sillbook.model.Findings.Moisture;
 import sillbook.model.Findings.Trouble;
+import sillbook.model.Findings.Water;
+import sillbook.model.Length;
+import sillbook.model.Pot.Way;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.text.Width;
 import sillbook.words.Lengths;
@@ -22,10 +25,11 @@ import sillbook.words.Terms;
  * What is marked of one pot; what is not marked is well.
  *
  * @param shoot its height as typed, in the grower's unit; empty when none was
+ * @param roots their length as typed, in the same unit; empty when none was
  * @param trouble what else is wrong, in the grower's words, which may be none
  */
-record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
-    static final Found NOTHING = new Found(Set.of(), "", Optional.empty());
+record Found(Set<Mark> marks, String shoot, String roots, Optional<String> trouble) {
+    static final Found NOTHING = new Found(Set.of(), "", "", Optional.empty());
 
     private static final int MOST_DIGITS = 2;
     private static final Pattern DOUBLE_QUOTES = Pattern.compile("[\"“”„]");
@@ -49,41 +53,51 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
     Found with(Mark mark) {
         EnumSet<Mark> more = EnumSet.of(mark);
         marks.stream().filter(other -> !mark.excludes(other)).forEach(more::add);
-        return new Found(more, shoot, trouble);
+        return new Found(more, shoot, roots, trouble);
     }
 
     Found without(Mark mark) {
         Set<Mark> fewer = EnumSet.copyOf(List.of(Mark.values()));
         fewer.retainAll(marks);
         fewer.remove(mark);
-        return new Found(fewer, shoot, trouble);
+        return new Found(fewer, shoot, mark == Mark.ROOTS ? "" : roots, trouble);
     }
 
     /** What of it can be said of bulbs that are not potted. */
     Found ofDryBulbs() {
         EnumSet<Mark> fewer = EnumSet.noneOf(Mark.class);
         marks.stream().filter(Mark::isOfDryBulbs).forEach(fewer::add);
-        return new Found(fewer, "", trouble);
+        return new Found(fewer, "", "", trouble);
     }
 
     /** One more digit of the shoot's height; after the last there is room for, the first of another height. */
     Found withDigit(String digit, boolean goesOn) {
-        return new Found(marks, goesOn && Width.of(shoot) < MOST_DIGITS ? shoot + digit : digit, trouble);
+        return new Found(marks, typed(shoot, digit, goesOn), roots, trouble);
+    }
+
+    /** The same of the length of the roots, which then show. */
+    Found withRootDigit(String digit, boolean goesOn) {
+        Found rooted = with(Mark.ROOTS);
+        return new Found(rooted.marks, shoot, typed(roots, digit, goesOn), trouble);
+    }
+
+    private static String typed(String so, String digit, boolean goesOn) {
+        return goesOn && Width.of(so) < MOST_DIGITS ? so + digit : digit;
     }
 
     Found withoutShoot() {
-        return new Found(marks, "", trouble);
+        return new Found(marks, "", roots, trouble);
     }
 
     /** With words that a line can hold: one blank between them, single quotes only. */
     Found withTrouble(String words) {
         String single = DOUBLE_QUOTES.matcher(words).replaceAll("'");
         String plain = BLANKS.matcher(single).replaceAll(" ").strip();
-        return new Found(marks, shoot, Optional.of(plain));
+        return new Found(marks, shoot, roots, Optional.of(plain));
     }
 
     Found withoutTrouble() {
-        return new Found(marks, shoot, Optional.empty());
+        return new Found(marks, shoot, roots, Optional.empty());
     }
 
     /**
@@ -97,18 +111,25 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
             found = mark.addTo(found);
         }
         if (!shoot.isEmpty()) {
-            found = found.withShoot(Lengths.parse(height(unit)).value().orElseThrow());
+            found = found.withShoot(length(shoot, unit));
+        }
+        if (!roots.isEmpty()) {
+            found = found.withRootLength(length(roots, unit));
         }
         return trouble.isPresent() ? found.with(Trouble.OTHER).withNote(trouble.get()) : found;
     }
 
-    private String height(LengthUnit unit) {
-        return shoot + " " + Lengths.unit(unit);
+    private static Length length(String typed, LengthUnit unit) {
+        return Lengths.parse(said(typed, unit)).value().orElseThrow();
     }
 
-    /** As the page shows it. */
-    String shown(LengthUnit unit) {
-        List<String> said = said(Mark::shown, "shoot ", unit);
+    private static String said(String typed, LengthUnit unit) {
+        return typed + " " + Lengths.unit(unit);
+    }
+
+    /** As the page shows it of a pot grown that way. */
+    String shown(Way way, LengthUnit unit) {
+        List<String> said = said(mark -> mark.shown(way), "shoot ", unit);
         trouble.ifPresent(words -> said.add(words.isEmpty() ? Terms.TROUBLES.say(Trouble.OTHER) : words));
         return String.join(", ", said);
     }
@@ -118,11 +139,11 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
      *
      * @param saysWell whether the line has not yet said that all is well
      */
-    String line(boolean saysWell, LengthUnit unit) {
-        List<String> said = said(Mark::words, "", unit);
+    String line(Way way, boolean saysWell, LengthUnit unit) {
+        List<String> said = said(mark -> mark.words(way), "", unit);
         boolean isMoist = !has(Mark.DRY) && !has(Mark.WET);
         if (saysWell && isMoist) {
-            said.add(0, Terms.MOISTURES.say(Moisture.MOIST));
+            said.add(0, way.isOverWater() ? Terms.WATERS.say(Water.RIGHT) : Terms.MOISTURES.say(Moisture.MOIST));
         }
         trouble.ifPresent(
                 words -> said.add((Terms.TROUBLES.say(Trouble.OTHER) + " " + RoundWords.quoted(words)).strip()));
@@ -131,9 +152,14 @@ record Found(Set<Mark> marks, String shoot, Optional<String> trouble) {
 
     private List<String> said(Function<Mark, String> words, String beforeShoot, LengthUnit unit) {
         List<String> said = new ArrayList<>();
-        marks.stream().map(words).forEach(said::add);
+        for (Mark mark : marks) {
+            said.add(
+                    mark == Mark.ROOTS && !roots.isEmpty()
+                            ? words.apply(mark) + " " + said(roots, unit)
+                            : words.apply(mark));
+        }
         if (!shoot.isEmpty()) {
-            said.add(beforeShoot + height(unit));
+            said.add(beforeShoot + said(shoot, unit));
         }
         return said;
     }

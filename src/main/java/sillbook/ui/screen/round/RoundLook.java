@@ -7,6 +7,7 @@ import java.util.Optional;
 import sillbook.change.Hand;
 import sillbook.model.Id;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Way;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.season.Job;
 import sillbook.season.PlaceNow;
@@ -94,7 +95,7 @@ record RoundLook(RoundPage page, State state, Size body) {
             write(HOW, below, cells);
             below = below.withoutTop(HOW.size() + 1);
         }
-        write(page.under(state).isEmpty() ? LEGEND_OF_BULBS : legend(Whose.unit(state)), below, cells);
+        write(legend(), below, cells);
         line(below.withoutTop(LEGEND_ROWS + 1), cells);
     }
 
@@ -114,11 +115,34 @@ record RoundLook(RoundPage page, State state, Size body) {
         cells.put(line.column() + LAST, line.row(), last, Style.INK);
     }
 
-    private static List<String> legend(LengthUnit unit) {
-        String in = unit == LengthUnit.INCHES ? "inches" : "cm";
-        return List.of(
-                "D dry, watered   W wet   R roots   N no roots   0-9 shoot in " + in,
-                "M mould          I mice  F frost   B buds       C colour   T trouble, note");
+    /** The keys for what is under the cursor, by the way it is grown. */
+    private List<String> legend() {
+        String in = Whose.unit(state) == LengthUnit.INCHES ? "inches" : "cm";
+        Optional<Way> way = page.under(state).stream()
+                .findFirst()
+                .map(pot -> state.journal().pots().get(pot).way());
+        return way.map(grown -> legend(grown, in)).orElse(LEGEND_OF_BULBS);
+    }
+
+    private static List<String> legend(Way way, String in) {
+        return switch (way) {
+            case DRAINED ->
+                List.of(
+                        "D dry, watered   W wet   R roots   N no roots   0-9 shoot in " + in,
+                        "M mould          I mice  F frost   B buds       C colour   T trouble, note");
+            case BOWL ->
+                List.of(
+                        "D dry, watered and tipped out      W wet        0-9 shoot in " + in,
+                        "M mould          I mice  F frost   B buds       C colour   T trouble, note");
+            case GLASS ->
+                List.of(
+                        "D low, topped up W high  K cloudy, changed  R roots, then 0-9 long in " + in,
+                        "N no roots  0-9 shoot  M mould  F frost  B buds  C colour  T trouble, note");
+            case PEBBLES ->
+                List.of(
+                        "D low, topped up   W high   K cloudy, changed   0-9 shoot in " + in,
+                        "M mould          I mice  F frost   B buds       C colour   T trouble, note");
+        };
     }
 
     private static void write(List<String> lines, Rect area, Cells cells) {

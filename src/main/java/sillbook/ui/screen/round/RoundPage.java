@@ -12,6 +12,7 @@ import sillbook.model.Batch;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Way;
 import sillbook.model.Purchase;
 import sillbook.season.WaitingBulbs;
 import sillbook.ui.draw.Key;
@@ -34,12 +35,19 @@ import sillbook.words.PotNames;
  * The pots of a place and the bulbs that wait there, or some pots, to be marked one by one; closing it writes down that all are well but for the marks.
  *
  * @param opened batches shown pot by pot
- * @param typesHeight whether the next digit goes on with a height
+ * @param next what the next digit is of
  */
-public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor cursor, boolean typesHeight)
-        implements Layer {
+public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor cursor, Digits next) implements Layer {
 
     private static final String NOT_POTTED = "these bulbs are not potted yet";
+
+    /** What a digit is of: the shoot, or in a glass the roots; and whether it goes on with the one before it. */
+    public enum Digits {
+        SHOOT,
+        SHOOT_GOES_ON,
+        ROOTS,
+        ROOTS_GO_ON
+    }
 
     public RoundPage {
         opened = Set.copyOf(opened);
@@ -47,12 +55,12 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
 
     /** The round of a place. */
     public static RoundPage of(Place place) {
-        return new RoundPage(Whose.of(place), Marks.NONE, Set.of(), Cursor.FIRST, false);
+        return new RoundPage(Whose.of(place), Marks.NONE, Set.of(), Cursor.FIRST, Digits.SHOOT);
     }
 
     /** A look at some pots. */
     public static RoundPage of(State state, List<Id<Pot>> pots) {
-        return new RoundPage(Whose.of(state, pots), Marks.NONE, Set.of(), Cursor.FIRST, false);
+        return new RoundPage(Whose.of(state, pots), Marks.NONE, Set.of(), Cursor.FIRST, Digits.SHOOT);
     }
 
     @Override
@@ -134,8 +142,9 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.byKey(Action.MOVE_CURSOR, key -> Step.to(state.withTop(moved(state, key)))));
         for (Mark mark : Mark.values()) {
-            offers.add(Offer.of(mark.action(), () -> marked(state, marks.toggled(marked(state), mark)))
-                    .offIf(under.isEmpty() && !mark.isOfDryBulbs(), NOT_POTTED));
+            offers.add(Offer.of(mark.action(), () -> toggled(state, mark))
+                    .offIf(under.isEmpty() && !mark.isOfDryBulbs(), NOT_POTTED)
+                    .offIf(!isOfAny(state, under, mark), "it cannot be seen in this way of growing"));
         }
         offers.add(Offer.byKey(Action.MARK_SHOOT, key -> Step.to(state.withTop(typed(state, key))))
                 .offIf(under.isEmpty(), NOT_POTTED));
@@ -163,28 +172,49 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
     }
 
     private Step marked(State state, Marks other) {
-        return Step.to(state.withTop(with(other, false)));
+        return Step.to(state.withTop(with(other, Digits.SHOOT)));
     }
 
-    private RoundPage with(Marks other, boolean goesOn) {
-        return new RoundPage(whose, other, opened, cursor, goesOn);
+    /** Roots that are marked in a glass have a length: the next digits are of it. */
+    private Step toggled(State state, Mark mark) {
+        List<Id<Pot>> under = under(state);
+        Marks changed = marks.toggled(marked(state), mark);
+        boolean isOfGlass = !under.isEmpty() && under.stream().allMatch(pot -> way(state, pot) == Way.GLASS);
+        boolean isRooted = mark == Mark.ROOTS && changed.haveAll(under, found -> found.has(mark));
+        return Step.to(state.withTop(with(changed, isOfGlass && isRooted ? Digits.ROOTS : Digits.SHOOT)));
+    }
+
+    private static boolean isOfAny(State state, List<Id<Pot>> pots, Mark mark) {
+        return pots.isEmpty() || pots.stream().anyMatch(pot -> mark.isOf(way(state, pot)));
+    }
+
+    private static Way way(State state, Id<Pot> pot) {
+        return state.journal().pots().get(pot).way();
+    }
+
+    private RoundPage with(Marks other, Digits digits) {
+        return new RoundPage(whose, other, opened, cursor, digits);
     }
 
     private RoundPage moved(State state, Key key) {
         Rows rows = rows(state);
         int height = new RoundLook(this, state, state.body()).listRows();
-        return new RoundPage(whose, marks, opened, cursor.pressed(key, rows, height), false);
+        return new RoundPage(whose, marks, opened, cursor.pressed(key, rows, height), Digits.SHOOT);
     }
 
     /** The same single digit again takes the height away; right after a digit it goes on with it. */
     private RoundPage typed(State state, Key key) {
         String digit = key.words();
         List<Id<Pot>> under = under(state);
-        boolean isSame =
-                !typesHeight && marks.haveAll(under, found -> found.shoot().equals(digit));
+        if (next == Digits.ROOTS || next == Digits.ROOTS_GO_ON) {
+            boolean goesOn = next == Digits.ROOTS_GO_ON;
+            return with(marks.with(under, found -> found.withRootDigit(digit, goesOn)), Digits.ROOTS_GO_ON);
+        }
+        boolean goesOn = next == Digits.SHOOT_GOES_ON;
+        boolean isSame = !goesOn && marks.haveAll(under, found -> found.shoot().equals(digit));
         return isSame
-                ? with(marks.with(under, Found::withoutShoot), false)
-                : with(marks.with(under, found -> found.withDigit(digit, typesHeight)), true);
+                ? with(marks.with(under, Found::withoutShoot), Digits.SHOOT)
+                : with(marks.with(under, found -> found.withDigit(digit, goesOn)), Digits.SHOOT_GOES_ON);
     }
 
     private Step trouble(State state) {
@@ -204,12 +234,12 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
 
     /** The same, of that day. */
     RoundPage on(LocalDate day) {
-        return new RoundPage(whose.on(day), marks, opened, cursor, false);
+        return new RoundPage(whose.on(day), marks, opened, cursor, Digits.SHOOT);
     }
 
     /** With other trouble on some of them, in these words. */
     RoundPage troubled(List<Id<?>> those, String words) {
-        return with(marks.with(those, found -> found.withTrouble(words)), false);
+        return with(marks.with(those, found -> found.withTrouble(words)), Digits.SHOOT);
     }
 
     /** What the line above has; where its pots differ, what the first of them has. */
@@ -231,10 +261,10 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
         Id<Pot> first = under(state).get(0);
         Set<Id<Batch>> other = new HashSet<>(opened);
         batch(state, first).filter(batch -> !other.remove(batch)).ifPresent(other::add);
-        RoundPage changed = new RoundPage(whose, marks, other, cursor, false);
+        RoundPage changed = new RoundPage(whose, marks, other, cursor, Digits.SHOOT);
         RoundLook look = new RoundLook(changed, state, state.body());
         Cursor there = cursor.to(Thing.of(first), changed.rows(state), look.listRows());
-        return Step.to(state.withTop(new RoundPage(whose, marks, other, there, false)));
+        return Step.to(state.withTop(new RoundPage(whose, marks, other, there, Digits.SHOOT)));
     }
 
     private Step close(State state) {
@@ -244,9 +274,9 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        RoundPage left = new RoundPage(whose, marks.on(whose.all(after)), opened, cursor, false);
+        RoundPage left = new RoundPage(whose, marks.on(whose.all(after)), opened, cursor, Digits.SHOOT);
         int height = new RoundLook(left, after, after.body()).listRows();
         Cursor there = cursor.settled(rows(before), left.rows(after), cause, height);
-        return new RoundPage(whose, left.marks, opened, there, false);
+        return new RoundPage(whose, left.marks, opened, there, Digits.SHOOT);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Way;
 import sillbook.season.PotNow;
 import sillbook.text.Columns;
 import sillbook.text.Width;
@@ -73,8 +74,13 @@ record RoundRow(State state, List<Id<Pot>> pots, Marks marks) implements Widget 
             return UNMARKED;
         }
         return alike.entrySet().stream()
-                .map(group -> group.getKey().shown(Whose.unit(state)) + of(group.getValue(), names))
+                .map(group -> group.getKey().shown(way(), Whose.unit(state)) + of(group.getValue(), names))
                 .collect(Collectors.joining("; "));
+    }
+
+    /** The pots of a batch are grown alike. */
+    private Way way() {
+        return state.journal().pots().get(pots.get(0)).way();
     }
 
     private String of(List<Id<Pot>> some, PotNames names) {

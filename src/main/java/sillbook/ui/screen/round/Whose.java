@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.change.Check;
 import sillbook.model.Day;
@@ -14,6 +15,7 @@ import sillbook.model.Findings;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Way;
 import sillbook.model.Purchase;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.season.PlaceNow;
@@ -111,24 +113,41 @@ record Whose(Optional<Id<Place>> place, String name, List<Id<Pot>> some, Optiona
         PotNames names = new PotNames(state.journal());
         List<Id<Pot>> pots = pots(state);
         place.ifPresent(round -> said.add(RoundWords.quoted(name) + " all well"));
-        if (place.isEmpty()) {
+        for (List<Id<Pot>> alike : byWay(pots, state)) {
+            Way way = way(alike.get(0), state);
             List<Id<Pot>> well =
-                    pots.stream().filter(pot -> marks.of(pot).isNothing()).toList();
-            if (!well.isEmpty()) {
-                said.add(names.labels(well) + " " + Found.NOTHING.line(true, unit(state)));
+                    alike.stream().filter(pot -> marks.of(pot).isNothing()).toList();
+            if (place.isEmpty() && !well.isEmpty()) {
+                said.add(names.labels(well) + " " + Found.NOTHING.line(way, true, unit(state)));
             }
         }
-        marks.alike(pots)
-                .forEach((found, alike) ->
-                        said.add(names.labels(alike) + " " + found.line(place.isEmpty(), unit(state))));
+        for (List<Id<Pot>> alike : byWay(pots, state)) {
+            Way way = way(alike.get(0), state);
+            marks.alike(alike)
+                    .forEach((found, marked) ->
+                            said.add(names.labels(marked) + " " + found.line(way, place.isEmpty(), unit(state))));
+        }
         bulbs(state).stream()
                 .map(WaitingBulbs::purchase)
                 .filter(bulbs -> !marks.of(bulbs.id()).isNothing())
                 .forEach(bulbs -> said.add(RoundWords.bulbs(
                                 state.journal().varieties().get(bulbs.variety()).name())
-                        + " " + marks.of(bulbs.id()).line(false, unit(state))));
+                        + " " + marks.of(bulbs.id()).line(Way.DRAINED, false, unit(state))));
         made.ifPresent(day -> said.add(Days.date(day)));
         return String.join(", ", said);
+    }
+
+    /** Those with potting mix, then those over water: the line has other words for them. */
+    private static List<List<Id<Pot>>> byWay(List<Id<Pot>> pots, State state) {
+        Map<Boolean, List<Id<Pot>>> parted = pots.stream()
+                .collect(Collectors.partitioningBy(pot -> way(pot, state).isOverWater()));
+        return Stream.of(parted.getOrDefault(false, List.of()), parted.getOrDefault(true, List.of()))
+                .filter(some -> !some.isEmpty())
+                .toList();
+    }
+
+    private static Way way(Id<Pot> pot, State state) {
+        return state.journal().pots().get(pot).way();
     }
 
     static LengthUnit unit(State state) {

@@ -28,6 +28,7 @@ import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Way;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.season.Winter;
@@ -366,6 +367,63 @@ class RoundPageTest {
         assertThat(line).contains(kept(fridge));
         assertThat(all(fridge().press("Down", "t").type("smells odd").press("Enter", "t")))
                 .doesNotContain("smells odd");
+    }
+
+    /** A shed with one pot of each way of growing: a bowl, a drained pot, a glass, pebbles. */
+    private static Desk shed() {
+        Winter told = winter().place("shed", Sort.CELLAR)
+                .pot("B1", "Penny Gloaming", "crocus")
+                .grown(Way.BOWL)
+                .potted("12 oct", "shed")
+                .pot("D1", "Lantern Row", "daffodil")
+                .potted("12 oct", "shed")
+                .pot("G1", "Inkwell", "hyacinth")
+                .grown(Way.GLASS)
+                .potted("12 oct", "shed")
+                .saw("2 jan", new Winter.Look(Findings.WATER_WELL.withRootLength(Length.ofCentimetres(4))))
+                .pot("P1", "Linen Parade", "paperwhite")
+                .grown(Way.PEBBLES)
+                .potted("12 oct", "shed");
+        return round(Desk.over(told.journal()), "shed");
+    }
+
+    @Test
+    void eachWayOfGrowingHasItsKeysAndWords() {
+        Desk shed = shed().press("d", "Down", "d", "Down", "d", "k", "r", "1", "2", "4", "Down", "w", "Up");
+
+        Golden.check("round-by-way", shed.state());
+        Check line = (Check) read(shed).orElseThrow();
+        assertThat(inTheirWay(line, shed)).isEqualTo(inTheirWay((Check) kept(shed), shed));
+    }
+
+    /** As it is kept. */
+    private static List<Findings> inTheirWay(Check check, Desk desk) {
+        return check.found().entrySet().stream()
+                .map(each -> each.getValue()
+                        .in(desk.state().journal().pots().get(each.getKey()).way()))
+                .toList();
+    }
+
+    @Test
+    void ofAGlassTheLengthOfTheRootsIsTypedAfterThem() {
+        Desk shed = shed().press("Down", "Down", "r", "7");
+        assertThat(all(shed)).contains("roots 7 cm");
+        shed.press("Down", "Up", "3");
+        assertThat(all(shed)).contains("roots 7 cm, shoot 3 cm");
+        shed.press("r");
+        assertThat(all(shed)).doesNotContain("roots 7 cm").contains("shoot 3 cm");
+        shed.press("r", "n", "5");
+        assertThat(all(shed)).contains("no roots, shoot 5 cm");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, r", "0, n", "0, k", "1, k", "3, r"})
+    void whatCannotBeSeenInAWayOfGrowingIsNotMarked(int down, String key) {
+        Desk shed = shed();
+        for (int i = 0; i < down; i++) {
+            shed.press("Down");
+        }
+        assertThat(shed.press(key).line(22)).contains("it cannot be seen in this way of growing");
     }
 
     @Test
