@@ -103,7 +103,7 @@ record PotText(Journal journal, LocalDate today) {
                     .forEach(suspect -> lines.add("cause: " + words.line(suspect)));
         }
         entries(now.life().pot()).map(PotText::entry).forEach(lines::add);
-        new KeepingWords(Handbook.standard(), journal.settings().lengths())
+        new KeepingWords(Handbook.standard(), journal.settings().lengths(), outlook.day())
                 .say(now)
                 .forEach(kept -> lines.add("keep: " + kept));
         cautions(now.life().pot()).forEach(caution -> lines.add("care: " + caution));

@@ -114,11 +114,9 @@ record RoundText(RoundList list, List<String> cautions) {
     private String boxes(Way way) {
         String unit = Lengths.unit(journal().settings().lengths());
         return switch (way) {
-            case DRAINED ->
-                blank("[ ] dry [ ] wet [ ] roots [ ] no roots ____ " + unit + " [ ] buds [ ] mould ");
+            case DRAINED -> blank("[ ] dry [ ] wet [ ] roots [ ] no roots ____ " + unit + " [ ] buds [ ] mould ");
             case BOWL -> blank("[ ] dry [ ] wet ____ " + unit + " [ ] buds [ ] mould ");
-            case GLASS ->
-                blank("[ ] water low [ ] high [ ] cloudy, roots ____ " + unit + ", shoot ____ " + unit + " ");
+            case GLASS -> blank("[ ] water low [ ] high [ ] cloudy, roots ____ " + unit + ", shoot ____ " + unit + " ");
             case PEBBLES -> blank("[ ] water low [ ] high [ ] cloudy ____ " + unit + " [ ] buds ");
         };
     }
@@ -137,8 +135,8 @@ record RoundText(RoundList list, List<String> cautions) {
     }
 
     private List<String> writtenBack() {
-        List<String> lines =
-                new ArrayList<>(wrapped("What is not ticked is well; what is dry is watered, what is low topped up. In the blanks: "
+        List<String> lines = new ArrayList<>(
+                wrapped("What is not ticked is well; what is dry is watered, what is low topped up. In the blanks: "
                         + "colour, mice, frost, rot, or trouble and a few words. It is written back as one line, "
                         + "with L on any page or with sillbook write, as:"));
         lines.add("  " + list.example());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -18,7 +19,7 @@ import sillbook.text.Initial;
  * How a pot is kept in the stage it is in, and by what sign that ends: the handbook's words; and how its water is kept, by the way it
  * is grown.
  */
-public record KeepingWords(Handbook handbook, LengthUnit lengths) {
+public record KeepingWords(Handbook handbook, LengthUnit lengths, LocalDate today) {
 
     /** One text a line; of a mixed pot for each of its kinds. Of potting mix in a drained pot empty before the cold is over, and after the bloom. */
     public List<String> say(PotNow pot) {
@@ -26,7 +27,7 @@ public record KeepingWords(Handbook handbook, LengthUnit lengths) {
                 .map(PotFigures.OfVariety::kind)
                 .distinct()
                 .flatMap(kind -> say(kind, pot.life().stage()));
-        return Stream.concat(ofKinds, new WaterKeeping(pot, lengths).say().stream())
+        return Stream.concat(ofKinds, new WaterKeeping(pot, lengths, today).say().stream())
                 .distinct()
                 .toList();
     }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.util.stream.Stream;
 import sillbook.handbook.Spirit;
+import sillbook.model.Kind;
 import sillbook.model.Length;
 import sillbook.model.Settings.LengthUnit;
 
@@ -11,8 +13,14 @@ public final class SpiritWords {
     public static final Length SHOOT_LEAST = Length.ofCentimetres(Spirit.SHOOT_LEAST);
 
     private static final int USUAL_SPIRIT = 40;
+    private static final String PAPERWHITE = "paperwhite";
 
     private SpiritWords() {}
+
+    /** Whether it is published for all that a pot holds: for paperwhites alone. */
+    public static boolean isFor(Stream<Kind> kinds) {
+        return kinds.allMatch(kind -> kind.name().equals(PAPERWHITE));
+    }
 
     /** {@code 1 part of 40 % spirit to 7 parts of water: 5 % alcohol, 4 to 6 do it, 10 harm (▫)}. */
     public static String mixture() {

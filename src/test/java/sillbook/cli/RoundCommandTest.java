@@ -72,7 +72,8 @@ class RoundCommandTest {
         terminal.run("write", "Penny Gloaming (crocus) x9, bowl, cellar, 1 dec");
 
         assertThat(terminal.run("round", "cellar").lines())
-                .anyMatch(line -> line.startsWith("        [ ] water low [ ] high [ ] cloudy, roots ____ cm, shoot ____ cm __"))
+                .anyMatch(line ->
+                        line.startsWith("        [ ] water low [ ] high [ ] cloudy, roots ____ cm, shoot ____ cm __"))
                 .anyMatch(line -> line.startsWith("        [ ] water low [ ] high [ ] cloudy ____ cm [ ] buds __"))
                 .anyMatch(line -> line.startsWith("        [ ] dry [ ] wet ____ cm [ ] buds [ ] mould __"))
                 .noneMatch(line -> line.contains("no roots"));

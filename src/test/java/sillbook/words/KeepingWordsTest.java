@@ -21,7 +21,7 @@ class KeepingWordsTest {
             winter().place("cellar", Sort.CELLAR).place("stair", Sort.COOL_ROOM).place("sill", Sort.WARM_SILL);
 
     private List<String> says(String label) {
-        return new KeepingWords(Handbook.standard(), LengthUnit.CENTIMETRES)
+        return new KeepingWords(Handbook.standard(), LengthUnit.CENTIMETRES, house.day("12 jan"))
                 .say(house.on("12 jan").pot(house.id(label)));
     }
 
@@ -94,6 +94,9 @@ class KeepingWordsTest {
                         + "children and pets.";
 
         assertThat(says("P1")).contains(spirit);
+        assertThat(says("P1")).as("long rooted").noneMatch(text -> text.startsWith("Dark and cool"));
+        house.pot("P4", "Linen Parade", "paperwhite").grown(Way.PEBBLES).potted("30 dec", "stair");
+        assertThat(says("P4")).anyMatch(text -> text.startsWith("Dark and cool"));
         house.pot("P2", "Linen Parade", "paperwhite").potted("20 dec", "stair");
         assertThat(says("P2")).as("never into potting mix").doesNotContain(spirit);
         house.mixed("P3", "Linen Parade", "paperwhite", "Inkwell", "hyacinth")

@@ -56,6 +56,7 @@ final class CheckForm implements Form {
                             findings, draft.bench().journal().settings().lengths()),
                     draft);
             group.pots().forEach(pot -> found.put(pot.id(), findings));
+            SpiritGiven.offer(group.pots(), findings, draft);
             DryBulbsSeen.of(group.bulbs(), findings, felt, draft);
         }
         Lines.happened("checked", filled, draft);

@@ -147,7 +147,11 @@ final class CardRows {
     private void care() {
         rows.addAll(Labelled.each(
                 "Keep",
-                new KeepingWords(state.kit().handbook(), journal.settings().lengths()).say(now),
+                new KeepingWords(
+                                state.kit().handbook(),
+                                journal.settings().lengths(),
+                                state.shown().today())
+                        .say(now),
                 state.body().columns()));
         CautionWords cautions = new CautionWords(state.kit().handbook(), journal.settings());
         rows.addAll(Labelled.each(
