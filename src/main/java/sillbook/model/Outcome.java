@@ -2,7 +2,10 @@
 package sillbook.model;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -59,6 +62,19 @@ public record Outcome(
                 Failure.NONE,
                 Again.NOT_SAID,
                 "");
+    }
+
+    /** Whether it says how good it was, or what went wrong; how tall it grew alone does not. */
+    public boolean isJudgement() {
+        return score.isPresent() || !failure.equals(Failure.NONE);
+    }
+
+    /** What of a pot some outcomes judge: the varieties, or the pot as a whole, which is empty. */
+    public static Set<Optional<Id<Variety>>> judged(Collection<Outcome> written) {
+        return written.stream()
+                .filter(Outcome::isJudgement)
+                .map(Outcome::variety)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     public Outcome withScore(int given) {

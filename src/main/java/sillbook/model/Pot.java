@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.model;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -90,6 +92,17 @@ public record Pot(
 
     public boolean isMixed() {
         return plantings.size() > 1;
+    }
+
+    /**
+     * Whether it is said how the pot did, as a whole or of each variety in it.
+     *
+     * @param written outcomes of this pot
+     */
+    public boolean isJudged(Collection<Outcome> written) {
+        Set<Optional<Id<Variety>>> judged = Outcome.judged(written);
+        return judged.contains(Optional.<Id<Variety>>empty())
+                || plantings.stream().map(Planting::variety).map(Optional::of).allMatch(judged::contains);
     }
 
     public int bulbs() {

@@ -1,14 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Flowered;
 import sillbook.model.Id;
+import sillbook.model.Outcome;
+import sillbook.model.Pot;
 import sillbook.model.Variety;
 
 /**
@@ -16,6 +22,9 @@ import sillbook.model.Variety;
  * each variety that has its own.
  */
 public record Bloom(Points pot, Map<Id<Variety>, Points> varieties) {
+
+    /** Days from the first flower to full bloom, where nobody wrote it down (common practice). */
+    private static final int FULL_BLOOM_AFTER = 3;
 
     static final Bloom NONE = new Bloom(Points.NONE, Map.of());
 
@@ -26,6 +35,14 @@ public record Bloom(Points pot, Map<Id<Variety>, Points> varieties) {
     /** The points reached so far, in order. */
     public record Points(Optional<Day> firstFlower, Optional<Day> fullBloom, Optional<Day> pastBloom) {
         static final Points NONE = new Points(Optional.empty(), Optional.empty(), Optional.empty());
+
+        /** The day it was, or will be, at its best. */
+        Optional<LocalDate> best() {
+            return fullBloom
+                    .map(Day::likely)
+                    .or(() -> firstFlower.map(first -> first.likely().plusDays(FULL_BLOOM_AFTER)))
+                    .or(() -> pastBloom.map(Day::likely));
+        }
 
         /** A point is reached once. */
         Points with(BloomPoint point, Day day) {
@@ -64,6 +81,34 @@ public record Bloom(Points pot, Map<Id<Variety>, Points> varieties) {
     /** The points that were written of one variety. */
     public Points of(Id<Variety> variety) {
         return varieties.getOrDefault(variety, Points.NONE);
+    }
+
+    /**
+     * Whose score is to be asked, as far as they were at their best by a day and are not judged yet: the pot as a whole, which is empty,
+     * or the varieties in it, where each came to flower by itself.
+     *
+     * @param written what is written so far of how the pot did
+     */
+    public List<Optional<Id<Variety>>> unscored(Pot inPot, Collection<Outcome> written, LocalDate day) {
+        if (inPot.isJudged(written)) {
+            return List.of();
+        }
+        Set<Optional<Id<Variety>>> judged = Outcome.judged(written);
+        Stream<Optional<Id<Variety>>> each = inPot.isMixed() && !varieties.isEmpty()
+                ? inPot.plantings().stream()
+                        .map(planting -> Optional.of(planting.variety()))
+                        .distinct()
+                : Stream.of(Optional.empty());
+        return each.filter(one -> !judged.contains(one) && wasAtBest(one, day)).toList();
+    }
+
+    private boolean wasAtBest(Optional<Id<Variety>> one, LocalDate day) {
+        return best(one).filter(best -> !best.isAfter(day)).isPresent();
+    }
+
+    /** The day one of the varieties, or the pot as a whole, was or will be at its best. */
+    Optional<LocalDate> best(Optional<Id<Variety>> one) {
+        return one.map(this::of).orElse(pot).best();
     }
 
     /** Whether the pot has come to flower, in whatever point that was noticed. */

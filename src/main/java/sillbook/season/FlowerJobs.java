@@ -3,17 +3,21 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Origin;
-import sillbook.model.Day;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
+import sillbook.model.Id;
 import sillbook.model.JobKind;
+import sillbook.model.Pot;
 import sillbook.model.Stage;
+import sillbook.model.Variety;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Milestone;
 import sillbook.reckon.dates.Window;
@@ -22,9 +26,6 @@ import sillbook.reckon.dates.Window;
 final class FlowerJobs {
     private static final Set<Care> ENDS_AFTERCARE =
             EnumSet.of(Care.PLANTED_OUT, Care.REPOTTED, Care.RESTED, Care.LEAVES_CUT);
-
-    /** Days from the first flower to full bloom, where nobody wrote it down (common practice). */
-    private static final int FULL_BLOOM_AFTER = 3;
 
     /** An outcome that was not written in bloom is best written while it is fresh, within two weeks (common practice). */
     private static final DayCount OUTCOME = DayCount.ofWeeks(0, 0, 2);
@@ -69,24 +70,28 @@ final class FlowerJobs {
                 .delay(JobKind.WRITE_OUTCOME)
                 .filter(put -> put.until().isAfter(today))
                 .isPresent();
-        return !today.isBefore(fullBloom())
-                && today.isBefore(site.window(Milestone.AFTER_BLOOM).likely())
+        return today.isBefore(site.window(Milestone.AFTER_BLOOM).likely())
                 && !isPutOff
-                && !site.neighbours().hasOutcome(pot.life().pot());
+                && !unscored().isEmpty();
     }
 
+    private List<Optional<Id<Variety>>> unscored() {
+        Pot inPot = pot.life().pot();
+        return pot.life().bloom().unscored(inPot, site.neighbours().outcomes(inPot), today);
+    }
+
+    /** When the first of them that is to be scored was at its best. */
     private LocalDate fullBloom() {
-        return pot.life()
-                .bloom()
-                .pot()
-                .fullBloom()
-                .map(Day::likely)
-                .orElseGet(() -> pot.begun().plusDays(FULL_BLOOM_AFTER));
+        return unscored().stream()
+                .flatMap(one -> pot.life().bloom().best(one).stream())
+                .min(Comparator.naturalOrder())
+                .orElse(today);
     }
 
     List<JobKind> afterBloom() {
         List<JobKind> kinds = new ArrayList<>();
-        if (!site.neighbours().hasOutcome(pot.life().pot())) {
+        Pot past = pot.life().pot();
+        if (!past.isJudged(site.neighbours().outcomes(past))) {
             kinds.add(JobKind.WRITE_OUTCOME);
         }
         boolean isCaredFor = pot.life().cares().stream()
@@ -99,8 +104,13 @@ final class FlowerJobs {
     }
 
     List<JobKind> done(End end) {
-        boolean tells = end == End.FINISHED || end == End.FAILED;
-        return tells && !site.neighbours().hasOutcome(pot.life().pot()) ? List.of(JobKind.WRITE_OUTCOME) : List.of();
+        Pot done = pot.life().pot();
+        boolean isAsked = switch (end) {
+            case FINISHED -> !done.isJudged(site.neighbours().outcomes(done));
+            case FAILED -> site.neighbours().outcomes(done).isEmpty();
+            case SOLD, GIVEN, BROKEN, USED_UP -> false;
+        };
+        return isAsked ? List.of(JobKind.WRITE_OUTCOME) : List.of();
     }
 
     Job.OfPots keepCool() {

@@ -1,34 +1,28 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
-import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
-import sillbook.model.Pot.Planting;
 import sillbook.model.Purchase;
 import sillbook.model.Stage;
-import sillbook.model.Variety;
 
 /** What a pot's next job depends on beside the pot: places and their room, purchases, outcomes. */
 final class Neighbours {
     private final Journal journal;
     private final Destinations destinations;
-    private final Map<Id<Pot>, Set<Optional<Id<Variety>>>> outcomes = new HashMap<>();
+    private final Map<Id<Pot>, List<Outcome>> outcomes;
 
     Neighbours(Journal journal, Destinations destinations) {
         this.journal = journal;
         this.destinations = destinations;
-        for (Outcome outcome : journal.outcomes().all()) {
-            outcomes.computeIfAbsent(outcome.pot(), pot -> new HashSet<>()).add(outcome.variety());
-        }
+        this.outcomes = journal.outcomes().all().stream().collect(Collectors.groupingBy(Outcome::pot));
     }
 
     Optional<Destination> suggest(Pot pot, Stage stage, Optional<Id<Place>> from) {
@@ -46,14 +40,8 @@ final class Neighbours {
                 .isPresent();
     }
 
-    /** Whether an outcome is written for the pot, or for each variety in it. */
-    boolean hasOutcome(Pot pot) {
-        Collection<Optional<Id<Variety>>> written = outcomes.getOrDefault(pot.id(), Set.of());
-        return written.contains(Optional.<Id<Variety>>empty())
-                || pot.plantings().stream()
-                        .map(Planting::variety)
-                        .map(Optional::of)
-                        .allMatch(written::contains);
+    List<Outcome> outcomes(Pot pot) {
+        return outcomes.getOrDefault(pot.id(), List.of());
     }
 
     /** Whether all its bulbs have come, as far as the journal tells. */

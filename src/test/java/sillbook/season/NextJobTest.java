@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import sillbook.handbook.FigureName;
+import sillbook.model.Cause;
+import sillbook.model.Failure;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
@@ -417,6 +419,44 @@ class NextJobTest {
         isDue("10 feb", JobKind.KEEP_COOL_IN_BLOOM, Due.READY, "14 feb");
         house.pastBloom("14 feb");
         assertThat(job("15 feb").kind()).as("it was left out once and for all").isEqualTo(JobKind.AFTERCARE);
+    }
+
+    @Test
+    void howTallItGrewIsNoAnswer() {
+        tulipInCold().moved("14 jan", "stair window").flowered("4 feb").outcomeWithoutScore("7 feb", Failure.NONE);
+        isDue("8 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "7 feb");
+        house.outcomeWithoutScore("8 feb", Failure.NONE.withCause(Optional.of(Cause.RUSHED)));
+        isDue("8 feb", JobKind.PAST_BLOOM, Due.SOON, "18 feb");
+    }
+
+    @Test
+    void ofAFailedPotAnythingIsAnAnswer() {
+        tulipInCold().closed("1 feb", End.FAILED).outcomeWithoutScore("2 feb", Failure.NONE);
+        assertThat(next("3 feb")).isEmpty();
+    }
+
+    @Test
+    void varietiesThatShareAPotAreScoredEachAtItsBest() {
+        house.mixed("T1", "Marrow Lane", "tulip", "Inkwell", "hyacinth")
+                .potted("1 oct", "sill")
+                .flowered("4 feb", BloomPoint.FIRST_FLOWER, "Inkwell")
+                .flowered("6 feb", BloomPoint.FIRST_FLOWER, "Marrow Lane");
+        isDue("7 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "7 feb");
+        house.outcomeOf("Inkwell", "7 feb", 4);
+        assertThat(job("8 feb").kind()).isNotEqualTo(JobKind.WRITE_OUTCOME);
+        isDue("9 feb", JobKind.WRITE_OUTCOME, Due.TODAY, "9 feb");
+        house.outcomeOf("Marrow Lane", "9 feb", 2);
+        assertThat(job("10 feb").kind()).isNotEqualTo(JobKind.WRITE_OUTCOME);
+    }
+
+    @Test
+    void aScoreOfThePotAsAWholeAnswersForAllInIt() {
+        house.mixed("T1", "Marrow Lane", "tulip", "Inkwell", "hyacinth")
+                .potted("1 oct", "sill")
+                .flowered("4 feb", BloomPoint.FIRST_FLOWER, "Inkwell")
+                .flowered("4 feb", BloomPoint.FIRST_FLOWER, "Marrow Lane")
+                .outcome("7 feb", 3);
+        assertThat(job("7 feb").kind()).isNotEqualTo(JobKind.WRITE_OUTCOME);
     }
 
     @Test

@@ -479,20 +479,15 @@ public final class Winter {
         return outcome(Optional.of(variety(variety, "")), on, score);
     }
 
+    /** An outcome of the pot as a whole, of how it failed at most. */
+    public Winter outcomeWithoutScore(String on, Failure failure) {
+        return eachPot(label -> put(Outcome.notJudged(ids.next(), id(label), Optional.empty(), Day.on(day(on)))
+                .withFailure(failure)));
+    }
+
     private Winter outcome(Optional<Id<Variety>> variety, String on, int score) {
-        return eachPot(label -> put(new Outcome(
-                ids.next(),
-                id(label),
-                variety,
-                Day.on(day(on)),
-                Optional.of(score),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Failure.NONE,
-                Outcome.Again.NOT_SAID,
-                "")));
+        return eachPot(label -> put(Outcome.notJudged(ids.next(), id(label), variety, Day.on(day(on)))
+                .withScore(score)));
     }
 
     // What is wished and known

@@ -11,6 +11,8 @@ import sillbook.model.Day;
 import sillbook.model.Id;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
+import sillbook.model.Variety;
+import sillbook.season.PotLife;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.entry.Entry;
@@ -18,11 +20,13 @@ import sillbook.ui.screen.list.LetterChoice;
 import sillbook.words.PotNames;
 
 /**
- * Asks how pots in bloom are, by five keys; written at once.
+ * Asks how pots in bloom are, by five keys; written at once. Varieties that share a pot are asked after one by one, as each is at
+ * its best.
  *
- * @param labels what they are called
+ * @param variety which of those that share the pots; empty for the pots as a whole
+ * @param called what is asked after, in words
  */
-record ScoreChoice(List<Id<Pot>> pots, String labels) implements LetterChoice {
+record ScoreChoice(List<Id<Pot>> pots, Optional<Id<Variety>> variety, String called) implements LetterChoice {
     private static final List<String> SCORES = List.of("poor", "fair", "good", "very good", "splendid");
 
     ScoreChoice {
@@ -30,12 +34,30 @@ record ScoreChoice(List<Id<Pot>> pots, String labels) implements LetterChoice {
     }
 
     static ScoreChoice of(State state, List<Id<Pot>> pots) {
-        return new ScoreChoice(pots, new PotNames(state.journal()).labels(pots));
+        String labels = new PotNames(state.journal()).labels(pots);
+        Optional<Id<Variety>> variety = unscored(state, pots.get(0));
+        String called = variety.map(one -> state.journal().varieties().get(one).name())
+                .map(name -> "'" + name + "' in " + labels)
+                .orElse(labels);
+        return new ScoreChoice(pots, variety, called);
+    }
+
+    private static Optional<Id<Variety>> unscored(State state, Id<Pot> pot) {
+        PotLife life = state.almanac().pot(pot).life();
+        return life
+                .bloom()
+                .unscored(
+                        life.pot(),
+                        state.journal().outcomesOf(pot),
+                        state.shown().today())
+                .stream()
+                .findFirst()
+                .flatMap(one -> one);
     }
 
     @Override
     public String asks() {
-        return "How is " + labels;
+        return "How is " + called;
     }
 
     @Override
@@ -54,13 +76,23 @@ record ScoreChoice(List<Id<Pot>> pots, String labels) implements LetterChoice {
     }
 
     private Step scored(State beneath, int score) {
-        Day today = Day.on(beneath.shown().today());
-        List<Change> changes = new ArrayList<>();
-        pots.forEach(pot ->
-                changes.add(new WriteDown(Outcome.notJudged(beneath.kit().ids().next(), pot, Optional.empty(), today)
-                        .withScore(score))));
-        String name = labels + " outcome " + score + " of 5 written down";
+        List<Change> changes = pots.stream()
+                .<Change>map(pot -> new WriteDown(outcome(beneath, pot).withScore(score)))
+                .toList();
+        String name = called + " outcome " + score + " of 5 written down";
         return Step.keep(
                 beneath, new Together(name, changes), beneath.layers().over().size());
+    }
+
+    /** What is written so far, for the score to be added. */
+    private Outcome outcome(State beneath, Id<Pot> pot) {
+        return beneath.journal().outcomesOf(pot).stream()
+                .filter(written -> written.variety().equals(variety))
+                .findFirst()
+                .orElseGet(() -> Outcome.notJudged(
+                        beneath.kit().ids().next(),
+                        pot,
+                        variety,
+                        Day.on(beneath.shown().today())));
     }
 }

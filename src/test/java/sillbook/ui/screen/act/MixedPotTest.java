@@ -4,9 +4,11 @@ package sillbook.ui.screen.act;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import sillbook.change.Change;
 import sillbook.change.Flower;
+import sillbook.change.Together;
 import sillbook.change.WriteDown;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Id;
@@ -87,5 +89,22 @@ class MixedPotTest {
         Outcome outcome = (Outcome) ((WriteDown) kept(desk)).entity();
         assertThat(outcome.variety()).contains(variety("Night Marbles"));
         assertThat(outcome.score()).contains(4);
+    }
+
+    @Test
+    void eachIsAskedForItsScoreAtItsBest() {
+        told.then("T1")
+                .flowered("8 jan", BloomPoint.FIRST_FLOWER, "Marrow Lane")
+                .outcomeOf("Night Marbles", "9 jan", 4);
+        Desk desk = Desk.over(told.journal());
+        desk.lay(ScoreChoice.of(desk.state(), List.of(told.id("T1"))));
+        assertThat(String.join("\n", desk.lines())).contains("How is 'Marrow Lane' in T1: 1 poor");
+
+        desk.press("2");
+
+        Together change = (Together) ((Effect.CarryOut) desk.effects().get(0)).change();
+        Outcome outcome = (Outcome) ((WriteDown) change.changes().get(0)).entity();
+        assertThat(outcome.variety()).contains(variety("Marrow Lane"));
+        assertThat(outcome.score()).contains(2);
     }
 }
