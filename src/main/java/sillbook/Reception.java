@@ -19,6 +19,7 @@ import sillbook.model.Settings.Colours;
 import sillbook.store.StoreException;
 import sillbook.text.Safe;
 import sillbook.ui.screen.Copy;
+import sillbook.ui.screen.Message;
 import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
@@ -68,7 +69,7 @@ final class Reception {
     }
 
     private Library library() {
-        return new Library(this::begin, this::demo, name -> open(Path.of(name)));
+        return new Library(this::begin, this::demo, name -> open(Path.of(name)), this::table);
     }
 
     private OnTable begin(Colours colours) {
@@ -78,6 +79,10 @@ final class Reception {
 
     private OnTable open(Path file) {
         return onTable(wiring.shelf().open(file), file);
+    }
+
+    private Message table(String name) {
+        return NamedFile.read(name, wiring.environment());
     }
 
     private static OnTable onTable(Book book, Path file) {

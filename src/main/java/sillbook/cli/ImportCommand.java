@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
-import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -28,14 +25,14 @@ import sillbook.words.list.ListSort;
 import sillbook.words.list.ListedRow;
 import sillbook.words.list.Table;
 
-/** Brings a list of bulbs into the journal, as one step. */
+/** Imports a list of bulbs, as one step. */
 @Command(
         name = "import",
         description = {
-            "Bring in a list of varieties or purchases from a CSV file, its columns named in the first row; - reads"
+            "Import a list of varieties or purchases from a CSV file, its columns named in the first row; - reads"
                     + " the standard input.",
             "Every row is said back: new, same, changed or wrong. The whole list is one step, which undo takes back;"
-                    + " while a row is wrong, nothing is brought in."
+                    + " while a row is wrong, nothing is imported."
         })
 final class ImportCommand implements Callable<Integer> {
     private static final String STANDARD_INPUT = "-";
@@ -73,7 +70,7 @@ final class ImportCommand implements Callable<Integer> {
         if (dryRun || tried.change().isEmpty()) {
             return say(tried, Optional.empty());
         }
-        return books.withNew(book -> bringIn(table, of, book));
+        return books.withNew(book -> importInto(table, of, book));
     }
 
     private ListSort sort() {
@@ -81,7 +78,7 @@ final class ImportCommand implements Callable<Integer> {
                 () -> new Misused("It is not said what each row is. Write --as varieties or --as purchases."))));
     }
 
-    private int bringIn(Table table, ListSort of, Page page) {
+    private int importInto(Table table, ListSort of, Page page) {
         ListReading reading = told(read(table, of, page));
         return say(reading, reading.change().map(page::carryOut).map(Kept::step));
     }
@@ -95,7 +92,7 @@ final class ImportCommand implements Callable<Integer> {
 
     private <T> T told(Heard<T> heard) {
         return heard.fold(meaning -> meaning, why -> {
-            throw new CouldNot(name() + ": " + why.sentence() + " Nothing is brought in.");
+            throw new CouldNot(name() + ": " + why.sentence() + " Nothing is imported.");
         });
     }
 
@@ -104,30 +101,15 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private Heard<Table> table() {
-        if (file.equals(STANDARD_INPUT)) {
-            return read(in);
-        }
-        try (InputStream opened = Files.newInputStream(Path.of(file))) {
-            return read(opened);
+        return file.equals(STANDARD_INPUT) ? CsvFile.read(in) : CsvFile.read(path());
+    }
+
+    private Path path() {
+        try {
+            return Path.of(file);
         } catch (InvalidPathException wrong) {
             throw new Misused("'" + file + "' cannot be the name of a file. Name another.");
-        } catch (NoSuchFileException nowhere) {
-            throw new CouldNot(file + " is not there. Nothing is brought in.");
-        } catch (IOException failure) {
-            throw unreadable(failure);
         }
-    }
-
-    private Heard<Table> read(InputStream opened) {
-        try {
-            return CsvFile.read(opened);
-        } catch (IOException failure) {
-            throw unreadable(failure);
-        }
-    }
-
-    private CouldNot unreadable(IOException failure) {
-        return new CouldNot(name() + " could not be read: " + failure.getMessage() + ". Nothing is brought in.");
     }
 
     private int say(ListReading reading, Optional<String> step) {

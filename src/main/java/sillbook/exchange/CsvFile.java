@@ -14,6 +14,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,13 +42,31 @@ public final class CsvFile {
 
     private CsvFile() {}
 
-    /**
-     * Reads to the end.
-     *
-     * @throws IOException when the stream cannot be read
-     */
-    public static Heard<Table> read(InputStream in) throws IOException {
-        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+    /** The table in a file, or what is wrong with it. */
+    public static Heard<Table> read(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(in);
+        } catch (NoSuchFileException nowhere) {
+            return Heard.not("not there", "There is no such file.");
+        } catch (IOException failure) {
+            return unreadable(failure);
+        }
+    }
+
+    private static Heard<Table> unreadable(IOException failure) {
+        return Heard.not("not readable", "It could not be read: " + failure.getMessage() + ".");
+    }
+
+    /** The same of a stream, which is read to its end. */
+    public static Heard<Table> read(InputStream in) {
+        try {
+            return whole(in.readNBytes(MOST_BYTES + 1));
+        } catch (IOException failure) {
+            return unreadable(failure);
+        }
+    }
+
+    private static Heard<Table> whole(byte[] bytes) {
         return bytes.length > MOST_BYTES
                 ? Heard.not("too large", "It is larger than 4 MB, which no list of bulbs is. Name another.")
                 : text(bytes).then(CsvFile::table);

@@ -42,14 +42,14 @@ class ImportCommandTest {
         assertThat(printed.out()).isEqualTo("""
                         row 2, new: 'Marrow Lane': tulip Triumph; 45 cm
                         row 3, new: 'Inkwell': hyacinth
-                        list of varieties brought in, 2 new
+                        list of varieties imported, 2 new
                         """);
         assertThat(printed.err()).startsWith("Began a journal, ").endsWith("\nLeft out: shelf.\n");
         assertThat(terminal.journal(home).varieties().all())
                 .extracting(Variety::name)
                 .containsExactly("Marrow Lane", "Inkwell");
 
-        assertThat(terminal.run("undo").out()).isEqualTo("taken back: list of varieties brought in, 2 new\n");
+        assertThat(terminal.run("undo").out()).isEqualTo("taken back: list of varieties imported, 2 new\n");
         assertThat(terminal.journal(home).varieties().all()).isEmpty();
     }
 
@@ -83,7 +83,7 @@ class ImportCommandTest {
         assertThat(printed.out())
                 .endsWith("row 4, wrong: 'Bluejar': kind: 'turnip' is no kind of bulb. Did you mean tulip?\n");
         assertThat(printed.err())
-                .endsWith("1 row is wrong, so nothing is brought in. Mend the file, and bring it in again.\n");
+                .endsWith("1 row is wrong, so nothing is imported. Mend the file, and import it again.\n");
         assertThat(home.resolve("winter.sillbook")).doesNotExist();
     }
 
@@ -94,7 +94,7 @@ class ImportCommandTest {
 
         assertThat(printed.out())
                 .contains("\"of\": \"purchases\"")
-                .contains("\"step\": \"list of purchases brought in, 1 new\"")
+                .contains("\"step\": \"list of purchases imported, 1 new\"")
                 .contains("\"outcome\": \"new\"");
         assertThat(printed.err()).isEmpty();
     }
@@ -107,8 +107,8 @@ class ImportCommandTest {
         Printed bare = terminal.run("import", file("height\n45\n"), "--as", "varieties");
 
         assertThat(nowhere.code()).isEqualTo(ExitCode.COULD_NOT);
-        assertThat(nowhere.err()).endsWith("none.csv is not there. Nothing is brought in.\n");
-        assertThat(folder.err()).contains(" could not be read: ").hasLineCount(1);
+        assertThat(nowhere.err()).endsWith("none.csv: There is no such file. Nothing is imported.\n");
+        assertThat(folder.err()).contains(": It could not be read: ").hasLineCount(1);
         assertThat(bare.err())
                 .contains("list.csv: The first row names no column name.")
                 .hasLineCount(1);

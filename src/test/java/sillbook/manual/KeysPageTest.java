@@ -30,11 +30,13 @@ import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Copy;
 import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Layer;
+import sillbook.ui.screen.Message;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
 import sillbook.ui.screen.contents.Sillbook;
+import sillbook.words.list.Table;
 
 /** The page of keys lists what each page of the program answers, asked of the pages themselves. */
 class KeysPageTest {
@@ -79,12 +81,19 @@ class KeysPageTest {
         slips.put("Finding", demo().press("7", "f"));
         slips.put("Going to something", demo().press("g"));
         slips.put("Moving a pot", demo().press("2", "m"));
+        slips.put("Importing a list: its file", demo().press("4", "i"));
+        slips.put("Importing a list: its rows", listed());
         slips.put("Why", demo().press("w"));
         slips.put("Taking back and putting back", demo().press("u"));
         slips.put("Leaving", demo().press("q"));
         slips.put("These keys", demo().press("?"));
         slips.put("Before there is a journal", firstRun());
         return slips;
+    }
+
+    private static Desk listed() {
+        Table table = new Table(List.of("name", "kind"), List.of(new Table.Row(2, List.of("Bluejar", "tulip"))));
+        return demo().press("4", "i").tell(new Message.TableRead("list.csv", table));
     }
 
     private static State open(Snapshot shown) {

@@ -25,6 +25,8 @@ public sealed interface Effect {
 
         R openJournal(OpenJournal effect);
 
+        R readTable(ReadTable effect);
+
         R quit(Quit effect);
 
         R suspend(Suspend effect);
@@ -99,6 +101,14 @@ public sealed interface Effect {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.openJournal(this);
+        }
+    }
+
+    /** Read the table in a file; answered by {@link Message.TableRead} or {@link Message.Failed}. */
+    record ReadTable(String file) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.readTable(this);
         }
     }
 

@@ -68,6 +68,11 @@ public interface Layer {
         return this;
     }
 
+    /** A table that was asked for with {@link Effect.ReadTable}. */
+    default Step tableRead(State state, Message.TableRead table) {
+        return Step.to(state);
+    }
+
     /** How far the keys that hold everywhere reach. */
     enum Reach {
         /** All of them: pages, cards. */

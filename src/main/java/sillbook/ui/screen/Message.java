@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Size;
+import sillbook.words.list.Table;
 
 /** What the shell tells the screens, one thing after another. */
 public sealed interface Message {
@@ -30,6 +31,8 @@ public sealed interface Message {
         R stepsListed(StepsListed message);
 
         R opened(Opened message);
+
+        R tableRead(TableRead message);
     }
 
     <R> R fold(Cases<R> cases);
@@ -112,6 +115,14 @@ public sealed interface Message {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.stepsListed(this);
+        }
+    }
+
+    /** The table that was asked for, as it stands in that file. */
+    record TableRead(String file, Table table) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.tableRead(this);
         }
     }
 

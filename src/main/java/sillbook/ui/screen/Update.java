@@ -105,6 +105,11 @@ record Update(State state) implements Message.Cases<Step> {
     }
 
     @Override
+    public Step tableRead(Message.TableRead message) {
+        return state.top().tableRead(state, message);
+    }
+
+    @Override
     public Step opened(Message.Opened message) {
         Kit kit = state.kit();
         Layers pages = kit.contents().pages(message.now());

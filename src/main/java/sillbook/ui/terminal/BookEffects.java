@@ -40,9 +40,13 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
      * @param begin makes a journal in the usual place, in these colours
      * @param demo makes a spare copy of the demo, in these colours
      * @param file opens the journal in the file of that name
+     * @param table reads the table in the file of that name, and says what came of it
      */
     public record Library(
-            Function<Colours, OnTable> begin, Function<Colours, OnTable> demo, Function<String, OnTable> file) {}
+            Function<Colours, OnTable> begin,
+            Function<Colours, OnTable> demo,
+            Function<String, OnTable> file,
+            Function<String, Message> table) {}
 
     public BookEffects(Library library, Optional<OnTable> open) {
         this.library = library;
@@ -166,6 +170,11 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
             open = Optional.of(other);
             other.book().readAll();
             return Optional.of(new Message.Opened(other.copy(), other.snapshot()));
+        }
+
+        @Override
+        public Optional<Message> readTable(Effect.ReadTable effect) {
+            return Optional.of(library.table().apply(effect.file()));
         }
 
         @Override

@@ -2,7 +2,7 @@
 package sillbook.words.list;
 
 /**
- * A cell that cannot be brought in.
+ * A cell that cannot be imported.
  *
  * @param column by its name in Sillbook's words, or the header's own where it has none
  * @param found what stands there; may be empty

@@ -70,9 +70,9 @@ public record ListReading(ListSort sort, List<ListedRow> rows, List<String> left
         return isRight() && !changes.isEmpty() ? Optional.of(new Together(stepName(), changes)) : Optional.empty();
     }
 
-    /** {@code list of varieties brought in, 5 new, 1 changed}. */
+    /** {@code list of varieties imported, 5 new, 1 changed}. */
     private String stepName() {
-        return "list of " + sort.word() + " brought in, " + counts(Outcome.NEW, Outcome.CHANGED);
+        return "list of " + sort.word() + " imported, " + counts(Outcome.NEW, Outcome.CHANGED);
     }
 
     /** {@code 5 new, 2 same, 1 wrong}. */
@@ -89,12 +89,12 @@ public record ListReading(ListSort sort, List<ListedRow> rows, List<String> left
                         .toList());
     }
 
-    /** What to do before it can be brought in, or that there is nothing to bring in; empty where it can be. */
+    /** Why it cannot be imported, or need not be; empty where it can. */
     public Optional<String> hindrance() {
         long wrong = count(Outcome.WRONG);
         if (wrong > 0) {
             return Optional.of(Counts.of(wrong, "row") + (wrong == 1 ? " is" : " are")
-                    + " wrong, so nothing is brought in. Mend the file, and bring it in again.");
+                    + " wrong, so nothing is imported. Mend the file, and import it again.");
         }
         return change().isPresent() ? Optional.empty() : Optional.of("All that the list says is in the book already.");
     }

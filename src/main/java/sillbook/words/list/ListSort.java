@@ -2,6 +2,7 @@
 package sillbook.words.list;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.words.Vocabulary;
 
 /** What a list is of. */
@@ -27,6 +28,14 @@ public enum ListSort {
     /** {@code varieties}. */
     public String word() {
         return word;
+    }
+
+    /** What a table seems to be: purchases where it names a column that a list of purchases needs and varieties lack. */
+    public static ListSort meant(Table table) {
+        boolean counts = table.header().stream()
+                .anyMatch(name -> Stream.of(PurchaseColumns.DATE, PurchaseColumns.COUNT)
+                        .anyMatch(column -> column.isCalled(name)));
+        return counts ? PURCHASES : VARIETIES;
     }
 
     /** The columns it may have, in the order they are told. */

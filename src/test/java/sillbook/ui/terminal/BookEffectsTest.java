@@ -45,8 +45,8 @@ class BookEffectsTest {
                 (journal, pots, madeOn) -> List.of());
         Book book = shelf.begin(file());
         BookEffects.OnTable table = new BookEffects.OnTable(book, new Copy(file().toString(), isDemo, false));
-        BookEffects.Library none =
-                new BookEffects.Library(colours -> noOther(), colours -> noOther(), name -> noOther());
+        BookEffects.Library none = new BookEffects.Library(
+                colours -> noOther(), colours -> noOther(), name -> noOther(), name -> new Message.Failed(name));
         try (BookEffects effects = new BookEffects(none, Optional.of(table))) {
             effects.carryOut(new Effect.ReadRest(), answers::add);
         }

@@ -75,7 +75,7 @@ class ListReadingTest {
 
         assertThat(reading.counts()).isEqualTo("2 new, 1 changed");
         assertThat(reading.change()).get().isInstanceOfSatisfying(Together.class, step -> {
-            assertThat(step.name()).isEqualTo("list of varieties brought in, 2 new, 1 changed");
+            assertThat(step.name()).isEqualTo("list of varieties imported, 2 new, 1 changed");
             assertThat(step.changes()).hasSize(3);
         });
         assertThat(reading.hindrance()).isEmpty();
@@ -88,7 +88,7 @@ class ListReadingTest {
 
         assertThat(one.change()).isEmpty();
         assertThat(one.hindrance())
-                .contains("1 row is wrong, so nothing is brought in. Mend the file, and bring it in again.");
+                .contains("1 row is wrong, so nothing is imported. Mend the file, and import it again.");
         assertThat(two.counts()).isEqualTo("1 new, 2 wrong");
         assertThat(two.hindrance()).hasValueSatisfying(says -> assertThat(says).startsWith("2 rows are wrong,"));
     }

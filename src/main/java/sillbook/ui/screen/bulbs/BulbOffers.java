@@ -17,6 +17,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.act.RemoveEntry;
 import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.imports.ListFileSlip;
 
 /**
  * What can be done with a variety, or with what belongs to it.
@@ -33,6 +34,7 @@ record BulbOffers(State state, Optional<Thing> thing, Optional<Variety> variety,
         List<Offer> offers = new ArrayList<>();
         offers.add(lay(Action.NEW_VARIETY, Entry.newVariety()));
         offers.add(lay(Action.NEW_PURCHASE, Entry.newPurchase(variety)));
+        offers.add(lay(Action.IMPORT_LIST, ListFileSlip.EMPTY));
         offers.add(Offer.of(
                         Action.CORRECT,
                         () -> Step.to(correction.map(state::laid).orElse(state)))

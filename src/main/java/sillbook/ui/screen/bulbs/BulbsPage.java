@@ -92,6 +92,7 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
                         Action.CORRECT,
                         Action.JOT,
                         Action.VIEW,
+                        Action.IMPORT_LIST,
                         Action.WRITE_LINE,
                         Action.BACK);
         return list.point(body.rows()).map(look::withCursor).orElse(look);

@@ -19,7 +19,7 @@ final class NoBulbs {
                 "Here each variety stands with its kind, what is in hand, and how it did,",
                 "winter by winter.",
                 "",
-                "N  writes the first; T  takes in bulbs bought.",
+                "N  writes the first; T  takes in bulbs bought; I  imports a list.",
                 "L  takes it as a line:  variety Marrow Lane, tulip triumph, 45 cm");
     }
 
