@@ -30,7 +30,7 @@ final class JobForm {
             case WRITE_OUTCOME ->
                 job.route().stage() == Stage.IN_BLOOM
                         ? ScoreChoice.of(state, job.pots())
-                        : Entry.outcome(named(state, job));
+                        : Entry.outcome(named(state, job), WhatFailed::after);
             case CHECK, DAILY_CARE -> RoundPage.of(state, job.pots());
         };
     }

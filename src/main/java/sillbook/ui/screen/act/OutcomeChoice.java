@@ -23,7 +23,7 @@ record OutcomeChoice(Id<Pot> pot) implements LetterChoice {
                         'o',
                         "outcome, done",
                         () -> beneath.laid(
-                                Entry.outcome(List.of(beneath.journal().pots().get(pot))))),
+                                Entry.outcome(List.of(beneath.journal().pots().get(pot)), WhatFailed::after))),
                 Letter.to('f', "what failed", () -> beneath.laid(FailedPage.of(beneath, pot))));
     }
 }

@@ -18,6 +18,7 @@ import sillbook.model.Variety;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.form.Form;
+import sillbook.ui.screen.form.Sequel;
 import sillbook.words.PotNames;
 
 /** The forms, ready to be laid over a page. */
@@ -89,7 +90,12 @@ public final class Entry {
 
     /** How some pots did, and how their winter ended. */
     public static Layer outcome(Collection<Pot> pots) {
-        return Form.of(SeasonSheets.outcome(pots));
+        return outcome(pots, Sequel.NONE);
+    }
+
+    /** The same, with something that opens once it is recorded. */
+    public static Layer outcome(Collection<Pot> pots, Sequel sequel) {
+        return Form.of(SeasonSheets.outcome(pots).followedBy(sequel));
     }
 
     /** What should flower when, by these pots if some are named. */

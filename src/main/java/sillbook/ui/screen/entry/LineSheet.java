@@ -16,6 +16,7 @@ import sillbook.ui.screen.form.Blank;
 import sillbook.ui.screen.form.Note;
 import sillbook.ui.screen.form.Reading;
 import sillbook.ui.screen.form.Remark;
+import sillbook.ui.screen.form.Sequel;
 import sillbook.ui.screen.form.Sheet;
 import sillbook.ui.screen.form.Suggestion;
 import sillbook.words.Complaint;
@@ -38,6 +39,7 @@ import sillbook.words.line.Stretch;
  * @param meanwhile what the journal is taken to say while the answers are read: an entry being corrected is taken as
  *     bare, so that a blank left empty means that nothing is known
  * @param care what to beware of, where hands go into potting mix for it
+ * @param sequel what opens once it is recorded
  */
 record LineSheet(
         String title,
@@ -48,7 +50,8 @@ record LineSheet(
         List<Blank> blanks,
         Answers prefilled,
         List<Edit> meanwhile,
-        Optional<PottingCare> care)
+        Optional<PottingCare> care,
+        Sequel sequel)
         implements Sheet {
 
     LineSheet {
@@ -60,32 +63,39 @@ record LineSheet(
     /** A new entry, its blanks asked in the order of the line. */
     static LineSheet of(String title, String draft, String begin, List<Part> parts) {
         List<Blank> blanks = parts.stream().map(Part::blank).toList();
-        return new LineSheet(title, "record", draft, begin, parts, blanks, Answers.NONE, List.of(), Optional.empty());
+        return new LineSheet(
+                title, "record", draft, begin, parts, blanks, Answers.NONE, List.of(), Optional.empty(), Sequel.NONE);
     }
 
     /** The same, opening with these answers. */
     LineSheet filled(Answers answers) {
-        return new LineSheet(title, records, draft, begin, parts, blanks, answers, meanwhile, care);
+        return new LineSheet(title, records, draft, begin, parts, blanks, answers, meanwhile, care, sequel);
     }
 
     /** The same, its blanks asked in another order. */
     LineSheet asking(List<Blank> order) {
-        return new LineSheet(title, records, draft, begin, parts, order, prefilled, meanwhile, care);
+        return new LineSheet(title, records, draft, begin, parts, order, prefilled, meanwhile, care, sequel);
     }
 
     /** The same, over an entry that is there already. */
     LineSheet over(Edit... bare) {
-        return new LineSheet(title, "correct", draft, begin, parts, blanks, prefilled, List.of(bare), care);
+        return new LineSheet(title, "correct", draft, begin, parts, blanks, prefilled, List.of(bare), care, sequel);
     }
 
     /** The same, over what it says, recorded as something new. */
     LineSheet recording() {
-        return new LineSheet(title, "record", draft, begin, parts, blanks, prefilled, meanwhile, care);
+        return new LineSheet(title, "record", draft, begin, parts, blanks, prefilled, meanwhile, care, sequel);
+    }
+
+    /** The same, with something that opens once it is recorded. */
+    LineSheet followedBy(Sequel other) {
+        return new LineSheet(title, records, draft, begin, parts, blanks, prefilled, meanwhile, care, other);
     }
 
     /** The same, with what to do before potting at its foot. */
     LineSheet beforePotting(PottingCare caring) {
-        return new LineSheet(title, records, draft, begin, parts, blanks, prefilled, meanwhile, Optional.of(caring));
+        return new LineSheet(
+                title, records, draft, begin, parts, blanks, prefilled, meanwhile, Optional.of(caring), sequel);
     }
 
     @Override

@@ -223,6 +223,13 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
 
     @Override
     public Layer settled(State earlier, State after, Cause why) {
-        return at(cursor.settled(rows(earlier), rows(after), why, after.body().rows()));
+        FailedPage now = isThere(after) && !isHalfDone() ? readAnew(after) : this;
+        return now.at(
+                cursor.settled(rows(earlier), now.rows(after), why, after.body().rows()));
+    }
+
+    private FailedPage readAnew(State after) {
+        Marking known = marking.with(after.journal().failureOf(pot));
+        return new FailedPage(pot, label, known, known, cursor);
     }
 }

@@ -28,6 +28,11 @@ record Marking(Set<Sign> signs, Optional<Roots> found, Field cutBud, int sign, i
         return new Marking(failure.signs(), failure.roots(), Field.of(failure.cutBud()), 0, 0);
     }
 
+    /** The same places, with other findings. */
+    Marking with(Failure failure) {
+        return new Marking(failure.signs(), failure.roots(), Field.of(failure.cutBud()), sign, roots);
+    }
+
     Marking withCutBud(Field typed) {
         return new Marking(signs, found, typed, sign, roots);
     }

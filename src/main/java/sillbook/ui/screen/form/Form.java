@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sillbook.change.Change;
 import sillbook.ui.draw.Field;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Keys;
@@ -152,9 +153,17 @@ public record Form(Sheet sheet, List<Field> fields, int at, boolean asks, int ch
             return Step.to(state.withTop(at(wrong))
                     .saying(Said.problem(problem.get().getValue().problem())));
         }
-        int layersAfter = state.layers().over().size() - 1;
-        return reading.change()
-                .map(change -> Step.keep(state, change, layersAfter))
-                .orElseGet(() -> Step.to(state));
+        return reading.change().map(change -> keep(state, change)).orElseGet(() -> Step.to(state));
+    }
+
+    /** What opens afterwards is laid beneath the form, and comes to light when the form is gone. */
+    private Step keep(State state, Change change) {
+        Optional<Layer> next = sheet.sequel().after(state, change);
+        List<Layer> over = state.layers().over();
+        boolean waits = over.size() > 1 && next.equals(Optional.of(over.get(over.size() - 2)));
+        State ready = next.filter(layer -> !waits)
+                .map(layer -> state.lifted().laid(layer).laid(this).withTop(this))
+                .orElse(state);
+        return Step.keep(ready, change, ready.layers().over().size() - 1);
     }
 }

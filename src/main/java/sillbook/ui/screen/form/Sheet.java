@@ -41,6 +41,11 @@ public interface Sheet {
         return "record";
     }
 
+    /** What opens once it is recorded. */
+    default Sequel sequel() {
+        return Sequel.NONE;
+    }
+
     /** Under which name it waits when it is left half done. */
     Optional<String> draftName();
 
