@@ -21,7 +21,8 @@ public sealed interface Change
                 CorrectEvent,
                 RemovePots,
                 Remove,
-                Together {
+                Together,
+                Succession {
 
     /** What this change comes to on that journal: a named step, or a sentence why it cannot be. */
     default Decision on(Journal journal, Hand hand) {

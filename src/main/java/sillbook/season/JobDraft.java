@@ -17,6 +17,7 @@ final class JobDraft {
     private LocalDate on;
     private Optional<Deadline> deadline = Optional.empty();
     private boolean mayWait;
+    private boolean isDayGiven;
     private boolean canBeLate = true;
     private boolean isPossible = true;
 
@@ -57,6 +58,12 @@ final class JobDraft {
         return this;
     }
 
+    /** The day it is put off to counts, also where it lies before the usual one. */
+    JobDraft byAnswer() {
+        isDayGiven = true;
+        return this;
+    }
+
     /** It cannot be done yet, so no deadline makes it late. */
     JobDraft cannotYet() {
         canBeLate = false;
@@ -72,7 +79,7 @@ final class JobDraft {
     Job.OfPots job() {
         Optional<Job.Delay> delay = delay();
         LocalDate day = delay.map(Job.Delay::until)
-                .filter(until -> mayWait || on.isBefore(until))
+                .filter(until -> mayWait || isDayGiven || on.isBefore(until))
                 .orElse(on);
         return new Job.OfPots(
                 kind,

@@ -94,8 +94,9 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
 
     private Job.OfPots potUp() {
         Stage stage = AheadReading.stage(nextMilestone());
-        JobDraft draft =
-                site.draft(JobKind.POT_UP, site.window(nextMilestone()), stage).by(byWish());
+        JobDraft draft = site.draft(JobKind.POT_UP, site.window(nextMilestone()), stage)
+                .by(byWish())
+                .byAnswer();
         return neighbours.areBulbsInHand(pot.life().pot())
                 ? draft.job()
                 : draft.notYet().job();

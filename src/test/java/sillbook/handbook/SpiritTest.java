@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -32,6 +37,19 @@ class SpiritTest {
     @ValueSource(doubles = {Double.NaN, -1, 0, 5, 100.5})
     void whatIsNoSpiritHasNoMixture(double percent) {
         assertThatThrownBy(() -> Spirit.partsOfWater(percent)).hasMessageContaining("no strength of a spirit");
+    }
+
+    @Test
+    void thePageSaysTheSame() throws IOException {
+        try (Stream<String> lines = Files.lines(Path.of("docs/how-to/in-water.md"))) {
+            List<String> rows = lines.dropWhile(line -> !line.startsWith("<!-- parts of water"))
+                    .filter(line -> line.startsWith("| ") && Character.isDigit(line.charAt(2)))
+                    .toList();
+            assertThat(rows).hasSize(5).allSatisfy(row -> {
+                String[] cells = row.split("\\|", -1);
+                assertThat(Spirit.partsOfWater(Double.parseDouble(cells[1]))).isEqualTo(Double.parseDouble(cells[2]));
+            });
+        }
     }
 
     @Test

@@ -2,15 +2,21 @@
 package sillbook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 import static sillbook.season.Winter.winter;
 
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import sillbook.handbook.FigureName;
+import sillbook.handbook.Handbook;
 import sillbook.model.Cause;
 import sillbook.model.Failure;
 import sillbook.model.Findings.Growth;
@@ -20,6 +26,7 @@ import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
 import sillbook.model.Kind;
 import sillbook.model.Place.Sort;
+import sillbook.model.Pot.Way;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Winter.Look;
@@ -73,6 +80,47 @@ class NextJobTest {
         assertThat(job("1 aug").route().stage()).isEqualTo(Stage.COLD);
         assertThat(job("1 aug").route().to().map(Destination::place)).contains(house.placeId("cellar"));
         assertThat(job("1 aug").deadline()).isEmpty();
+    }
+
+    @Test
+    void aPotOfARowIsPottedOnItsDayAlsoBeforeTheUsualOne() {
+        house.pot("T1", "Linen Parade", "paperwhite").putOff("1 sep", JobKind.POT_UP, "20 oct");
+        isDue("14 oct", JobKind.POT_UP, Due.SOON, "20 oct");
+        isDue("20 oct", JobKind.POT_UP, Due.TODAY, "20 oct");
+        isDue("25 oct", JobKind.POT_UP, Due.TODAY, "20 oct");
+    }
+
+    static Stream<Arguments> warmKindsInEveryWay() {
+        return Handbook.standard().kinds().stream()
+                .filter(kind -> !kind.needsCold())
+                .flatMap(kind ->
+                        Stream.of(Way.values()).map(way -> arguments(kind.kind().name(), way)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("warmKindsInEveryWay")
+    void whatNeedsNoColdIsNeverDueIntoItInAnyWayOfGrowing(String kind, Way way) {
+        house.pot("T1", "Linen Parade", kind).grown(way);
+        for (int days = 0; days < 300; days++) {
+            String today = told(days);
+            if (days == 120) {
+                house.then("T1").potted(today, "cellar");
+            } else if (days == 140) {
+                house.then("T1").moved(today, "stair window");
+            } else if (days == 150) {
+                house.then("T1").moved(today, "sill");
+            } else if (days == 165) {
+                house.then("T1").flowered(today);
+            } else if (days == 180) {
+                house.then("T1").pastBloom(today);
+            }
+            assertThat(next(today).map(Job.OfPots::kind)).as(today).isNotEqualTo(Optional.of(JobKind.INTO_COLD));
+        }
+    }
+
+    private String told(int days) {
+        LocalDate day = house.day("1 jul").plusDays(days);
+        return day.getDayOfMonth() + " " + day.getMonth().name().substring(0, 3).toLowerCase(Locale.ROOT);
     }
 
     @Test

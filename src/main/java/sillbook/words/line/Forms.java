@@ -8,6 +8,7 @@ final class Forms {
     static final List<Form> ALL = List.of(
             new PotUpForm(),
             new SameAgainForm(),
+            new SuccessionForm(),
             new MoveForm(),
             new CareForm(),
             new CheckForm(),

@@ -21,7 +21,8 @@ class QuickLineTest {
                         "lines-twins.txt",
                         "lines-batches.txt",
                         "lines-dry.txt",
-                        "lines-water.txt")
+                        "lines-water.txt",
+                        "lines-row.txt")
                 .flatMap(LineTable::rows);
     }
 
