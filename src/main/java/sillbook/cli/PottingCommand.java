@@ -67,7 +67,9 @@ final class PottingCommand extends View {
     private static List<String> lines(Journal journal, PottingSteps steps, CautionWords cautions) {
         SourceWords sources = new SourceWords(Handbook.standard(), journal.settings());
         List<String> lines = new ArrayList<>();
-        cautions.beforePotting().ifPresent(lines::add);
+        if (!steps.way().isOverWater()) {
+            cautions.beforePotting().ifPresent(lines::add);
+        }
         lines.add(cautions.brief(steps.kind()));
         steps.steps().forEach(step -> lines.add(step.says() + " (" + sources.names(step.sources()) + ")"));
         steps.perPot()

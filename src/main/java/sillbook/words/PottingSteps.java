@@ -86,8 +86,11 @@ public record PottingSteps(Handbook handbook, Kind kind, Way way) {
                         : new Step("Water, then tip the bowl until what is too much has run out.", COMMON_PRACTICE));
     }
 
-    /** How many bulbs each source puts into a pot of 15 cm: {@code 5 to 7 bulbs}. */
+    /** How many bulbs each source puts into a pot of 15 cm: {@code 5 to 7 bulbs}. A glass takes one. */
     public List<Step> perPot() {
+        if (way == Way.GLASS) {
+            return List.of();
+        }
         return handbook.published(kind, FigureName.PER_POT).stream()
                 .map(figure -> new Step(range(figure.low(), figure.high()), figure.sources()))
                 .toList();

@@ -62,6 +62,9 @@ class PottingStepsTest {
     /** Iowa State 2015: 5 to 7; Missouri Botanical Garden: 5 to 6; Delaware 2017 and Nebraska 2020: 6. */
     @Test
     void bulbsInAPotAreSaidSourceBySource() {
+        assertThat(new PottingSteps(Handbook.standard(), new Kind("tulip", "Triumph"), Way.GLASS).perPot())
+                .as("a glass takes one")
+                .isEmpty();
         assertThat(new PottingSteps(Handbook.standard(), new Kind("tulip", "Triumph"), Way.DRAINED).perPot())
                 .containsExactly(
                         new PottingSteps.Step("5 to 7 bulbs", List.of("isu-2015")),
