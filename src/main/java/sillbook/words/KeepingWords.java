@@ -21,7 +21,7 @@ import sillbook.text.Initial;
  */
 public record KeepingWords(Handbook handbook, LengthUnit lengths, LocalDate today) {
 
-    /** One text a line; of a mixed pot for each of its kinds. Of potting mix in a drained pot empty before the cold is over, and after the bloom. */
+    /** One text a line; of a mixed pot for each of its kinds. Of potting mix in a drained pot empty before the cold is over. */
     public List<String> say(PotNow pot) {
         Stream<String> ofKinds = pot.figures().varieties().stream()
                 .map(PotFigures.OfVariety::kind)
@@ -39,7 +39,8 @@ public record KeepingWords(Handbook handbook, LengthUnit lengths, LocalDate toda
             case WARM_ROOM ->
                 Stream.of(said(kind, Topic.WARM_ROOM_LIGHT), atColour(kind)).flatMap(Optional::stream);
             case IN_BLOOM -> said(kind, Topic.BLOOM_CARE).stream();
-            case WAITING, COLD, AFTER_BLOOM, DONE -> Stream.empty();
+            case AFTER_BLOOM -> handbook.remarks(kind, Topic.AFTERCARE).stream().map(RemarkWords::marked);
+            case WAITING, COLD, DONE -> Stream.empty();
         };
     }
 

@@ -106,7 +106,11 @@ class KeepingWordsTest {
         house.then("P1").flowered("10 jan");
         assertThat(says("P1")).as("too late").doesNotContain(spirit);
         house.then("P1").pastBloom("11 jan");
-        assertThat(says("P1")).isEmpty();
+        assertThat(says("P1"))
+                .as("thrown away by default (Iowa State University), dried off by others (Royal Horticultural Society)")
+                .containsExactly(
+                        "Throw it away; it cannot be forced again. (▫)",
+                        "Or dry it off, and plant it in a container again where it is not hardy. (▫)");
     }
 
     @Test

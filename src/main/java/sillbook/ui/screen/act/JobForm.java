@@ -26,7 +26,7 @@ final class JobForm {
             case INTO_COLD, BRING_IN, MOVE_TO_WARMTH, KEEP_COOL_IN_BLOOM -> form(MoveSheet.of(state, pots, job));
             case WATCH_FOR_FLOWER -> form(DaySheet.ofBloom(state, pots, DaySheet.What.FIRST_FLOWER));
             case PAST_BLOOM -> form(DaySheet.ofBloom(state, pots, DaySheet.What.PAST_BLOOM));
-            case AFTERCARE -> form(DaySheet.of(pots, DaySheet.What.AFTERCARE));
+            case AFTERCARE -> AftercareChoice.of(state, job.pots());
             case WRITE_OUTCOME ->
                 job.route().stage() == Stage.IN_BLOOM
                         ? ScoreChoice.of(state, job.pots())
