@@ -129,6 +129,8 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private void say(ListedRow row) {
-        printer.line("row " + row.number() + ", " + row.outcome().word() + ": " + row.line());
+        row.lines()
+                .forEach(line -> printer.line(
+                        "row " + row.number() + ", " + row.outcome().word() + ": " + line));
     }
 }

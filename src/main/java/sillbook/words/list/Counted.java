@@ -3,6 +3,7 @@ package sillbook.words.list;
 
 import java.util.Optional;
 import sillbook.model.Arrival;
+import sillbook.model.Variety;
 
 /** The numbers of bulbs in a row of purchases: they have to go together. */
 record Counted(Cells cells) {
@@ -12,7 +13,7 @@ record Counted(Cells cells) {
         int count = cells.need(PurchaseColumns.COUNT);
         Arrival arrival = new Arrival(
                 ordered(count).or(was::ordered).filter(bulbs -> bulbs != count),
-                was.insteadOf(),
+                cells.get(PurchaseColumns.INSTEAD_OF).map(Variety::id).or(was::insteadOf),
                 cells.get(PurchaseColumns.FIRM).or(was::firm),
                 cells.get(PurchaseColumns.SOFT).or(was::soft),
                 cells.get(PurchaseColumns.MOULD).or(was::mouldy),

@@ -26,14 +26,14 @@ public record ListedRow(
         writes = List.copyOf(writes);
     }
 
-    /** All there is to say of it: {@code 'Marrow Lane': tulip triumph, 45 cm}. */
-    public String line() {
-        String facts = outcome == Outcome.WRONG
-                ? String.join(" ", bad.stream().map(BadCell::says).toList())
-                : String.join("; ", says);
-        if (facts.isEmpty() || name.isEmpty()) {
-            return name + facts;
-        }
-        return name + ": " + facts;
+    /** All there is to say of it: {@code 'Marrow Lane': tulip triumph; 45 cm}; of what is wrong each cell by itself. */
+    public List<String> lines() {
+        return outcome == Outcome.WRONG
+                ? bad.stream().map(BadCell::says).map(this::line).toList()
+                : List.of(line(String.join("; ", says)));
+    }
+
+    private String line(String facts) {
+        return facts.isEmpty() || name.isEmpty() ? name + facts : name + ": " + facts;
     }
 }

@@ -14,6 +14,7 @@ import sillbook.model.Place;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Money;
 import sillbook.model.Purchase.State;
+import sillbook.model.Variety;
 import sillbook.words.Counts;
 import sillbook.words.DayReader;
 import sillbook.words.Days;
@@ -21,7 +22,6 @@ import sillbook.words.Heard;
 import sillbook.words.Lengths;
 import sillbook.words.Prices;
 import sillbook.words.Terms;
-import sillbook.words.Vocabulary;
 import sillbook.words.Weeks;
 import sillbook.words.line.Bench;
 
@@ -73,6 +73,15 @@ final class PurchaseColumns {
                     (cell, bench) -> number(cell, 0),
                     (purchase, journal) -> "")
             .orCalled("missing");
+    static final Column<Purchase, Variety> INSTEAD_OF = Column.of(
+            "instead of",
+            "the variety of the book that was ordered, where another was sent",
+            PurchaseColumns::variety,
+            (purchase, journal) -> purchase.arrival()
+                    .insteadOf()
+                    .map(variety -> "sent instead of '"
+                            + journal.varieties().get(variety).name() + "'")
+                    .orElse(""));
     static final Column<Purchase, Integer> FIRM = looked("firm", Arrival::firm);
     static final Column<Purchase, Integer> SOFT = looked("soft", Arrival::soft);
     static final Column<Purchase, Integer> MOULD =
@@ -147,6 +156,7 @@ final class PurchaseColumns {
             ORIGIN,
             ORDERED,
             SHORT,
+            INSTEAD_OF,
             FIRM,
             SOFT,
             MOULD,
@@ -186,12 +196,11 @@ final class PurchaseColumns {
     }
 
     private static Heard<Place> place(String cell, Bench bench) {
-        Vocabulary<Place> places = Vocabulary.of("place of the book");
-        for (Place place : bench.journal().places().all()) {
-            places = places.with(place, place.name());
-        }
-        return places.terms().isEmpty()
-                ? Heard.not("no place", "there is no place in the book yet. Write it down first, or leave this empty.")
-                : places.parse(cell);
+        return new Known<>("place", bench.journal().places().all(), Place::name).find(cell);
+    }
+
+    private static Heard<Variety> variety(String cell, Bench bench) {
+        return Naming.name(cell)
+                .then(name -> new Known<>("variety", bench.journal().varieties().all(), Variety::name).find(name));
     }
 }

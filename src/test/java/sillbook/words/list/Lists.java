@@ -67,7 +67,8 @@ final class Lists {
     /** What is said back: {@code 2 new 'Marrow Lane': tulip}. */
     static Stream<String> said(ListReading reading) {
         return reading.rows().stream()
-                .map(row -> row.number() + " " + row.outcome().word() + " " + row.line());
+                .flatMap(row -> row.lines().stream()
+                        .map(line -> row.number() + " " + row.outcome().word() + " " + line));
     }
 
     /** The journal once the list is brought in. */

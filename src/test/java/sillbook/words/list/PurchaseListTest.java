@@ -8,10 +8,14 @@ import static sillbook.words.list.Lists.book;
 import static sillbook.words.list.Lists.read;
 import static sillbook.words.list.Lists.said;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sillbook.model.Edit;
+import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Kind;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Variety;
@@ -149,12 +153,24 @@ class PurchaseListTest {
     }
 
     @Test
-    void withoutAPlaceInTheBookNothingWaitsAnywhere() {
-        Journal bare = Journal.empty(book().settings());
+    void whatWasSentInsteadNamesWhatWasOrdered() {
+        Journal other = book().with(List.of(new Edit.Put(Variety.of(new Id<>(3, 1), "Twin", Kind.of("iris")))));
+        Journal twins = other.with(List.of(new Edit.Put(Variety.of(new Id<>(3, 2), "Twin", Kind.of("crocus")))));
 
-        assertThat(said(read(bare, PURCHASES, "name;kind;date;count;place", "Inkwell;iris;1 sep;3;cellar")))
+        assertThat(said(read(
+                        twins,
+                        PURCHASES,
+                        "name;kind;date;count;instead of",
+                        "Bramble Tax;hyacinth;1 sep;3;'inkwell'",
+                        "Inkwell;;1 sep;3;Soot and Honey",
+                        "Inkwell;;2 sep;3;Twin",
+                        "Inkwell;;3 sep;3;''")))
                 .containsExactly(
-                        "2 wrong 'Inkwell': waits: there is no place in the book yet. Write it down first, or leave"
-                                + " this empty.");
+                        "2 new 'Bramble Tax': a new variety, hyacinth; Tue 1 Sep 2026; 3 bulbs; in hand; sent instead of"
+                                + " 'Inkwell'",
+                        "3 wrong 'Inkwell': instead of: 'Soot and Honey' is no variety of the book. Write it down first, or"
+                                + " leave this empty.",
+                        "4 wrong 'Inkwell': instead of: there is more than one 'Twin' in the book. Leave this empty.",
+                        "5 wrong 'Inkwell': instead of: '''' is no name. Write the variety's, as Marrow Lane.");
     }
 }

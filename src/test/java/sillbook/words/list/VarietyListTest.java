@@ -137,9 +137,9 @@ class VarietyListTest {
     void allThatIsWrongInARowIsToldAtOnce() {
         assertThat(said(read(book(), VARIETIES, "name;height;packet", ";tall;maybe", "'';;", "x'y;;")))
                 .containsExactly(
-                        "2 wrong name: it is empty, and should hold the variety's name, with or without quotes. height: 'tall'"
-                                + " is no length. Write it as 19, 19 cm or 7.5in. packet: 'maybe' is no word of the packet."
-                                + " Write not stated, yes or no.",
+                        "2 wrong name: it is empty, and should hold the variety's name, with or without quotes.",
+                        "2 wrong height: 'tall' is no length. Write it as 19, 19 cm or 7.5in.",
+                        "2 wrong packet: 'maybe' is no word of the packet. Write not stated, yes or no.",
                         "3 wrong name: '''' is no name. Write the variety's, as Marrow Lane.",
                         "4 wrong 'x'y': kind: 'x'y' is not in the book yet. Write its kind too, as tulip triumph.");
     }

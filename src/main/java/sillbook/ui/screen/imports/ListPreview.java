@@ -14,6 +14,7 @@ import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.ui.screen.imports.PreviewRows.Line;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
@@ -22,7 +23,6 @@ import sillbook.words.Heard;
 import sillbook.words.line.Bench;
 import sillbook.words.list.ListReading;
 import sillbook.words.list.ListSort;
-import sillbook.words.list.ListedRow;
 import sillbook.words.list.Outcome;
 import sillbook.words.list.Table;
 
@@ -50,8 +50,9 @@ record ListPreview(String file, Table table, ListReading reading, Cursor cursor)
     }
 
     private ListPreview onWrong(State state) {
-        int wrong = IntStream.range(0, reading.rows().size())
-                .filter(row -> reading.rows().get(row).outcome() == Outcome.WRONG)
+        List<Line> lines = preview().lines();
+        int wrong = IntStream.range(0, lines.size())
+                .filter(line -> lines.get(line).outcome() == Outcome.WRONG)
                 .findFirst()
                 .orElse(0);
         return at(cursor.to(wrong, rows(), state.body().rows()));
@@ -62,7 +63,11 @@ record ListPreview(String file, Table table, ListReading reading, Cursor cursor)
     }
 
     private Rows rows() {
-        return new PreviewRows(file, reading).rows();
+        return preview().rows();
+    }
+
+    private PreviewRows preview() {
+        return new PreviewRows(file, reading);
     }
 
     @Override
@@ -76,8 +81,8 @@ record ListPreview(String file, Table table, ListReading reading, Cursor cursor)
     }
 
     private Aside aside() {
-        ListedRow row = reading.rows().get(cursor.at());
-        return Aside.of(Integer.toString(row.number()), row.outcome().word() + ": " + row.line());
+        Line line = preview().lines().get(cursor.at());
+        return Aside.of(Integer.toString(line.row()), line.outcome().word() + ": " + line.says());
     }
 
     @Override
@@ -110,12 +115,12 @@ record ListPreview(String file, Table table, ListReading reading, Cursor cursor)
     @Override
     public Layer settled(State before, State after, Cause cause) {
         return read(after, table)
-                .map(again -> new ListPreview(
-                        file,
-                        table,
-                        again,
-                        cursor.to(cursor.at(), rows(), after.body().rows())))
+                .map(again -> new ListPreview(file, table, again, cursor).inSight(after))
                 .value()
                 .orElse(this);
+    }
+
+    private ListPreview inSight(State state) {
+        return at(cursor.to(cursor.at(), rows(), state.body().rows()));
     }
 }

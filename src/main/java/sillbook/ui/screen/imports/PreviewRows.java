@@ -13,7 +13,6 @@ import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.words.Counts;
 import sillbook.words.list.ListReading;
-import sillbook.words.list.ListedRow;
 import sillbook.words.list.Outcome;
 
 /** The lines of a list that is to be imported: what it is, then its rows. */
@@ -22,13 +21,26 @@ record PreviewRows(String file, ListReading reading) {
     private static final int OUTCOME = 9;
     private static final int WHAT = 18;
 
+    /**
+     * A line on which the cursor can stand: a row, or of one that is wrong a cell.
+     *
+     * @param row its number
+     */
+    record Line(int row, Outcome outcome, String says) {}
+
+    List<Line> lines() {
+        return reading.rows().stream()
+                .flatMap(row -> row.lines().stream().map(says -> new Line(row.number(), row.outcome(), says)))
+                .toList();
+    }
+
     Rows rows() {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.heading("List of " + reading.sort().word() + " in " + file));
         if (!reading.leftOut().isEmpty()) {
             rows.add(remark("left out: " + Counts.and(reading.leftOut())));
         }
-        reading.rows().forEach(row -> rows.add(line(row)));
+        lines().forEach(line -> rows.add(row(line)));
         return Rows.of(rows);
     }
 
@@ -37,17 +49,17 @@ record PreviewRows(String file, ListReading reading) {
                 cells.put(area.column() + 1, area.row(), Columns.fit(says, area.columns() - 2), Style.PENCIL));
     }
 
-    private static Row line(ListedRow row) {
-        Thing thing = new Thing.Named("row " + row.number());
-        return Row.of(thing, (line, cells) -> draw(row, line, cells)).withMark(OUTCOME);
+    private static Row row(Line of) {
+        Thing thing = new Thing.Named("row " + of.row() + " " + of.says());
+        return Row.of(thing, (line, cells) -> draw(of, line, cells)).withMark(OUTCOME);
     }
 
-    private static void draw(ListedRow row, Rect line, Cells cells) {
-        String number = Integer.toString(row.number());
-        Style style = style(row.outcome());
+    private static void draw(Line of, Rect line, Cells cells) {
+        String number = Integer.toString(of.row());
+        Style style = style(of.outcome());
         cells.put(line.column() + NUMBER_END - Width.of(number), line.row(), number, style);
-        cells.put(line.column() + OUTCOME, line.row(), row.outcome().word(), style);
-        cells.put(line.column() + WHAT, line.row(), Columns.fit(row.line(), line.columns() - WHAT - 1), style);
+        cells.put(line.column() + OUTCOME, line.row(), of.outcome().word(), style);
+        cells.put(line.column() + WHAT, line.row(), Columns.fit(of.says(), line.columns() - WHAT - 1), style);
     }
 
     /** What is passed over stands back; what is wrong stands out. */
