@@ -5,31 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Settings.Colours;
 import sillbook.ui.draw.Field;
-import sillbook.ui.draw.FieldBox;
-import sillbook.ui.draw.Key;
-import sillbook.ui.draw.Rect;
-import sillbook.ui.draw.Size;
-import sillbook.ui.draw.Style;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Effect;
-import sillbook.ui.screen.Layer;
-import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.ui.screen.form.OneField;
 
 /** Asks which file to open. */
-record FileSlip(Field file) implements Layer {
+record FileSlip(Field file) implements OneField {
     static final FileSlip EMPTY = new FileSlip(Field.EMPTY);
-    private static final int INDENT = 4;
-    private static final int FIELD = 10;
-    private static final int ROWS = 3;
-
-    @Override
-    public Reach reach() {
-        return Reach.FIELD;
-    }
 
     @Override
     public Optional<String> draftName() {
@@ -42,26 +28,28 @@ record FileSlip(Field file) implements Layer {
     }
 
     @Override
-    public Look look(State state, Size body) {
-        Rect box = new Rect(FIELD, 1, body.columns() - FIELD - INDENT, 1);
-        return Look.slip("Open a journal", ROWS, (area, cells) -> {
-                    cells.put(area.column() + INDENT, area.row() + 1, "File", Style.INK);
-                    Rect line = area.line(1).withoutLeft(FIELD);
-                    new FieldBox(file).render(line.columns(0, line.columns() - INDENT), cells);
-                })
-                .withCursor(new FieldBox(file).cursor(box))
-                .withAside(Aside.of("Write or paste the file's name, with its folder. It is only looked at."))
-                .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
+    public String title() {
+        return "Open a journal";
     }
 
     @Override
-    public Optional<Step> type(State state, Key key) {
-        return file.press(key).map(typed -> Step.to(state.withTop(new FileSlip(typed))));
+    public String label() {
+        return "File";
     }
 
     @Override
-    public Step paste(State state, String text) {
-        return Step.to(state.withTop(new FileSlip(file.insert(text))));
+    public Field field() {
+        return file;
+    }
+
+    @Override
+    public FileSlip with(Field typed) {
+        return new FileSlip(typed);
+    }
+
+    @Override
+    public Aside aside(State state) {
+        return Aside.of("Write or paste the file's name, with its folder. It is only looked at.");
     }
 
     @Override

@@ -6,34 +6,19 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Day;
 import sillbook.ui.draw.Field;
-import sillbook.ui.draw.FieldBox;
-import sillbook.ui.draw.Key;
-import sillbook.ui.draw.Rect;
-import sillbook.ui.draw.Size;
-import sillbook.ui.draw.Style;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
-import sillbook.ui.screen.Layer;
-import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.ui.screen.form.OneField;
 import sillbook.words.DayReader;
 import sillbook.words.Days;
 import sillbook.words.Heard;
 
 /** Asks on which day pots were looked at. */
-record DaySlip(Field words) implements Layer {
+record DaySlip(Field words) implements OneField {
     static final DaySlip OPEN = new DaySlip(Field.EMPTY);
-    private static final int INDENT = 4;
-    private static final int FIELD = 13;
-    private static final int COLUMNS = 22;
-    private static final int ROWS = 3;
-
-    @Override
-    public Reach reach() {
-        return Reach.FIELD;
-    }
 
     @Override
     public Optional<String> draftName() {
@@ -56,30 +41,38 @@ record DaySlip(Field words) implements Layer {
     }
 
     @Override
-    public Look look(State state, Size body) {
-        Rect box = new Rect(FIELD, 1, body.columns() - FIELD - INDENT, 1);
-        Heard<LocalDate> day = day(state);
-        String read = day.fold(Days::full, not -> "! " + not.brief());
-        return Look.slip("Looked at on", ROWS, (area, cells) -> {
-                    cells.put(area.column() + INDENT, area.row() + 1, "Day", Style.INK);
-                    Rect line = area.line(1).withoutLeft(FIELD);
-                    new FieldBox(words).render(line.columns(0, COLUMNS), cells);
-                    cells.put(line.column() + COLUMNS + 2, line.row(), read, Style.INK);
-                })
-                .withCursor(new FieldBox(words).cursor(box))
-                .withPlace("nothing is kept yet")
-                .withAside(Aside.of("", day.fold(known -> "yesterday, fri, -3, 14 nov.", not -> not.sentence()), ""))
-                .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
+    public String title() {
+        return "Looked at on";
     }
 
     @Override
-    public Optional<Step> type(State state, Key key) {
-        return words.press(key).map(typed -> Step.to(state.withTop(new DaySlip(typed))));
+    public String label() {
+        return "Day";
     }
 
     @Override
-    public Step paste(State state, String text) {
-        return Step.to(state.withTop(new DaySlip(words.insert(text))));
+    public Field field() {
+        return words;
+    }
+
+    @Override
+    public DaySlip with(Field typed) {
+        return new DaySlip(typed);
+    }
+
+    @Override
+    public String place() {
+        return "nothing is kept yet";
+    }
+
+    @Override
+    public Aside aside(State state) {
+        return Aside.of("", day(state).fold(known -> "yesterday, fri, -3, 14 nov.", not -> not.sentence()), "");
+    }
+
+    @Override
+    public Optional<String> readsAs(State state) {
+        return Optional.of(day(state).fold(Days::full, not -> "! " + not.brief()));
     }
 
     @Override
