@@ -4,11 +4,9 @@ package sillbook.story;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -17,51 +15,30 @@ import org.junit.jupiter.api.io.TempDir;
 /** A pot that froze in its trench: the signs are marked, the book says which causes its own entries speak for, one is confirmed. */
 @ExtendWith(NeedsTmux.class)
 class FailedPotIT {
-    private static final String PROGRAM = System.getProperty("sillbook.program", "target/sillbook/bin/sillbook");
     private static final int MOST_KEYS = 20;
 
     @TempDir
     private Path home;
 
+    private Program program() {
+        return new Program(home);
+    }
+
     @BeforeEach
     void winter() throws IOException, InterruptedException {
-        command("write", "place trench, trench");
-        command("write", "Ninepenny Hat (tulip single early) x6, 18 cm, trench, " + ago(90));
-        command("write", "trench -3 to 4 C, since " + ago(12));
-        command("write", "note T1: frost all week");
+        program().write("place trench, trench");
+        program().write("Ninepenny Hat (tulip single early) x6, 18 cm, trench, " + ago(90));
+        program().write("trench -3 to 4 C, since " + ago(12));
+        program().write("note T1: frost all week");
     }
 
     private static String ago(int days) {
         return LocalDate.now(ZoneId.systemDefault()).minusDays(days).toString();
     }
 
-    private String journal() {
-        return home.resolve("winter.sillbook").toString();
-    }
-
-    private Tmux open() {
-        return Tmux.terminal()
-                .environment("SILLBOOK_JOURNAL", journal())
-                .environment("XDG_CACHE_HOME", home.resolve("cache").toString())
-                .environment("XDG_STATE_HOME", home.resolve("state").toString())
-                .run(PROGRAM);
-    }
-
-    private String command(String... arguments) throws IOException, InterruptedException {
-        ProcessBuilder builder = new ProcessBuilder(PROGRAM);
-        builder.command().addAll(List.of(arguments));
-        builder.environment().put("SILLBOOK_JOURNAL", journal());
-        builder.environment().put("XDG_CACHE_HOME", home.resolve("cache").toString());
-        Process process = builder.redirectErrorStream(true).start();
-        process.getOutputStream().close();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor()).as(said).isZero();
-        return said;
-    }
-
     @Test
     void theSignsAreMarkedAndACauseIsConfirmed() throws IOException, InterruptedException {
-        try (Tmux terminal = open()) {
+        try (Tmux terminal = program().open()) {
             terminal.waitFor("1 TODAY");
             CountedKeys hands = new CountedKeys(terminal);
 
@@ -74,10 +51,9 @@ class FailedPotIT {
             hands.press("Enter").waitFor("cause: frozen");
 
             assertThat(hands.told("a failed pot, its signs and its cause")).isLessThanOrEqualTo(MOST_KEYS);
-            terminal.press("q").waitFor("Enter leaves").press("Enter");
-            assertThat(terminal.exitCode()).isZero();
+            Program.leave(terminal);
         }
-        assertThat(command("pot", "T1"))
+        assertThat(program().run("pot", "T1"))
                 .contains("rot, roots brown, cause: frozen")
                 .contains("Fits it: rot (▫), roots brown (common practice).");
     }

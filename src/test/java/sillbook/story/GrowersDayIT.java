@@ -4,9 +4,7 @@ package sillbook.story;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -15,7 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** The three sittings a book is kept by, with dirty hands: each is a few keys, letters counted. */
 @ExtendWith(NeedsTmux.class)
 class GrowersDayIT {
-    private static final String PROGRAM = System.getProperty("sillbook.program", "target/sillbook/bin/sillbook");
     private static final int POTTING_DAY_KEYS = 60;
     private static final int ROUND_KEYS = 15;
     private static final int EVENING_KEYS = 25;
@@ -23,51 +20,28 @@ class GrowersDayIT {
     @TempDir
     private Path home;
 
+    private Program program() {
+        return new Program(home);
+    }
+
     @BeforeEach
     void house() throws IOException, InterruptedException {
-        write("place cellar, cellar, room 40", "place stair window, cool room", "place kitchen sill, warm sill");
-        write("variety Marrow Lane, tulip triumph", "variety Inkwell, hyacinth", "variety Lantern Row, daffodil");
-        write("variety Penny Gloaming, crocus");
-    }
-
-    private String journal() {
-        return home.resolve("winter.sillbook").toString();
-    }
-
-    private Tmux open() {
-        return Tmux.terminal()
-                .environment("SILLBOOK_JOURNAL", journal())
-                .environment("XDG_CACHE_HOME", home.resolve("cache").toString())
-                .environment("XDG_STATE_HOME", home.resolve("state").toString())
-                .run(PROGRAM);
-    }
-
-    private void write(String... lines) throws IOException, InterruptedException {
-        for (String line : lines) {
-            command("write", line);
-        }
-    }
-
-    private String command(String... arguments) throws IOException, InterruptedException {
-        ProcessBuilder builder = new ProcessBuilder(PROGRAM);
-        builder.command().addAll(List.of(arguments));
-        builder.environment().put("SILLBOOK_JOURNAL", journal());
-        builder.environment().put("XDG_CACHE_HOME", home.resolve("cache").toString());
-        Process process = builder.redirectErrorStream(true).start();
-        process.getOutputStream().close();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(process.waitFor()).as(said).isZero();
-        return said;
-    }
-
-    private static void leave(Tmux terminal) {
-        terminal.press("q").waitFor("Enter leaves").press("Enter");
-        assertThat(terminal.exitCode()).isZero();
+        program()
+                .write(
+                        "place cellar, cellar, room 40",
+                        "place stair window, cool room",
+                        "place kitchen sill, warm sill");
+        program()
+                .write(
+                        "variety Marrow Lane, tulip triumph",
+                        "variety Inkwell, hyacinth",
+                        "variety Lantern Row, daffodil");
+        program().write("variety Penny Gloaming, crocus");
     }
 
     @Test
     void pottingDayOfTwelvePotsOfThreeVarieties() throws IOException, InterruptedException {
-        try (Tmux terminal = open()) {
+        try (Tmux terminal = program().open()) {
             terminal.waitFor("1 TODAY");
             CountedKeys hands = new CountedKeys(terminal);
             potted(hands, "4x marr x5 cel");
@@ -75,9 +49,9 @@ class GrowersDayIT {
             potted(hands, "4x lan x5 cel");
 
             assertThat(hands.told("potting day, 12 pots of 3 varieties")).isLessThan(POTTING_DAY_KEYS);
-            leave(terminal);
+            Program.leave(terminal);
         }
-        assertThat(command("pots"))
+        assertThat(program().run("pots"))
                 .contains("T1-T4 'Marrow Lane' x5: cold, cellar")
                 .contains("H1-H4 'Inkwell' x3: cold, cellar")
                 .contains("D1-D4 'Lantern Row' x5: cold, cellar");
@@ -90,9 +64,9 @@ class GrowersDayIT {
 
     @Test
     void theRoundOfACellarWithTwoExceptions() throws IOException, InterruptedException {
-        write("5 x Penny Gloaming x10, cellar, -20", "5 x Lantern Row x5, cellar, -20");
-        write("5 x Inkwell x3, cellar, -20", "5 x Marrow Lane x5, cellar, -20");
-        try (Tmux terminal = open()) {
+        program().write("5 x Penny Gloaming x10, cellar, -20", "5 x Lantern Row x5, cellar, -20");
+        program().write("5 x Inkwell x3, cellar, -20", "5 x Marrow Lane x5, cellar, -20");
+        try (Tmux terminal = program().open()) {
             terminal.waitFor("cellar, 20 pots");
             CountedKeys hands = new CountedKeys(terminal);
             hands.press("Enter").waitFor("20 well, 0 marked");
@@ -102,18 +76,18 @@ class GrowersDayIT {
 
             assertThat(hands.told("the round of a cellar, 20 pots with two exceptions"))
                     .isLessThan(ROUND_KEYS);
-            leave(terminal);
+            Program.leave(terminal);
         }
-        assertThat(command("diary")).contains("C2: checked: dry, watered");
-        assertThat(command("today")).doesNotContain("cellar, 20 pots");
+        assertThat(program().run("diary")).contains("C2: checked: dry, watered");
+        assertThat(program().run("today")).doesNotContain("cellar, 20 pots");
     }
 
     @Test
     void aJanuaryEvening() throws IOException, InterruptedException {
-        write("6 x Marrow Lane x5, cellar, -110", "T1-T6 roots, -1");
-        write("Inkwell x3, cellar, -90", "H1 stair window, -9");
-        write("Lantern Row x5, cellar, -130", "D1 kitchen sill, -20");
-        try (Tmux terminal = open()) {
+        program().write("6 x Marrow Lane x5, cellar, -110", "T1-T6 roots, -1");
+        program().write("Inkwell x3, cellar, -90", "H1 stair window, -9");
+        program().write("Lantern Row x5, cellar, -130", "D1 kitchen sill, -20");
+        try (Tmux terminal = program().open()) {
             terminal.waitFor("may come in");
             CountedKeys hands = new CountedKeys(terminal);
             hands.press("Enter").waitFor("How many");
@@ -129,9 +103,9 @@ class GrowersDayIT {
 
             assertThat(hands.told("a January evening: three pots in, one first flower, one put off"))
                     .isLessThan(EVENING_KEYS);
-            leave(terminal);
+            Program.leave(terminal);
         }
-        assertThat(command("pots")).contains("T1-T6 'Marrow Lane' x5: 3 in cold, 3 in cool");
-        assertThat(command("pot", "D1")).contains("first flower");
+        assertThat(program().run("pots")).contains("T1-T6 'Marrow Lane' x5: 3 in cold, 3 in cool");
+        assertThat(program().run("pot", "D1")).contains("first flower");
     }
 }

@@ -12,7 +12,7 @@ class RoundIT {
     private static final String PROGRAM = System.getProperty("sillbook.program", "target/sillbook/bin/sillbook");
 
     private static Tmux demo() {
-        return Tmux.terminal().run(PROGRAM, "demo").waitFor("1 TODAY");
+        return Tmux.terminal().run(Program.FILE, "demo").waitFor("1 TODAY");
     }
 
     private static void leave(Tmux terminal) {
