@@ -94,6 +94,14 @@ class ListReadingTest {
     }
 
     @Test
+    void aTableWithADateOrACountIsOneOfPurchases() {
+        assertThat(ListSort.meant(Lists.table("Name;Day", "Inkwell;1 sep"))).isEqualTo(PURCHASES);
+        assertThat(ListSort.meant(Lists.table("count;name", "3;Inkwell"))).isEqualTo(PURCHASES);
+        assertThat(ListSort.meant(Lists.table("name;kind;height", "Inkwell;hyacinth;25")))
+                .isEqualTo(VARIETIES);
+    }
+
+    @Test
     void theSortOfListIsAWord() {
         assertThat(ListSort.WORDS.find("variety")).contains(VARIETIES);
         assertThat(ListSort.WORDS.parse("bulbs").complaint())

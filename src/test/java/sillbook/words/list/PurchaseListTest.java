@@ -94,6 +94,26 @@ class PurchaseListTest {
     }
 
     @Test
+    void aGradeThatOnlyOneOfThemSaysPartsNoPurchases() {
+        Journal graded = after(book(), read(book(), PURCHASES, "name;date;count;grade", "Inkwell;1 sep;6;15+"));
+        Journal bare = after(book(), read(book(), PURCHASES, "name;date;count", "Inkwell;1 sep;6"));
+
+        assertThat(said(read(graded, PURCHASES, "name;date;count", "Inkwell;1 sep;6")))
+                .containsExactly("2 same 'Inkwell'");
+        assertThat(said(read(bare, PURCHASES, "name;date;count;grade", "Inkwell;1 sep;6;15+")))
+                .containsExactly("2 changed 'Inkwell': grade 15+");
+    }
+
+    @Test
+    void ofTwoPurchasesOfADayTheOneOfThatCountIsMeant() {
+        Journal two = after(
+                book(), read(book(), PURCHASES, "name;date;count;grade", "Inkwell;1 sep;6;15+", "Inkwell;1 sep;4;17+"));
+
+        assertThat(said(read(two, PURCHASES, "name;date;count", "Inkwell;1 sep;4")))
+                .containsExactly("2 same 'Inkwell'");
+    }
+
+    @Test
     void anotherSupplierOrDayIsAnotherPurchase() {
         assertThat(read(
                                 book(),
