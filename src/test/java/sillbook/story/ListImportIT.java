@@ -13,8 +13,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** A spreadsheet of varieties: one cell is wrong, the file is mended beside the open program, and all of it comes in as one step. */
 @ExtendWith(NeedsTmux.class)
 class ListImportIT {
-    private static final String PROGRAM = System.getProperty("sillbook.program", "target/sillbook/bin/sillbook");
-
     /** Beside the file's name. */
     private static final int MOST_KEYS = 10;
 
@@ -29,19 +27,10 @@ class ListImportIT {
         Files.writeString(home.resolve("list.csv"), LIST.replace("%s", height));
     }
 
-    private Tmux open() {
-        return Tmux.terminal()
-                .environment("HOME", home.toString())
-                .environment("SILLBOOK_JOURNAL", home.resolve("list.sillbook").toString())
-                .environment("XDG_CACHE_HOME", home.resolve("cache").toString())
-                .environment("XDG_STATE_HOME", home.resolve("state").toString())
-                .run(PROGRAM);
-    }
-
     @Test
     void aListIsLookedThroughMendedAndImportedAsOneStep() throws IOException {
         save("tall");
-        try (Tmux terminal = open()) {
+        try (Tmux terminal = new Program(home).open()) {
             terminal.waitFor("It has no pages yet").press("Enter").waitFor("Your own book");
             terminal.press("Escape").waitForNo("Your own book");
             CountedKeys hands = new CountedKeys(terminal);
@@ -60,8 +49,7 @@ class ListImportIT {
                     .waitFor("list of varieties imported, 2 new")
                     .press("Enter")
                     .waitFor("No variety yet.");
-            terminal.press("q").waitFor("Enter leaves").press("Enter");
-            assertThat(terminal.exitCode()).isZero();
+            Program.leave(terminal);
         }
     }
 }

@@ -27,6 +27,7 @@ record Program(Path home) {
     /** Opens the screens in a terminal. */
     Tmux open() {
         return Tmux.terminal()
+                .environment("HOME", home.toString())
                 .environment("SILLBOOK_JOURNAL", journal())
                 .environment("XDG_CACHE_HOME", cache())
                 .environment("XDG_STATE_HOME", home.resolve("state").toString())
