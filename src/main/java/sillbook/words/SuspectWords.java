@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import sillbook.handbook.Source;
 import sillbook.model.Cause;
 import sillbook.model.Journal;
 import sillbook.season.CauseFit;
@@ -60,6 +61,22 @@ public record SuspectWords(Journal journal) {
                 .map(fit -> found(fit) + OriginMarks.after(fit.sources()))
                 .toList();
         return found.isEmpty() ? Optional.empty() : Optional.of(how + ": " + String.join(", ", found) + ".");
+    }
+
+    /**
+     * What was found in the pot, each with how it bears on the cause and where that is written: {@code fits it: rot, New Mexico
+     * State University}.
+     */
+    public static List<String> found(Suspect suspect, SourceWords sources) {
+        return suspect.fits().isEmpty()
+                ? List.of("nothing that was marked fits it or speaks against it")
+                : suspect.fits().stream().map(fit -> found(fit, sources)).toList();
+    }
+
+    private static String found(CauseFit fit, SourceWords sources) {
+        String how = fit.speaksFor() ? "fits it: " : "speaks against it: ";
+        String mark = Source.isAnyPublished(fit.sources()) ? "▫ " : "";
+        return how + found(fit) + ", " + mark + sources.names(fit.sources());
     }
 
     /** {@code rot}, {@code roots brown}. */

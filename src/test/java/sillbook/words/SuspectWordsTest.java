@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
+import sillbook.handbook.Handbook;
 import sillbook.handbook.Origin;
 import sillbook.model.Band;
 import sillbook.model.Cause;
@@ -35,6 +36,7 @@ import sillbook.season.Suspect.Verdict;
 class SuspectWordsTest {
     private static final Journal JOURNAL = Shelves.bench().journal();
     private static final Place PLACE = JOURNAL.places().all().iterator().next();
+    private static final SourceWords SOURCES = new SourceWords(Handbook.standard(), JOURNAL.settings());
     private static final LocalDate DAY = LocalDate.of(2027, 1, 6);
     private static final SpanReading READING = new SpanReading(
             new Id<>(9, 9), PLACE.id(), Day.on(DAY.minusDays(7)), Day.on(DAY), Band.ofCelsius(-1.4, 11));
@@ -107,6 +109,8 @@ class SuspectWordsTest {
         assertThat(new SuspectWords(JOURNAL).line(suspect))
                 .isEqualTo("frozen (speaks for): Wed 6 Jan jotted: frost; Thu 7 Jan jotted: ice");
         assertThat(SuspectWords.fits(suspect)).isEmpty();
+        assertThat(SuspectWords.found(suspect, SOURCES))
+                .containsExactly("nothing that was marked fits it or speaks against it");
     }
 
     @Test
@@ -123,6 +127,10 @@ class SuspectWordsTest {
                 .contains("Fits it: rot (▫). Speaks against it: roots white (common practice).");
         assertThat(new SuspectWords(JOURNAL).line(suspect))
                 .endsWith(". Fits it: rot (▫). Speaks against it: roots white " + "(common practice).");
+        assertThat(SuspectWords.found(suspect, SOURCES))
+                .containsExactly(
+                        "fits it: rot, ▫ New Mexico State University",
+                        "speaks against it: roots white, common practice");
     }
 
     @Test

@@ -169,10 +169,17 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
                 .offIf(state.copy().isReadOnly(), "the journal is read only"));
         offers.add(Offer.of(Action.OUTCOME, () -> Step.to(state.laid(Entry.outcome(pots(state)))))
                 .offIf(state.copy().isReadOnly(), "the journal is read only"));
-        offers.add(WhySlip.offer(state, Optional.of(pot).filter(one -> isThere(state))));
+        offers.add(why(state));
         return offers.stream()
                 .map(offer -> offer.offIf(!isThere(state), "the pot is gone"))
                 .toList();
+    }
+
+    /** On a cause, why it stands there; else the figures of the pot. */
+    private Offer why(State state) {
+        return suspect(state)
+                .map(cause -> Offer.of(Action.WHY, () -> Step.to(state.laid(new CauseSlip(cause)))))
+                .orElseGet(() -> WhySlip.offer(state, Optional.of(pot).filter(one -> isThere(state))));
     }
 
     private List<Pot> pots(State state) {

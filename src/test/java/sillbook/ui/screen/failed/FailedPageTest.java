@@ -163,4 +163,30 @@ class FailedPageTest {
 
         assertThat(desk.press("Enter").effects()).isEmpty();
     }
+
+    @Test
+    void whyOnACauseShowsTheEntriesAndTheSourceOfEachPair() {
+        marked().press("W");
+
+        assertThat(all())
+                .contains("Why frozen")
+                .contains("Causes your own entries speak for")
+                .contains("Wed  6 Jan  jotted: frost all week, more straw on the trench")
+                .contains("fits it: rot, ▫ New Mexico State University")
+                .contains("fits it: roots brown, common practice");
+        Golden.check("why-cause", desk.state());
+    }
+
+    @Test
+    void whyOnACauseThatNothingFitsSaysSo() {
+        marked().press("End", "Up", "W");
+
+        assertThat(all()).contains("nothing that was marked fits it or speaks against it");
+        assertThat(desk.press("Esc").state().top()).isInstanceOf(FailedPage.class);
+    }
+
+    @Test
+    void whyOnTheSignsExplainsTheFiguresOfThePot() {
+        assertThat(String.join("\n", desk.press("W").lines())).contains("Why ").contains("weeks in");
+    }
 }
