@@ -9,8 +9,6 @@ import org.junit.jupiter.api.extension.ExtendWith;
 /** The demo's cellar is looked at pot by pot, and several pots are done with at once. */
 @ExtendWith(NeedsTmux.class)
 class RoundIT {
-    private static final String PROGRAM = System.getProperty("sillbook.program", "target/sillbook/bin/sillbook");
-
     private static Tmux demo() {
         return Tmux.terminal().run(Program.FILE, "demo").waitFor("1 TODAY");
     }
