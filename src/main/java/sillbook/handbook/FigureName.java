@@ -44,7 +44,9 @@ public enum FigureName {
     SUCCESSION("succession", Unit.DAYS),
     /** Days between two looks at a pot in the cold. */
     CHECK("check", Unit.DAYS),
-    /** The yearly rest of a plant that lives on. */
+    /** From one feeding of a plant that lives on to the next, while it is in leaf. */
+    FEED("feed", Unit.WEEKS),
+    /** The yearly rest of a plant that lives on; a kind that has one is such a plant. */
     REST("rest", Unit.WEEKS),
     REST_BAND("rest-band", Unit.CELSIUS);
 

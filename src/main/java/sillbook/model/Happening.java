@@ -189,7 +189,13 @@ public sealed interface Happening {
         PLANTED_OUT,
         INTO_OUTER_POT,
         LEAVES_CUT,
+        /** Put to its yearly rest: no longer watered, and cool. */
         RESTED,
+        /** Watered again and warm, after its rest or without one: a new winter of a plant that lives on. */
+        WOKEN,
+        /** Put outdoors for the summer. */
+        OUTDOORS,
+        BROUGHT_IN,
         /** Dug up from where it was buried, to look at it. */
         LIFTED
     }

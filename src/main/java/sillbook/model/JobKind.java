@@ -12,6 +12,12 @@ public enum JobKind {
     KEEP_COOL_IN_BLOOM,
     PAST_BLOOM,
     AFTERCARE,
+    FEED,
+    PUT_OUTDOORS,
+    TAKE_INDOORS,
+    START_REST,
+    WAKE,
+    REPOT,
     WRITE_OUTCOME,
     DAILY_CARE
 }

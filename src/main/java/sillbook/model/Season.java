@@ -30,6 +30,10 @@ public record Season(int year) implements Comparable<Season> {
         return of(day, start).equals(this);
     }
 
+    public boolean isBefore(Season other) {
+        return year < other.year;
+    }
+
     public Season next() {
         return new Season(year + 1);
     }

@@ -53,7 +53,9 @@ public final class Figures {
             FigureName.COOL_ROOM,
             FigureName.IN_BLOOM,
             FigureName.READY_SHOOT,
-            FigureName.WARM_SHOOT);
+            FigureName.WARM_SHOOT,
+            FigureName.FEED,
+            FigureName.REST);
 
     private final Journal journal;
     private final Handbook handbook;
@@ -62,6 +64,8 @@ public final class Figures {
 
     /** Found once for each variety; a winter has many pots of one. */
     private final Map<Id<Variety>, Map<FigureName, FigureInForce>> ofDates = new ConcurrentHashMap<>();
+
+    private final Map<Id<Variety>, Boolean> livesOn = new ConcurrentHashMap<>();
 
     private Figures(Journal journal, Handbook handbook) {
         this.journal = journal;
@@ -107,6 +111,13 @@ public final class Figures {
 
     private Kind like(Kind kind) {
         return likes.getOrDefault(kind.name().toLowerCase(Locale.ROOT), kind);
+    }
+
+    /** Whether the plant that names the pot lives on from year to year: its kind has a yearly rest. */
+    boolean livesOn(Pot pot) {
+        return livesOn.computeIfAbsent(
+                pot.first().variety(),
+                id -> find(journal.varieties().get(id), FigureName.REST).isPresent());
     }
 
     /** Whether the handbook has figures for this kind, or for the one it is said to be like. */

@@ -77,7 +77,7 @@ final class FlowerJobs {
 
     private List<Optional<Id<Variety>>> unscored() {
         Pot inPot = pot.life().pot();
-        return pot.life().bloom().unscored(inPot, site.neighbours().outcomes(inPot), today);
+        return pot.life().bloom().unscored(inPot, site.neighbours().outcomes(pot.life()), today);
     }
 
     /** When the first of them that is to be scored was at its best. */
@@ -88,11 +88,15 @@ final class FlowerJobs {
                 .orElse(today);
     }
 
-    List<JobKind> afterBloom() {
+    List<JobKind> afterBloom(YearJobs year) {
         List<JobKind> kinds = new ArrayList<>();
         Pot past = pot.life().pot();
-        if (!past.isJudged(site.neighbours().outcomes(past))) {
+        if (!past.isJudged(site.neighbours().outcomes(pot.life()))) {
             kinds.add(JobKind.WRITE_OUTCOME);
+        }
+        if (pot.figures().livesOn()) {
+            kinds.addAll(year.afterBloom());
+            return kinds;
         }
         boolean isCaredFor = pot.life().cares().stream()
                 .anyMatch(care -> ENDS_AFTERCARE.contains(care.value())
@@ -106,8 +110,8 @@ final class FlowerJobs {
     List<JobKind> done(End end) {
         Pot done = pot.life().pot();
         boolean isAsked = switch (end) {
-            case FINISHED -> !done.isJudged(site.neighbours().outcomes(done));
-            case FAILED -> site.neighbours().outcomes(done).isEmpty();
+            case FINISHED -> !done.isJudged(site.neighbours().outcomes(pot.life()));
+            case FAILED -> site.neighbours().outcomes(pot.life()).isEmpty();
             case SOLD, GIVEN, BROKEN, USED_UP -> false;
         };
         return isAsked ? List.of(JobKind.WRITE_OUTCOME) : List.of();

@@ -26,6 +26,7 @@ import sillbook.reckon.dates.DaySpan;
  * <p>A flower does not unhappen: a pot that has bloomed is carried from room to room without a change of its stage.
  */
 final class History implements Happening.Cases<History> {
+    private final Journal journal;
     private final Pot pot;
     private final LocalDate today;
     private final List<Phase> phases = new ArrayList<>();
@@ -41,24 +42,26 @@ final class History implements Happening.Cases<History> {
     private Closed end = new Closed(End.FINISHED, "");
     private Seen seen = Seen.NOTHING;
     private Bloom bloom = Bloom.NONE;
+    private Years years = Years.FIRST;
     private Answers answers = Answers.NONE;
     private Optional<Noted<String>> display = Optional.empty();
 
-    private History(Pot pot, LocalDate today) {
+    private History(Journal journal, Pot pot, LocalDate today) {
+        this.journal = journal;
         this.pot = pot;
         this.today = today;
     }
 
     /** The life of a pot up to a day; what is written for later days is not read. */
     static PotLife read(Journal journal, Pot pot, LocalDate today) {
-        History history = new History(pot, today);
+        History history = new History(journal, pot, today);
         for (Event event : journal.history(pot.id())) {
             if (!event.day().likely().isAfter(today)) {
                 history.now = event.day();
                 event.what().fold(history);
             }
         }
-        return history.life(journal);
+        return history.life();
     }
 
     @Override
@@ -95,6 +98,9 @@ final class History implements Happening.Cases<History> {
 
     @Override
     public History flowered(Happening.Flowered happening) {
+        if (happening.point() != BloomPoint.PAST_BLOOM && isPastBloomSinceAnEarlierSeason()) {
+            beginYear();
+        }
         bloom = bloom.with(
                 happening, now, pot.plantings().stream().map(Planting::variety).toList());
         Stage next = bloom.isPast() ? Stage.AFTER_BLOOM : Stage.IN_BLOOM;
@@ -104,9 +110,40 @@ final class History implements Happening.Cases<History> {
         return this;
     }
 
+    /** What kept growing without a rest flowers in its next winter all the same. */
+    private boolean isPastBloomSinceAnEarlierSeason() {
+        return stage == Stage.AFTER_BLOOM
+                && since.filter(day -> journal.seasonOf(day.likely()).isBefore(journal.seasonOf(now.likely())))
+                        .isPresent();
+    }
+
+    /** A plant that lives on begins another winter: what was seen, answered and flowered belongs to the one before. */
+    private void beginYear() {
+        years = years.with(bloom, now);
+        bloom = Bloom.NONE;
+        seen = Seen.NOTHING;
+        answers = Answers.NONE;
+        enter(Stage.WARM_ROOM, stay);
+    }
+
+    /** Whoever rests is past bloom, whether a flower was written or not. */
+    private void rest() {
+        if (stage == Stage.IN_BLOOM && !bloom.isPast()) {
+            bloom = bloom.with(BloomPoint.PAST_BLOOM, now);
+        }
+        if (stage == Stage.COOL_ROOM || stage == Stage.WARM_ROOM || stage == Stage.IN_BLOOM) {
+            enter(Stage.AFTER_BLOOM, stay);
+        }
+    }
+
     @Override
     public History cared(Happening.Cared happening) {
         cares.add(new Noted<>(happening.care(), now));
+        if (happening.care() == Care.RESTED) {
+            rest();
+        } else if (happening.care() == Care.WOKEN && (stage == Stage.IN_BLOOM || stage == Stage.AFTER_BLOOM)) {
+            beginYear();
+        }
         return this;
     }
 
@@ -170,7 +207,7 @@ final class History implements Happening.Cases<History> {
                         phases.add(new Phase(stage, stay.map(Stay::place), DaySpan.of(start, endExclusive), true)));
     }
 
-    private PotLife life(Journal journal) {
+    private PotLife life() {
         endPhase(today.plusDays(1));
         return new PotLife(
                 pot,
@@ -181,6 +218,7 @@ final class History implements Happening.Cases<History> {
                 new ColdReading(journal, today).of(pot, phases, potted),
                 seen,
                 bloom,
+                years,
                 cares,
                 notes,
                 answers,

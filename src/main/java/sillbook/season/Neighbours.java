@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
+import sillbook.model.Season;
 import sillbook.model.Stage;
 
 /** What a pot's next job depends on beside the pot: places and their room, purchases, outcomes. */
@@ -40,8 +42,19 @@ final class Neighbours {
                 .isPresent();
     }
 
-    List<Outcome> outcomes(Pot pot) {
-        return outcomes.getOrDefault(pot.id(), List.of());
+    /** What is written of how a pot did in its present winter. */
+    List<Outcome> outcomes(PotLife life) {
+        return outcomes.getOrDefault(life.pot().id(), List.of()).stream()
+                .filter(outcome -> life.years().isPresent(outcome.day().likely()))
+                .toList();
+    }
+
+    Season seasonOf(LocalDate day) {
+        return journal.seasonOf(day);
+    }
+
+    LocalDate firstDay(Season season) {
+        return season.firstDay(journal.settings().seasonStart());
     }
 
     /** Whether all its bulbs have come, as far as the journal tells. */

@@ -18,6 +18,7 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
     private final LocalDate today;
     private final JobSite site;
     private final FlowerJobs flower;
+    private final YearJobs year;
 
     NextJob(Foretold pot, Neighbours neighbours) {
         this.pot = pot;
@@ -25,6 +26,7 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
         this.today = pot.today();
         this.site = new JobSite(pot, neighbours);
         this.flower = new FlowerJobs(site);
+        this.year = new YearJobs(site);
     }
 
     /** The next job; empty when nothing is left, or all that is left was left out. */
@@ -59,7 +61,12 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
 
     @Override
     public List<JobKind> inWarmRoom(Standing.InWarmRoom standing) {
-        return List.of(pot.pins().wantsCold() ? JobKind.INTO_COLD : JobKind.WATCH_FOR_FLOWER);
+        if (pot.pins().wantsCold()) {
+            return List.of(JobKind.INTO_COLD);
+        }
+        return year.wantsRepotting()
+                ? List.of(JobKind.REPOT, JobKind.WATCH_FOR_FLOWER)
+                : List.of(JobKind.WATCH_FOR_FLOWER);
     }
 
     @Override
@@ -69,7 +76,7 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
 
     @Override
     public List<JobKind> afterBloom(Standing.AfterBloom standing) {
-        return flower.afterBloom();
+        return flower.afterBloom(year);
     }
 
     @Override
@@ -88,6 +95,7 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
             case PAST_BLOOM -> flower.pastBloom();
             case WRITE_OUTCOME -> flower.writeOutcome();
             case AFTERCARE -> flower.aftercare();
+            case FEED, PUT_OUTDOORS, TAKE_INDOORS, START_REST, WAKE, REPOT -> year.job(kind);
             case CHECK, DAILY_CARE -> throw new IllegalArgumentException(kind + " is asked for by place");
         };
     }

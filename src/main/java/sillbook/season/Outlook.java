@@ -10,9 +10,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
 import sillbook.model.Batch;
+import sillbook.model.Day;
 import sillbook.model.Failure;
 import sillbook.model.Id;
 import sillbook.model.Journal;
@@ -26,8 +28,8 @@ import sillbook.model.Variety;
 /**
  * What is true of a journal on a day: where every pot stands, what is due and why, and what is to come.
  *
- * <p>It is worked out once, when asked for, for the pots of this season, those of the one before that are not done, and any made for
- * the next. Pots of other winters are read when they are asked for, and have no jobs.
+ * <p>It is worked out once, when asked for, for the pots of this season, those of the one before that are not done, plants
+ * of any that live on, and any made for the next. Pots of other winters are read when they are asked for, and have no jobs.
  */
 public final class Outlook {
     private final Journal journal;
@@ -91,10 +93,10 @@ public final class Outlook {
 
     private List<PotLife> currentLives() {
         return journal.pots().all().stream()
-                .filter(pot -> pot.season().compareTo(season.previous()) >= 0)
+                .filter(pot -> !pot.season().isBefore(season.previous()) || figures.livesOn(pot))
                 .map(pot -> History.read(journal, pot, today))
                 .filter(life ->
-                        life.stage() != Stage.DONE || !life.pot().season().equals(season.previous()))
+                        life.stage() != Stage.DONE || !life.pot().season().isBefore(season))
                 .sorted(ByLabel.OF_LIVES)
                 .toList();
     }
@@ -209,12 +211,37 @@ public final class Outlook {
         return destinations.suggest(life.pot(), stage, life.stands().map(Stay::place));
     }
 
-    /** The pots of a season, by label. */
+    /** The pots of a season, and the plants of earlier ones that live on in it, by label. */
     public List<PotNow> pots(Season of) {
-        return journal.potsOf(of).stream()
-                .sorted(ByLabel.OF_POTS)
+        Stream<PotNow> made = journal.potsOf(of).stream().map(pot -> pot(pot.id()));
+        Stream<PotNow> livingOn = journal.pots().all().stream()
+                .filter(pot -> pot.season().isBefore(of) && !season.isBefore(of) && figures.livesOn(pot))
                 .map(pot -> pot(pot.id()))
+                .filter(now -> isStillIn(of, now.life()));
+        return Stream.concat(made, livingOn)
+                .sorted(Comparator.comparing(now -> now.life().pot(), ByLabel.OF_POTS))
                 .toList();
+    }
+
+    private boolean isStillIn(Season of, PotLife life) {
+        LocalDate start = of.firstDay(journal.settings().seasonStart());
+        Optional<LocalDate> begun = life.standing().begun().map(Day::likely);
+        return life.isGrowing()
+                || (life.stage() == Stage.DONE
+                        && begun.filter(day -> !day.isBefore(start)).isPresent());
+    }
+
+    /** The plants of earlier seasons that live on, by label. */
+    public List<Pot> livingOn() {
+        return lives.stream()
+                .filter(life -> life.isGrowing() && life.pot().season().isBefore(season) && figures.livesOn(life.pot()))
+                .map(PotLife::pot)
+                .toList();
+    }
+
+    /** The season a pot is looked up in: its own, or the present one for a plant that lives on. */
+    public Season seasonOf(Pot pot) {
+        return pot.season().isBefore(season) && livingOn().contains(pot) ? season : pot.season();
     }
 
     /** Why the figures shown for a pot are what they are. */
@@ -301,7 +328,7 @@ public final class Outlook {
     /** The line of one pot, drawn as it stands itself though others of its batch may stand elsewhere. */
     public PotLine line(Id<Pot> pot) {
         PotNow now = pot(pot);
-        return drawn(List.of(now), lines(now.life().pot().season(), today)).get(0);
+        return drawn(List.of(now), lines(seasonOf(now.life().pot()), today)).get(0);
     }
 
     private List<PotLine> drawn(List<PotNow> pots, Lines lines) {

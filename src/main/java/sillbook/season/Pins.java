@@ -57,7 +57,9 @@ record Pins(PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdR
             pins.put(pin.getKey(), last);
         }
         Optional<LocalDate> first = pins.values().stream().findFirst();
-        Optional<LocalDate> potted = life.potted()
+        Optional<LocalDate> potted = life.years()
+                .woken()
+                .or(life::potted)
                 .map(Day::likely)
                 .map(day -> first.filter(start -> start.isBefore(day)).orElse(day));
         return new Facts(potted, pins, Optional.empty(), 0);
@@ -78,7 +80,7 @@ record Pins(PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdR
         return begun;
     }
 
-    /** The first day of a stage the pot is in or past, in the part of its life since it last left the cold. */
+    /** The first day of a stage the pot is in or past, in the part of its life since it last left the cold, or was woken. */
     private Optional<LocalDate> firstDay(Stage stage) {
         if (life.stage().isBefore(stage)) {
             return Optional.empty();
@@ -92,7 +94,9 @@ record Pins(PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdR
     private List<Phase> sinceCold() {
         List<Phase> phases = life.phases();
         int from = phases.size();
-        while (from > 0 && phases.get(from - 1).stage() != Stage.COLD) {
+        while (from > 0
+                && phases.get(from - 1).stage() != Stage.COLD
+                && life.years().isPresent(phases.get(from - 1).days().start())) {
             from--;
         }
         return phases.subList(from, phases.size());

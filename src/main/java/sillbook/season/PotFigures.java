@@ -47,6 +47,11 @@ public record PotFigures(List<OfVariety> varieties, List<Warning> warnings) {
         return cold().isPresent();
     }
 
+    /** Whether what grows in it is one plant over years: a kind that has a yearly rest. */
+    public boolean livesOn() {
+        return find(FigureName.REST).isPresent();
+    }
+
     /** The cold all its varieties that need any share, dry weeks included. */
     public Optional<DayCount> cold() {
         return varieties.stream().flatMap(one -> one.need().cold().stream()).findFirst();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
@@ -18,6 +19,7 @@ import sillbook.model.Stage;
  *
  * @param stands where it stands; empty when nobody wrote it, or it is done
  * @param phases the stages and places so far, the last one reaching to the end of that day
+ * @param seen what was seen, and {@code bloom} what flowered, in the present one of its {@code years}
  * @param display the display of several pots that it is part of
  * @param uncertain the stages whose first day is only about known; {@code WAITING} stands for the potting
  */
@@ -30,6 +32,7 @@ public record PotLife(
         ColdTime cold,
         Seen seen,
         Bloom bloom,
+        Years years,
         List<Noted<Care>> cares,
         List<Noted<String>> notes,
         Answers answers,
@@ -60,6 +63,31 @@ public record PotLife(
             }
         }
         return stage() == Stage.DONE ? List.of() : List.copyOf(worn.values());
+    }
+
+    /** What was done to it in the present winter. */
+    Stream<Noted<Care>> caresThisYear() {
+        return cares.stream().filter(care -> years.isPresent(care.day().likely()));
+    }
+
+    /** The last time that was done to it in the present winter. */
+    Optional<Noted<Care>> last(Care care) {
+        return caresThisYear().filter(done -> done.value() == care).reduce((one, later) -> later);
+    }
+
+    /** The day it was put to the rest it is still in. */
+    public Optional<Day> restingSince() {
+        return stage() == Stage.AFTER_BLOOM ? last(Care.RESTED).map(Noted::day) : Optional.empty();
+    }
+
+    /** Whether it was put outdoors and not brought in again. */
+    boolean isOutdoors() {
+        return caresThisYear()
+                .map(Noted::value)
+                .filter(care -> care == Care.OUTDOORS || care == Care.BROUGHT_IN || care == Care.RESTED)
+                .reduce((one, later) -> later)
+                .filter(Care.OUTDOORS::equals)
+                .isPresent();
     }
 
     /** Whether its winter ended in failure. */

@@ -56,7 +56,14 @@ final class Rounds {
     }
 
     private There at(Place place) {
-        return new There(isDaily(place) ? List.of() : standings.at(place.id()), dryBulbs.lookedAfterAt(place.id()));
+        return new There(isDaily(place) ? List.of() : wateredAt(place), dryBulbs.lookedAfterAt(place.id()));
+    }
+
+    /** What stands there but for what rests: that is left dry, and asked for when its rest is over. */
+    private List<PotLife> wateredAt(Place place) {
+        return standings.at(place.id()).stream()
+                .filter(life -> life.restingSince().isEmpty())
+                .toList();
     }
 
     /** The next round of a place; empty where it is never asked for, belongs to the daily care, or nothing stands. */
@@ -161,7 +168,7 @@ final class Rounds {
                 .filter(place -> isDaily(place) && !isExcused(answers(place)))
                 .toList();
         List<PotLife> all = daily.stream()
-                .flatMap(place -> standings.at(place.id()).stream())
+                .flatMap(place -> wateredAt(place).stream())
                 .sorted(ByLabel.OF_LIVES)
                 .toList();
         List<PotLife> left = all.stream().filter(life -> !wasTouchedToday(life)).toList();

@@ -181,7 +181,10 @@ public final class Terms {
             .with(Care.PLANTED_OUT, "planted out")
             .with(Care.INTO_OUTER_POT, "into outer pot", "outer pot")
             .with(Care.LEAVES_CUT, "leaves cut")
-            .with(Care.RESTED, "rested", "resting")
+            .with(Care.RESTED, "rested", "resting", "in rest", "put to rest", "at rest")
+            .with(Care.WOKEN, "woken", "woken up")
+            .with(Care.OUTDOORS, "outdoors", "put outdoors")
+            .with(Care.BROUGHT_IN, "brought in", "brought indoors", "indoors")
             .with(Care.LIFTED, "lifted", "lifted to look");
 
     public static final Vocabulary<End> ENDS = Vocabulary.<End>of("end")
@@ -232,6 +235,12 @@ public final class Terms {
             .with(JobKind.KEEP_COOL_IN_BLOOM, "keep cool in bloom")
             .with(JobKind.PAST_BLOOM, "past bloom")
             .with(JobKind.AFTERCARE, "aftercare")
+            .with(JobKind.FEED, "feed")
+            .with(JobKind.PUT_OUTDOORS, "put outdoors", "outdoors")
+            .with(JobKind.TAKE_INDOORS, "take indoors", "indoors")
+            .with(JobKind.START_REST, "start its rest", "rest")
+            .with(JobKind.WAKE, "wake: water, warm", "wake")
+            .with(JobKind.REPOT, "repot")
             .with(JobKind.WRITE_OUTCOME, "write the outcome", "outcome")
             .with(JobKind.DAILY_CARE, "daily care");
 
@@ -273,6 +282,7 @@ public final class Terms {
             .with(FigureName.SMALL_POT_HEIGHT, "height for small pots", "small-pot-height", "small pot height")
             .with(FigureName.SUCCESSION, "days between pots", "succession")
             .with(FigureName.CHECK, "days between checks", "check")
+            .with(FigureName.FEED, "weeks between feedings", "feed", "feeding")
             .with(FigureName.REST, "weeks of rest", "rest", "rest weeks")
             .with(FigureName.REST_BAND, "band of the rest", "rest-band", "rest band");
 

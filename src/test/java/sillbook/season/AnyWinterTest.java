@@ -12,6 +12,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
@@ -214,6 +215,12 @@ class AnyWinterTest {
             case PAST_BLOOM -> winter.pastBloom(on);
             case WRITE_OUTCOME -> winter.outcome(on, 3);
             case AFTERCARE -> winter.closed(on, End.FINISHED);
+            case FEED -> winter.cared(on, Care.FED);
+            case PUT_OUTDOORS -> winter.cared(on, Care.OUTDOORS);
+            case TAKE_INDOORS -> winter.cared(on, Care.BROUGHT_IN);
+            case START_REST -> winter.cared(on, Care.RESTED);
+            case WAKE -> winter.cared(on, Care.WOKEN);
+            case REPOT -> winter.cared(on, Care.REPOTTED);
             case CHECK, DAILY_CARE -> throw new AssertionError("a job of a place: " + job);
         }
     }

@@ -91,8 +91,18 @@ final class Grower {
             case PAST_BLOOM -> winter.does(day, flower(pots, BloomPoint.PAST_BLOOM));
             case WRITE_OUTCOME -> pots.forEach(this::outcome);
             case AFTERCARE -> aftercare(pots);
+            case FEED -> care(pots, Care.FED);
+            case PUT_OUTDOORS -> care(pots, Care.OUTDOORS);
+            case TAKE_INDOORS -> care(pots, Care.BROUGHT_IN);
+            case START_REST -> care(pots, Care.RESTED);
+            case WAKE -> care(pots, Care.WOKEN);
+            case REPOT -> care(pots, Care.REPOTTED);
             case CHECK, DAILY_CARE -> throw new AssertionError("a job of a place: " + job);
         }
+    }
+
+    private void care(List<Id<Pot>> pots, Care care) {
+        winter.does(day, new CareFor(pots, care, today()));
     }
 
     private void bringIn(Job.OfPots job, List<Id<Pot>> pots) {

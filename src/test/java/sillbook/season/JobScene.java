@@ -14,7 +14,7 @@ import sillbook.model.Place.Sort;
 import sillbook.season.Winter.Look;
 
 /**
- * A winter in which a row of docs/jobs.md happens to one tulip.
+ * A winter in which a row of docs/jobs.md happens to one tulip, or to one amaryllis.
  *
  * @param bases the days that the row's days are counted from
  * @param closings what closes the job, each on its own
@@ -53,6 +53,12 @@ record JobScene(Winter winter, String today, Map<String, String> bases, List<Una
                                 winter -> winter.outcomeOf("Tuesday Coat", "8 feb", 4),
                                 winter -> winter.leftOut("8 feb", JobKind.WRITE_OUTCOME)));
             case AFTERCARE -> aftercare();
+            case FEED -> feed();
+            case PUT_OUTDOORS -> putOutdoors();
+            case TAKE_INDOORS -> takeIndoors();
+            case START_REST -> startRest();
+            case WAKE -> wake();
+            case REPOT -> repot();
             case DAILY_CARE -> dailyCare();
         };
     }
@@ -149,6 +155,80 @@ record JobScene(Winter winter, String today, Map<String, String> bases, List<Una
                         winter -> winter.cared("16 feb", Care.LEAVES_CUT),
                         winter -> winter.cared("16 feb", Care.RESTED),
                         winter -> winter.closed("16 feb", End.FINISHED)));
+    }
+
+    /** An amaryllis, potted in that season and past the bloom of its first winter. */
+    private static Winter amaryllis(int year) {
+        return Winter.winter()
+                .of(year)
+                .place("sill", Sort.WARM_SILL)
+                .pot("A1", "Lantern Row", "amaryllis")
+                .potted("20 nov", "sill")
+                .flowered("10 jan")
+                .pastBloom("10 feb")
+                .outcome("10 feb", 4);
+    }
+
+    private static JobScene feed() {
+        return new JobScene(
+                amaryllis(2026),
+                "3 mar",
+                Map.of("fed", "10 feb"),
+                List.of(
+                        winter -> winter.cared("3 mar", Care.FED),
+                        winter -> winter.cared("3 mar", Care.RESTED),
+                        winter -> winter.leftOut("3 mar", JobKind.FEED)));
+    }
+
+    private static JobScene putOutdoors() {
+        return new JobScene(
+                amaryllis(2026),
+                "26 may",
+                Map.of("season", "1 jul"),
+                List.of(
+                        winter -> winter.cared("26 may", Care.OUTDOORS),
+                        winter -> winter.cared("26 may", Care.RESTED),
+                        winter -> winter.leftOut("26 may", JobKind.PUT_OUTDOORS)));
+    }
+
+    private static JobScene takeIndoors() {
+        return new JobScene(
+                amaryllis(2026).cared("26 may", Care.OUTDOORS).of(2027),
+                "16 sep",
+                Map.of("season", "1 jul"),
+                List.of(
+                        winter -> winter.cared("16 sep", Care.BROUGHT_IN),
+                        winter -> winter.cared("16 sep", Care.RESTED)));
+    }
+
+    private static JobScene startRest() {
+        return new JobScene(
+                amaryllis(2026).of(2027),
+                "16 sep",
+                Map.of("season", "1 jul"),
+                List.of(
+                        winter -> winter.cared("16 sep", Care.RESTED),
+                        winter -> winter.cared("16 sep", Care.WOKEN),
+                        winter -> winter.leftOut("16 sep", JobKind.START_REST)));
+    }
+
+    private static JobScene wake() {
+        return new JobScene(
+                amaryllis(2026).of(2027).cared("16 sep", Care.RESTED),
+                "18 nov",
+                Map.of("rest-began", "16 sep"),
+                List.of(winter -> winter.cared("18 nov", Care.WOKEN), winter -> winter.flowered("18 nov")));
+    }
+
+    private static JobScene repot() {
+        return new JobScene(
+                amaryllis(2023).of(2026).cared("16 sep", Care.RESTED).cared("18 nov", Care.WOKEN),
+                "18 nov",
+                Map.of("woken", "18 nov"),
+                List.of(
+                        winter -> winter.cared("18 nov", Care.REPOTTED),
+                        winter -> winter.flowered("18 nov"),
+                        winter -> winter.leftOut("18 nov", JobKind.REPOT)));
     }
 
     private static JobScene dailyCare() {

@@ -572,8 +572,8 @@ public final class Winter {
     public LocalDate day(String told) {
         String[] parts = told.replace("~", "").split(" ", -1);
         int month = MONTHS.indexOf(parts[1].toLowerCase(Locale.ROOT)) + 1;
-        LocalDate day = LocalDate.of(season.year(), month, Integer.parseInt(parts[0]));
-        return day.isBefore(season.firstDay(settings.seasonStart())) ? day.plusYears(1) : day;
+        MonthDay day = MonthDay.of(month, Integer.parseInt(parts[0]));
+        return day.atYear(day.isBefore(settings.seasonStart()) ? season.year() + 1 : season.year());
     }
 
     private Winter happened(String on, Happening what) {

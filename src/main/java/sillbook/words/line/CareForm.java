@@ -10,7 +10,7 @@ import sillbook.model.Happening.Care;
 import sillbook.model.Pot;
 import sillbook.words.Terms;
 
-/** {@code T4 fed, turned}: something done to pots that changes no stage. */
+/** {@code T4 fed, turned}: something done to pots. */
 final class CareForm implements Form {
     private static final Slot<Care> CARE = Slot.many("care", Senses.oneOf(Terms.CARES));
 
@@ -19,7 +19,8 @@ final class CareForm implements Form {
         return FormHelp.of(
                 "care",
                 "Pots, and what was done: watered, topped up, water changed, tipped out, spirit in the water, fed, "
-                        + "turned, staked, hooded, unhooded, repotted, planted out, into outer pot, leaves cut, rested, "
+                        + "turned, staked, hooded, unhooded, repotted, planted out, into outer pot, leaves cut, outdoors, "
+                        + "brought in, rested, woken, "
                         + "lifted (a test pot, to look at it); several at once with commas.",
                 "T4 fed",
                 "A1 watered, turned");

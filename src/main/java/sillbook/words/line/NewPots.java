@@ -4,6 +4,7 @@ package sillbook.words.line;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Labels;
 import sillbook.model.Pot;
@@ -72,8 +73,10 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
 
     private List<String> labels() {
         String first = firstLabel();
-        List<String> inUse =
-                bench.journal().potsOf(season()).stream().map(Pot::label).toList();
+        List<String> inUse = Stream.concat(
+                        bench.journal().potsOf(season()).stream(), bench.outlook().livingOn().stream())
+                .map(Pot::label)
+                .toList();
         return Labels.number(first) > 0 ? Labels.from(first, howMany) : Labels.nextFree(first, howMany, inUse);
     }
 

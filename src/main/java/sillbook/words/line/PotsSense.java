@@ -20,7 +20,7 @@ import sillbook.words.Heard;
 
 /**
  * Pots by their labels: {@code T4}, {@code T1-T6}, {@code t1-6}, {@code H11 H14}. A label is looked for in this season,
- * then in the one before. Of a run, pots that are done are left out.
+ * then among the plants that live on from earlier ones, then in the one before. Of a run, pots that are done are left out.
  */
 final class PotsSense implements Sense<List<Pot>> {
     static final PotsSense SENSE = new PotsSense();
@@ -67,6 +67,9 @@ final class PotsSense implements Sense<List<Pot>> {
     private static Optional<Pot> labelled(String label, Bench bench) {
         Journal journal = bench.journal();
         return journal.pot(bench.season(), label)
+                .or(() -> bench.outlook().livingOn().stream()
+                        .filter(pot -> pot.label().equalsIgnoreCase(label))
+                        .findFirst())
                 .or(() -> journal.pot(bench.season().previous(), label));
     }
 

@@ -63,7 +63,12 @@ public record DaySheet(Pots pots, What what, Optional<Id<Place>> place, List<Var
         POTTED("potted", "pot up"),
         FIRST_FLOWER("first flower", "first flower"),
         PAST_BLOOM("past bloom", "past bloom"),
-        AFTERCARE("fed", "fed");
+        FED("fed", "fed"),
+        OUTDOORS("put outdoors", "outdoors"),
+        BROUGHT_IN("brought in", "brought in"),
+        RESTED("put to rest", "rested"),
+        WOKEN("woken", "woken"),
+        REPOTTED("repotted", "repotted");
 
         private final String title;
         private final String records;
@@ -132,8 +137,17 @@ public record DaySheet(Pots pots, What what, Optional<Id<Place>> place, List<Var
             case POTTED -> new Plant(pots.fit(), place, day);
             case FIRST_FLOWER -> new Flower(pots.fit(), BloomPoint.FIRST_FLOWER, variety, day);
             case PAST_BLOOM -> new Flower(pots.fit(), BloomPoint.PAST_BLOOM, variety, day);
-            case AFTERCARE -> new CareFor(pots.fit(), Care.FED, day);
+            case FED -> care(Care.FED, day);
+            case OUTDOORS -> care(Care.OUTDOORS, day);
+            case BROUGHT_IN -> care(Care.BROUGHT_IN, day);
+            case RESTED -> care(Care.RESTED, day);
+            case WOKEN -> care(Care.WOKEN, day);
+            case REPOTTED -> care(Care.REPOTTED, day);
         };
+    }
+
+    private Change care(Care care, Day day) {
+        return new CareFor(pots.fit(), care, day);
     }
 
     @Override

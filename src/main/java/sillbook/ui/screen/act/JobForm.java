@@ -27,6 +27,12 @@ final class JobForm {
             case WATCH_FOR_FLOWER -> form(DaySheet.ofBloom(state, pots, DaySheet.What.FIRST_FLOWER));
             case PAST_BLOOM -> form(DaySheet.ofBloom(state, pots, DaySheet.What.PAST_BLOOM));
             case AFTERCARE -> AftercareChoice.of(state, job.pots());
+            case FEED -> form(DaySheet.of(pots, DaySheet.What.FED));
+            case PUT_OUTDOORS -> form(DaySheet.of(pots, DaySheet.What.OUTDOORS));
+            case TAKE_INDOORS -> form(DaySheet.of(pots, DaySheet.What.BROUGHT_IN));
+            case START_REST -> form(DaySheet.of(pots, DaySheet.What.RESTED));
+            case WAKE -> form(DaySheet.of(pots, DaySheet.What.WOKEN));
+            case REPOT -> form(DaySheet.of(pots, DaySheet.What.REPOTTED));
             case WRITE_OUTCOME ->
                 job.route().stage() == Stage.IN_BLOOM
                         ? ScoreChoice.of(state, job.pots())

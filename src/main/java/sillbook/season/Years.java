@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Day;
+
+/**
+ * The winters of a plant that lives on in its pot, each from its waking to the next. A pot of one winter has only the first.
+ *
+ * @param past those that are over, the first first
+ * @param woken when the present one began; empty in the first
+ */
+public record Years(List<Year> past, Optional<Day> woken) {
+    static final Years FIRST = new Years(List.of(), Optional.empty());
+
+    public Years {
+        past = List.copyOf(past);
+    }
+
+    /**
+     * A winter that is over.
+     *
+     * @param began the day it was woken, or seen to flower again; empty of the first
+     * @param bloom nothing where no flower was written
+     */
+    public record Year(Optional<LocalDate> began, LocalDate endExclusive, Bloom bloom) {
+        /** Whether a day lies in it. */
+        public boolean contains(LocalDate day) {
+            return began.filter(day::isBefore).isEmpty() && day.isBefore(endExclusive);
+        }
+    }
+
+    /** The same, the present winter over and another begun. */
+    Years with(Bloom bloom, Day waking) {
+        List<Year> years = new ArrayList<>(past);
+        years.add(new Year(woken.map(Day::likely), waking.likely(), bloom));
+        return new Years(years, Optional.of(waking));
+    }
+
+    /** Which winter of the plant this is, from 1. */
+    public int number() {
+        return past.size() + 1;
+    }
+
+    /** Whether a day lies in the present winter, or after it. */
+    public boolean isPresent(LocalDate day) {
+        return woken.filter(began -> day.isBefore(began.likely())).isEmpty();
+    }
+}
