@@ -52,13 +52,13 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, LocalDate today
         return phases;
     }
 
-    /** What is past bloom is drawn until its aftercare, what is done no longer, what lives on, or has no next stage, to the end. */
+    /** What is past bloom is drawn until its aftercare, or to the end where it lives on; what is done no longer, what has no next stage to the end. */
     private LocalDate end(PotNow pot, LocalDate from) {
         if (pot.life().stage() == Stage.DONE) {
             return from;
         }
-        boolean goesOn = pot.life().stage() != Stage.AFTER_BLOOM && pot.ahead().isEmpty();
-        if (goesOn || pot.figures().livesOn()) {
+        boolean isPastBloom = pot.life().stage() == Stage.AFTER_BLOOM;
+        if (isPastBloom ? pot.figures().livesOn() : pot.ahead().isEmpty()) {
             return later(from, seasonEndExclusive);
         }
         LocalDate pastBloom = pot.ahead().stream()

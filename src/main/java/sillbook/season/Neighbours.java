@@ -44,9 +44,7 @@ final class Neighbours {
 
     /** What is written of how a pot did in its present winter. */
     List<Outcome> outcomes(PotLife life) {
-        return outcomes.getOrDefault(life.pot().id(), List.of()).stream()
-                .filter(outcome -> life.years().isPresent(outcome.day().likely()))
-                .toList();
+        return life.years().present(outcomes.getOrDefault(life.pot().id(), List.of()));
     }
 
     Season seasonOf(LocalDate day) {

@@ -19,6 +19,7 @@ import sillbook.model.Failure;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
+import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
@@ -237,6 +238,16 @@ public final class Outlook {
                 .filter(life -> life.isGrowing() && life.pot().season().isBefore(season) && figures.livesOn(life.pot()))
                 .map(PotLife::pot)
                 .toList();
+    }
+
+    /** What is written of how a pot did in its present winter: of the whole, and of each variety that was judged by itself. */
+    public List<Outcome> outcomesNow(Id<Pot> pot) {
+        return lives.stream()
+                .filter(life -> life.pot().id().equals(pot))
+                .findFirst()
+                .map(PotLife::years)
+                .orElse(Years.FIRST)
+                .present(journal.outcomesOf(pot));
     }
 
     /** The season a pot is looked up in: its own, or the present one for a plant that lives on. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Day;
+import sillbook.model.Outcome;
 
 /**
  * The winters of a plant that lives on in its pot, each from its waking to the next. A pot of one winter has only the first.
@@ -43,6 +44,13 @@ public record Years(List<Year> past, Optional<Day> woken) {
     /** Which winter of the plant this is, from 1. */
     public int number() {
         return past.size() + 1;
+    }
+
+    /** Of what was written of the pot, what is of the present winter. */
+    public List<Outcome> present(List<Outcome> outcomes) {
+        return outcomes.stream()
+                .filter(outcome -> isPresent(outcome.day().likely()))
+                .toList();
     }
 
     /** Whether a day lies in the present winter, or after it. */
