@@ -224,11 +224,13 @@ public final class Outlook {
                 .toList();
     }
 
+    /** Growing in a season, or done in it after another winter than its first. */
     private boolean isStillIn(Season of, PotLife life) {
         LocalDate start = of.firstDay(journal.settings().seasonStart());
         Optional<LocalDate> begun = life.standing().begun().map(Day::likely);
         return life.isGrowing()
                 || (life.stage() == Stage.DONE
+                        && life.years().number() > 1
                         && begun.filter(day -> !day.isBefore(start)).isPresent());
     }
 

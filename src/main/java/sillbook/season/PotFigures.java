@@ -47,9 +47,9 @@ public record PotFigures(List<OfVariety> varieties, List<Warning> warnings) {
         return cold().isPresent();
     }
 
-    /** Whether what grows in it is one plant over years: a kind that has a yearly rest. */
+    /** Whether what names it is one plant over years: a kind that has a yearly rest. */
     public boolean livesOn() {
-        return find(FigureName.REST).isPresent();
+        return varieties.get(0).find(FigureName.REST).isPresent();
     }
 
     /** The cold all its varieties that need any share, dry weeks included. */

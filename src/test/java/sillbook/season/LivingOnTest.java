@@ -79,9 +79,13 @@ class LivingOnTest {
         assertThat(answered.get(JobKind.WAKE)).hasSize(3);
         assertThat(answered.get(JobKind.WRITE_OUTCOME)).hasSize(3);
         assertThat(answered.get(JobKind.REPOT)).hasSize(1);
-        assertThat(answered.get(JobKind.WAKE).get(0))
-                .isEqualTo(answered.get(JobKind.START_REST).get(0).plusWeeks(9));
+        assertThat(first(answered, JobKind.WAKE))
+                .isEqualTo(first(answered, JobKind.START_REST).plusWeeks(9));
         assertThat(answered.get(JobKind.FEED)).hasSizeGreaterThan(15);
+    }
+
+    private static LocalDate first(Map<JobKind, List<LocalDate>> answered, JobKind kind) {
+        return answered.getOrDefault(kind, List.of()).get(0);
     }
 
     /** A day as the winter tells it, in the season it lies in. */
@@ -123,7 +127,7 @@ class LivingOnTest {
 
     @Test
     void itStandsThereToTheSeasonItEndsIn() {
-        bloomed().of(2028).closed("3 oct", End.GIVEN);
+        bloomed().of(2027).cared("18 nov", Care.WOKEN).of(2028).closed("3 oct", End.GIVEN);
         house.of(2029);
         Outlook outlook = house.on("3 nov");
         assertThat(labels(outlook, 2028)).containsExactly("A1");
