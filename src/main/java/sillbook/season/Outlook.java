@@ -14,12 +14,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
 import sillbook.model.Batch;
-import sillbook.model.Day;
 import sillbook.model.Failure;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
-import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
@@ -45,6 +43,7 @@ public final class Outlook {
     private final DryBulbs dryBulbs;
     private final Rounds rounds;
     private final Displays displays;
+    private final LivingOn livingOn;
     private final List<PotLife> lives;
 
     /** Worked out when first asked for; two threads may both do it and come to the same. */
@@ -64,6 +63,7 @@ public final class Outlook {
         this.dryBulbs = new DryBulbs(journal, figures, lives, today);
         this.rounds = new Rounds(journal, today, standings, dryBulbs);
         this.displays = new Displays(lives);
+        this.livingOn = new LivingOn(journal, figures, lives, today);
     }
 
     /** The pots that have jobs, and their jobs. A line that is typed asks only where pots stand, and does without. */
@@ -214,47 +214,15 @@ public final class Outlook {
 
     /** The pots of a season, and the plants of earlier ones that live on in it, by label. */
     public List<PotNow> pots(Season of) {
-        Stream<PotNow> made = journal.potsOf(of).stream().map(pot -> pot(pot.id()));
-        Stream<PotNow> livingOn = journal.pots().all().stream()
-                .filter(pot -> pot.season().isBefore(of) && !season.isBefore(of) && figures.livesOn(pot))
+        return Stream.concat(journal.potsOf(of).stream(), livingOn.in(of))
+                .sorted(ByLabel.OF_POTS)
                 .map(pot -> pot(pot.id()))
-                .filter(now -> isStillIn(of, now.life()));
-        return Stream.concat(made, livingOn)
-                .sorted(Comparator.comparing(now -> now.life().pot(), ByLabel.OF_POTS))
                 .toList();
     }
 
-    /** Growing in a season, or done in it after another winter than its first. */
-    private boolean isStillIn(Season of, PotLife life) {
-        LocalDate start = of.firstDay(journal.settings().seasonStart());
-        Optional<LocalDate> begun = life.standing().begun().map(Day::likely);
-        return life.isGrowing()
-                || (life.stage() == Stage.DONE
-                        && life.years().number() > 1
-                        && begun.filter(day -> !day.isBefore(start)).isPresent());
-    }
-
-    /** The plants of earlier seasons that live on, by label. */
-    public List<Pot> livingOn() {
-        return lives.stream()
-                .filter(life -> life.isGrowing() && life.pot().season().isBefore(season) && figures.livesOn(life.pot()))
-                .map(PotLife::pot)
-                .toList();
-    }
-
-    /** What is written of how a pot did in its present winter: of the whole, and of each variety that was judged by itself. */
-    public List<Outcome> outcomesNow(Id<Pot> pot) {
-        return lives.stream()
-                .filter(life -> life.pot().id().equals(pot))
-                .findFirst()
-                .map(PotLife::years)
-                .orElse(Years.FIRST)
-                .present(journal.outcomesOf(pot));
-    }
-
-    /** The season a pot is looked up in: its own, or the present one for a plant that lives on. */
-    public Season seasonOf(Pot pot) {
-        return pot.season().isBefore(season) && livingOn().contains(pot) ? season : pot.season();
+    /** The plants of earlier seasons that live on. */
+    public LivingOn livingOn() {
+        return livingOn;
     }
 
     /** Why the figures shown for a pot are what they are. */
@@ -341,7 +309,8 @@ public final class Outlook {
     /** The line of one pot, drawn as it stands itself though others of its batch may stand elsewhere. */
     public PotLine line(Id<Pot> pot) {
         PotNow now = pot(pot);
-        return drawn(List.of(now), lines(seasonOf(now.life().pot()), today)).get(0);
+        return drawn(List.of(now), lines(livingOn.seasonOf(now.life().pot()), today))
+                .get(0);
     }
 
     private List<PotLine> drawn(List<PotNow> pots, Lines lines) {

@@ -23,7 +23,6 @@ import sillbook.model.Pot.Way;
 import sillbook.model.Potting.Depth;
 import sillbook.model.Potting.Holes;
 import sillbook.model.Purchase.State;
-import sillbook.model.Settings.Colours;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.Stage;
@@ -252,13 +251,6 @@ public final class Terms {
     public static final Vocabulary<LengthUnit> LENGTH_UNITS = Vocabulary.<LengthUnit>of("unit of length")
             .with(LengthUnit.CENTIMETRES, "cm", "centimetres", "centimeters")
             .with(LengthUnit.INCHES, "in", "inches", "inch");
-
-    public static final Vocabulary<Colours> COLOURS = Vocabulary.<Colours>of("set of colours")
-            .with(Colours.ASK, "ask")
-            .with(Colours.DARK, "dark")
-            .with(Colours.LIGHT, "light")
-            .with(Colours.EITHER, "either")
-            .with(Colours.NONE, "none");
 
     public static final Vocabulary<FigureName> FIGURES = Vocabulary.<FigureName>of("figure")
             .with(FigureName.COLD, "weeks of cold", "cold weeks", "cold")

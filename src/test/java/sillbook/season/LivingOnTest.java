@@ -121,8 +121,10 @@ class LivingOnTest {
         Years years = on("20 nov").life().years();
         assertThat(years.number()).isEqualTo(2);
         assertThat(years.past().get(0).bloom().pot().firstFlower()).contains(Day.on(LocalDate.of(2027, 1, 10)));
-        assertThat(outlook.livingOn()).extracting(Pot::label).containsExactly("A1");
-        assertThat(outlook.seasonOf(outlook.pot(house.id("A1")).life().pot())).isEqualTo(new Season(2027));
+        assertThat(outlook.livingOn().pots()).extracting(Pot::label).containsExactly("A1");
+        assertThat(outlook.livingOn()
+                        .seasonOf(outlook.pot(house.id("A1")).life().pot()))
+                .isEqualTo(new Season(2027));
     }
 
     @Test
@@ -132,7 +134,7 @@ class LivingOnTest {
         Outlook outlook = house.on("3 nov");
         assertThat(labels(outlook, 2028)).containsExactly("A1");
         assertThat(labels(outlook, 2029)).isEmpty();
-        assertThat(outlook.livingOn()).isEmpty();
+        assertThat(outlook.livingOn().pots()).isEmpty();
     }
 
     private static List<String> labels(Outlook outlook, int year) {

@@ -67,7 +67,7 @@ class TermsTest {
                 arguments(Terms.JOBS, JobKind.values()),
                 arguments(Terms.TEMPERATURE_UNITS, TemperatureUnit.values()),
                 arguments(Terms.LENGTH_UNITS, LengthUnit.values()),
-                arguments(Terms.COLOURS, Colours.values()),
+                arguments(ColourTerms.COLOURS, Colours.values()),
                 arguments(Terms.FIGURES, FigureName.values()),
                 arguments(Feasts.ALL, Feast.values()));
     }

@@ -74,7 +74,7 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
     private List<String> labels() {
         String first = firstLabel();
         List<String> inUse = Stream.concat(
-                        bench.journal().potsOf(season()).stream(), bench.outlook().livingOn().stream())
+                        bench.journal().potsOf(season()).stream(), bench.outlook().livingOn().pots().stream())
                 .map(Pot::label)
                 .toList();
         return Labels.number(first) > 0 ? Labels.from(first, howMany) : Labels.nextFree(first, howMany, inUse);

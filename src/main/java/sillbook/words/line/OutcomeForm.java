@@ -75,7 +75,7 @@ final class OutcomeForm implements Form {
     }
 
     private static Outcome before(Pot pot, Optional<Id<Variety>> variety, Bench bench) {
-        return bench.outlook().outcomesNow(pot.id()).stream()
+        return bench.outlook().livingOn().outcomes(pot.id()).stream()
                 .filter(outcome -> outcome.variety().equals(variety))
                 .findFirst()
                 .orElseGet(() -> Outcome.notJudged(bench.ids().next(), pot.id(), variety, Day.on(bench.today())));

@@ -67,7 +67,7 @@ final class PotsSense implements Sense<List<Pot>> {
     private static Optional<Pot> labelled(String label, Bench bench) {
         Journal journal = bench.journal();
         return journal.pot(bench.season(), label)
-                .or(() -> bench.outlook().livingOn().stream()
+                .or(() -> bench.outlook().livingOn().pots().stream()
                         .filter(pot -> pot.label().equalsIgnoreCase(label))
                         .findFirst())
                 .or(() -> journal.pot(bench.season().previous(), label));

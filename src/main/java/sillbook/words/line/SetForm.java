@@ -13,6 +13,7 @@ import sillbook.model.Settings.Colours;
 import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.text.Fold;
+import sillbook.words.ColourTerms;
 import sillbook.words.Days;
 import sillbook.words.Heard;
 import sillbook.words.Looking;
@@ -26,7 +27,7 @@ final class SetForm implements Form {
     private static final Slot<LengthUnit> LENGTH =
             Slot.one("", Senses.led(List.of("length", "lengths"), Terms.LENGTH_UNITS));
     private static final Slot<Colours> COLOURS =
-            Slot.one("", Senses.led(List.of("colours", "colors", "colour"), Terms.COLOURS));
+            Slot.one("", Senses.led(List.of("colours", "colors", "colour"), ColourTerms.COLOURS));
     private static final Slot<ZoneId> ZONE = Slot.one("", Senses.longest((words, bench) -> zone(words)));
     private static final Slot<Boolean> DAILY_CARE = Slot.one(
             "",
@@ -95,7 +96,7 @@ final class SetForm implements Form {
         filled.get(TEMPERATURE).ifPresent(unit -> draft.means("temperatures in " + Terms.TEMPERATURE_UNITS.say(unit)));
         filled.get(LENGTH)
                 .ifPresent(unit -> draft.means("lengths in " + (unit == LengthUnit.INCHES ? "inches" : "cm")));
-        filled.get(COLOURS).ifPresent(colours -> draft.means("colours: " + Terms.COLOURS.say(colours)));
+        filled.get(COLOURS).ifPresent(colours -> draft.means("colours: " + ColourTerms.COLOURS.say(colours)));
         filled.get(ZONE).ifPresent(zone -> draft.means("days begin at midnight in " + zone.getId()));
         filled.get(DAILY_CARE)
                 .ifPresent(on -> draft.means(on ? "Today asks for daily care" : "Today does not ask for daily care"));

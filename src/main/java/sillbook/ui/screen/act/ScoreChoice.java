@@ -48,7 +48,7 @@ record ScoreChoice(List<Id<Pot>> pots, Optional<Id<Variety>> variety, String cal
                 .bloom()
                 .unscored(
                         life.pot(),
-                        state.almanac().outlook().outcomesNow(pot),
+                        state.almanac().outlook().livingOn().outcomes(pot),
                         state.shown().today())
                 .stream()
                 .findFirst()
@@ -86,7 +86,7 @@ record ScoreChoice(List<Id<Pot>> pots, Optional<Id<Variety>> variety, String cal
 
     /** What is written so far, for the score to be added. */
     private Outcome outcome(State beneath, Id<Pot> pot) {
-        return beneath.almanac().outlook().outcomesNow(pot).stream()
+        return beneath.almanac().outlook().livingOn().outcomes(pot).stream()
                 .filter(written -> written.variety().equals(variety))
                 .findFirst()
                 .orElseGet(() -> Outcome.notJudged(

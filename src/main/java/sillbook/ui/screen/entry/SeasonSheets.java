@@ -9,6 +9,7 @@ import sillbook.model.Labels;
 import sillbook.model.Pot;
 import sillbook.model.Settings;
 import sillbook.ui.screen.form.Answers;
+import sillbook.words.ColourTerms;
 import sillbook.words.Days;
 import sillbook.words.Terms;
 
@@ -108,6 +109,6 @@ final class SeasonSheets {
     }
 
     private static String colours(Settings settings) {
-        return settings.colours() == Settings.Colours.ASK ? "" : Terms.COLOURS.say(settings.colours());
+        return settings.colours() == Settings.Colours.ASK ? "" : ColourTerms.COLOURS.say(settings.colours());
     }
 }

@@ -52,7 +52,7 @@ public record FailedPage(Id<Pot> pot, String label, Marking before, Marking mark
     }
 
     private static Optional<Outcome> outcome(State state, Id<Pot> pot) {
-        return state.almanac().outlook().outcomesNow(pot).stream()
+        return state.almanac().outlook().livingOn().outcomes(pot).stream()
                 .filter(each -> each.variety().isEmpty())
                 .findFirst();
     }
