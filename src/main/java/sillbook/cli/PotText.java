@@ -28,6 +28,7 @@ import sillbook.words.StageWords;
 import sillbook.words.SuspectWords;
 import sillbook.words.Terms;
 import sillbook.words.VerdictWords;
+import sillbook.words.YearWords;
 
 /** Pots as plain lines. */
 record PotText(Journal journal, LocalDate today) {
@@ -39,8 +40,9 @@ record PotText(Journal journal, LocalDate today) {
         String next = now.next()
                 .map(job -> "; " + Days.day(job.on()) + ": " + new JobWords(journal, today).what(job))
                 .orElse("");
-        return pot.label() + " " + names.nameAndCount(List.of(pot.id())) + ": "
-                + Terms.STAGES.say(now.life().stage()) + where(now) + next;
+        String winter = YearWords.which(now.life());
+        return pot.label() + " " + names.nameAndCount(List.of(pot.id())) + (winter.isEmpty() ? "" : ", " + winter)
+                + ": " + Terms.STAGES.say(now.life().stage()) + where(now) + next;
     }
 
     /** A batch as one: {@code T1-T6 'Marrow Lane' x5: 4 in cold, 2 in cool; Tue 12 Jan: may come in}. */
@@ -88,6 +90,7 @@ record PotText(Journal journal, LocalDate today) {
         new BatchWords(journal)
                 .parts(outlook.batchOf(now.life().pot().id()))
                 .forEach(part -> lines.add("batch: " + part));
+        new YearWords(journal).past(now.life()).forEach(year -> lines.add("before: " + year));
         PotWords.cold(now).ifPresent(cold -> lines.add("cold: " + cold));
         now.readiness()
                 .ifPresent(ready -> lines.add("coming in: "

@@ -28,6 +28,7 @@ import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 import sillbook.words.PottingSteps;
 import sillbook.words.SuspectWords;
+import sillbook.words.YearWords;
 
 /** The lines of a pot's card. */
 final class CardRows {
@@ -114,8 +115,12 @@ final class CardRows {
         OutcomeWords words = new OutcomeWords(journal);
         rows.addAll(Labelled.each(
                 "Did",
-                journal.outcomesOf(id).stream().map(words::say).toList(),
+                now.life().years().present(journal.outcomesOf(id)).stream()
+                        .map(words::say)
+                        .toList(),
                 state.body().columns()));
+        rows.addAll(Labelled.each(
+                "Before", new YearWords(journal).past(now.life()), state.body().columns()));
         if (now.life().isFailed()) {
             SuspectWords causes = new SuspectWords(journal);
             rows.addAll(Labelled.each(
