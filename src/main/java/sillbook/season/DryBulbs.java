@@ -31,16 +31,23 @@ final class DryBulbs {
     DryBulbs(Journal journal, Figures figures, List<PotLife> lives, LocalDate today) {
         this.journal = journal;
         this.today = today;
-        Map<Id<Purchase>, Integer> potted = potted(lives);
-        journal.purchases().all().stream()
+        List<Purchase> waiting = journal.purchases().all().stream()
                 .filter(purchase -> purchase.state() == State.IN_HAND)
+                .filter(purchase -> purchase.waits().isPresent())
                 .sorted(Comparator.comparing(Purchase::day).thenComparing(Purchase::id))
-                .forEach(purchase -> purchase.waits().ifPresent(place -> {
-                    int left = purchase.sound() - potted.getOrDefault(purchase.id(), 0);
-                    if (left > 0) {
-                        byPlace.computeIfAbsent(place, at -> new ArrayList<>()).add(waiting(purchase, left, figures));
-                    }
-                }));
+                .toList();
+        if (!waiting.isEmpty()) {
+            Map<Id<Purchase>, Integer> potted = potted(lives);
+            waiting.forEach(
+                    purchase -> add(purchase, purchase.sound() - potted.getOrDefault(purchase.id(), 0), figures));
+        }
+    }
+
+    private void add(Purchase purchase, int left, Figures figures) {
+        if (left > 0) {
+            byPlace.computeIfAbsent(purchase.waits().orElseThrow(), at -> new ArrayList<>())
+                    .add(waiting(purchase, left, figures));
+        }
     }
 
     /** Bulbs of each purchase that are in pots; those of a pot that is made and waits to be potted are still dry. */
