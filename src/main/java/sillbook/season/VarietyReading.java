@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -47,7 +48,19 @@ final class VarietyReading {
                 .orElseGet(() -> inIt(pot).stream()
                         .filter(variety -> !own.contains(List.<Id<?>>of(pot.id(), variety)))
                         .toList());
-        outcome.score().ifPresent(score -> spokenFor.forEach(variety -> count(variety, pot.season(), score)));
+        outcome.score().ifPresent(score -> spokenFor.forEach(variety -> count(variety, winter(pot, outcome), score)));
+    }
+
+    /** The winter it speaks of: the pot's own, or of a plant that lives on the one it had come to. */
+    private Season winter(Pot pot, Outcome outcome) {
+        LocalDate day = outcome.day().likely();
+        return pot.season().isBefore(journal.seasonOf(day))
+                ? History.read(journal, pot, day)
+                        .years()
+                        .woken()
+                        .map(woken -> journal.seasonOf(woken.likely()))
+                        .orElse(pot.season())
+                : pot.season();
     }
 
     private static List<Id<Variety>> inIt(Pot pot) {

@@ -209,6 +209,16 @@ class LivingOnTest {
     }
 
     @Test
+    void theRecordOfTheVarietyCountsEachWinterByItself() {
+        bloomed().of(2027).outcome("3 jul", 2);
+        house.cared("18 nov", Care.WOKEN).flowered("3 jan").outcome("5 jan", 5);
+        assertThat(house.on("6 jan").varieties().get(0).winters())
+                .containsExactly(
+                        new VarietyNow.Winter(new Season(2026), List.of(4, 2)),
+                        new VarietyNow.Winter(new Season(2027), List.of(5)));
+    }
+
+    @Test
     void whatWasPlantedOutAsksForNothingMore() {
         bloomed().cared("1 may", Care.PLANTED_OUT);
         assertThat(asked("2 may")).isEmpty();
