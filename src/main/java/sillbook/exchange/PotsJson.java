@@ -25,6 +25,7 @@ import sillbook.season.PotNow;
 import sillbook.season.Stay;
 import sillbook.season.Suspect;
 import sillbook.season.WishNow;
+import sillbook.season.Years;
 import sillbook.words.CautionWords;
 import sillbook.words.Entries;
 import sillbook.words.Provisos;
@@ -170,12 +171,23 @@ public final class PotsJson {
                 .object("display", now.life().display(), in -> display(in, outlook.inDisplay(in.value())))
                 .list("batch", outlook.batchOf(id), this::part)
                 .list("history", journal.history(id), this::entry)
+                .list("winters", now.life().years().past(), this::winter)
                 .list("outcomes", journal.outcomesOf(id), outcome -> OutcomeJson.of(named, outcome))
                 .list(
                         "causes",
                         now.life().isFailed() ? outlook.suspects(id, journal.failureOf(id)) : List.of(),
                         this::suspect)
                 .texts("cautions", new CautionWords(Handbook.standard(), journal.settings()).of(journal, pot));
+    }
+
+    /** A winter of a plant that lives on, once it is over. */
+    private Fields winter(Years.Year year) {
+        Bloom.Points bloom = year.bloom().pot();
+        return new Fields()
+                .day("began", year.began())
+                .day("ended", year.endExclusive())
+                .happened("firstFlower", bloom.firstFlower())
+                .happened("pastBloom", bloom.pastBloom());
     }
 
     private Fields suspect(Suspect suspect) {

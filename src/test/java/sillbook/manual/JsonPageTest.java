@@ -31,7 +31,9 @@ class JsonPageTest {
             "T4 staked",
             "place cellar, room 3, hazard fruit",
             "place garage fridge, cold 1 feb to 1 mar",
-            "bought 20 Tuesday Coat, cellar, cooled 9 weeks, 1 jan");
+            "bought 20 Tuesday Coat, cellar, cooled 9 weeks, 1 jan",
+            "A1 past bloom",
+            "A1 woken");
 
     private static final List<String> COMMANDS = List.of(
             "today",
@@ -39,6 +41,7 @@ class JsonPageTest {
             "pots",
             "pot T4",
             "pot T4 --season 2025",
+            "pot A1",
             "pot H5",
             "pot T7 --season 2025",
             "places",

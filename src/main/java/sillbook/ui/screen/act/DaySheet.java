@@ -23,6 +23,7 @@ import sillbook.ui.screen.form.Reading;
 import sillbook.ui.screen.form.Remark;
 import sillbook.ui.screen.form.Sheet;
 import sillbook.ui.screen.form.Suggestion;
+import sillbook.words.CautionWords;
 import sillbook.words.Heard;
 import sillbook.words.Vocabulary;
 
@@ -155,7 +156,14 @@ public record DaySheet(Pots pots, What what, Optional<Id<Place>> place, List<Var
         String hint = blank.equals(VARIETY)
                 ? "Which of those in the pot; left empty, the pot as a whole."
                 : "The day it was: today, fri, 14 nov, about 5 jan.";
-        return Aside.of("", hint, "");
+        return Aside.of("", hint, what == What.REPOTTED ? care(state) : "");
+    }
+
+    /** Sap and dust, where the pot is emptied. */
+    private String care(State state) {
+        CautionWords cautions =
+                new CautionWords(state.kit().handbook(), state.journal().settings());
+        return cautions.beforePotting().map(caution -> "▴ " + caution).orElse("");
     }
 
     @Override

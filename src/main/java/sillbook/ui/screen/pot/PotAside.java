@@ -15,6 +15,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 import sillbook.words.VerdictWords;
+import sillbook.words.YearWords;
 
 /** The two lines in the foot on a pot. */
 public record PotAside(State state) {
@@ -63,7 +64,9 @@ public record PotAside(State state) {
     private Optional<String> what(PotNow now) {
         Pot pot = now.life().pot();
         Kind kind = state.journal().varieties().get(pot.first().variety()).kind();
-        return Optional.of(names().nameAndCount(List.of(pot.id())) + ", " + kind + ".");
+        String winter = YearWords.which(now.life());
+        return Optional.of(names().nameAndCount(List.of(pot.id())) + ", " + kind
+                + (winter.isEmpty() ? "" : ", its " + winter) + ".");
     }
 
     private static Optional<String> cold(PotNow now) {
