@@ -7,6 +7,7 @@ import static sillbook.season.Winter.winter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Event;
+import sillbook.model.Happening.Care;
 import sillbook.model.Id;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
@@ -36,6 +37,36 @@ class PotCardTest {
     void aPotInBloomAndAKindWithoutCold() {
         Golden.check("pot-card-in-bloom", open("C1").state());
         Golden.check("pot-card-without-cold", open("A1").state());
+    }
+
+    /** An amaryllis of the winter before, fed, outdoors, rested and woken again. */
+    private static Winter amaryllis() {
+        return winter().of(2025)
+                .place("kitchen sill", Sort.WARM_SILL)
+                .place("loft", Sort.OTHER)
+                .pot("A1", "Umbrella Street", "amaryllis")
+                .potted("20 nov", "kitchen sill")
+                .flowered("10 jan")
+                .outcome("14 jan", 4)
+                .pastBloom("10 feb")
+                .cared("1 mar", Care.FED)
+                .cared("25 may", Care.OUTDOORS)
+                .of(2026)
+                .then("A1")
+                .cared("15 sep", Care.BROUGHT_IN)
+                .cared("18 sep", Care.RESTED)
+                .cared("20 nov", Care.WOKEN);
+    }
+
+    @Test
+    void aPlantThatLivesOnTellsItsWintersBefore() {
+        Desk lives = Desk.over(amaryllis().journal());
+        Golden.check("pots-lives-on", lives.press("2").state());
+        lives.press("Enter");
+        Golden.check("pot-card-lives-on", lives.state());
+        assertThat(String.join("\n", lives.lines()))
+                .contains("Before 2025-26: in flower 10 Jan to 10 Feb, outcome 4 of 5")
+                .contains("its winter 2");
     }
 
     @Test
