@@ -228,7 +228,8 @@ public final class Outlook {
     /** Why the figures shown for a pot are what they are. */
     public List<Why<?>> whys(Id<Pot> pot) {
         PotNow now = pot(pot);
-        return new WhyReading(foretell(now.life()), now.next()).list();
+        Foretold foretold = foretell(now.life());
+        return new WhyReading(foretold, now.next(), new YearJobs(new JobSite(foretold, neighbours))).list();
     }
 
     /**

@@ -3,18 +3,24 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
+import sillbook.model.JobKind;
 import sillbook.reckon.dates.Milestone;
 
 /** Gives each figure shown for a pot its reasons, in the order they are shown. */
-record WhyReading(Foretold pot, Optional<Job.OfPots> next) {
+record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year) {
+    private static final Set<JobKind> OF_YEAR = EnumSet.of(
+            JobKind.FEED, JobKind.PUT_OUTDOORS, JobKind.TAKE_INDOORS, JobKind.START_REST, JobKind.WAKE, JobKind.REPOT);
 
     List<Why<?>> list() {
         List<Why<?>> whys = new ArrayList<>();
+        next.map(Job.OfPots::kind).filter(OF_YEAR::contains).map(year::why).ifPresent(whys::add);
         cold(whys);
         pot.readiness().ifPresent(ready -> whys.add(mayComeIn(ready)));
         useBy().ifPresent(whys::add);

@@ -12,9 +12,10 @@ import sillbook.handbook.FigureName;
 import sillbook.model.Day;
 import sillbook.model.Happening.Care;
 import sillbook.model.JobKind;
+import sillbook.model.OwnFigure.Range;
 import sillbook.model.Season;
 import sillbook.model.Stage;
-import sillbook.reckon.dates.Window;
+import sillbook.reckon.dates.DayCount;
 
 /**
  * The jobs of a plant that lives on, from one bloom to the next: fed while in leaf, outdoors for the summer, in, to rest, woken, and
@@ -90,64 +91,57 @@ final class YearJobs {
     }
 
     Job.OfPots job(JobKind kind) {
+        Stage stage = kind == JobKind.REPOT ? Stage.WARM_ROOM : Stage.AFTER_BLOOM;
+        return site.draft(kind, why(kind).result(), stage).to(Optional.empty()).job();
+    }
+
+    /** From which day a job is counted, and how far. Where it goes is the grower's to say. */
+    Why.OfYear why(JobKind kind) {
         return switch (kind) {
-            case FEED -> growing(kind, feeding());
-            case PUT_OUTDOORS -> growing(kind, outdoors());
-            case TAKE_INDOORS, START_REST -> growing(kind, indoors());
-            case WAKE ->
-                growing(kind, after(pot.life().restingSince().orElseThrow().likely(), FigureName.REST));
-            case REPOT -> repot(pot.begun());
+            case FEED -> after(kind, fed(), FigureName.FEED);
+            case WAKE -> after(kind, pot.life().restingSince().orElseThrow().likely(), FigureName.REST);
+            case PUT_OUTDOORS -> outdoors(kind);
+            case TAKE_INDOORS, START_REST -> indoors(kind);
+            case REPOT -> Why.OfYear.of(kind, pot.begun(), DayCount.ofWeeks(0, 0, WEEKS_TO_REPOT), List.of());
             default -> throw new IllegalArgumentException(kind + " belongs to no plant that lives on");
         };
     }
 
-    /** Where it goes is the grower's to say: outdoors, or wherever it is cool or warm. */
-    private Job.OfPots growing(JobKind kind, Window window) {
-        return site.draft(kind, window, Stage.AFTER_BLOOM).to(Optional.empty()).job();
+    private LocalDate fed() {
+        return pot.life()
+                .last(Care.FED)
+                .map(fed -> fed.day().likely())
+                .filter(pot.begun()::isBefore)
+                .orElseGet(pot::begun);
     }
 
-    private Job.OfPots repot(LocalDate woken) {
-        return site.draft(JobKind.REPOT, new Window(woken, woken, woken.plusWeeks(WEEKS_TO_REPOT)), Stage.WARM_ROOM)
-                .to(Optional.empty())
-                .job();
+    private Why.OfYear after(JobKind kind, LocalDate day, FigureName name) {
+        FigureInForce figure = pot.figures().find(name).orElseThrow();
+        Range weeks = figure.range();
+        DayCount length = DayCount.ofDays(days(weeks.low()), days(weeks.typical()), days(weeks.high()));
+        return Why.OfYear.of(kind, day, length, List.of(figure));
     }
 
-    private Window feeding() {
-        return after(
-                pot.life()
-                        .last(Care.FED)
-                        .map(fed -> fed.day().likely())
-                        .filter(pot.begun()::isBefore)
-                        .orElseGet(pot::begun),
-                FigureName.FEED);
-    }
-
-    private Window after(LocalDate day, FigureName figure) {
-        return pot.figures()
-                .find(figure)
-                .map(FigureInForce::range)
-                .map(range -> new Window(
-                        day.plusDays(days(range.low())),
-                        day.plusDays(days(range.typical())),
-                        day.plusDays(days(range.high()))))
-                .orElseThrow();
-    }
-
-    private static long days(double weeks) {
-        return Math.round(Math.min(weeks, Figures.MOST_WEEKS) * DAYS_IN_WEEK);
+    private static double days(double weeks) {
+        return Math.min(weeks, Figures.MOST_WEEKS) * DAYS_IN_WEEK;
     }
 
     /** In the first autumn after its bloom. */
-    private Window indoors() {
-        LocalDate from = inWeek(autumn(), INDOORS_FROM_WEEK);
-        return new Window(from, from, inWeek(autumn(), INDOORS_BY_WEEK));
+    private Why.OfYear indoors(JobKind kind) {
+        DayCount weeks = DayCount.ofWeeks(INDOORS_FROM_WEEK, INDOORS_FROM_WEEK, INDOORS_BY_WEEK);
+        return Why.OfYear.of(kind, site.neighbours().firstDay(autumn()), weeks, List.of());
     }
 
     /** In the spring before that; at once when it was in flower until later. */
-    private Window outdoors() {
-        LocalDate from = inWeek(autumn().previous(), OUTDOORS_FROM_WEEK);
-        LocalDate first = from.isBefore(pot.begun()) ? pot.begun() : from;
-        return new Window(first, first, first.plusWeeks(1));
+    private Why.OfYear outdoors(JobKind kind) {
+        LocalDate spring = inWeek(autumn().previous(), OUTDOORS_FROM_WEEK);
+        return spring.isBefore(pot.begun())
+                ? Why.OfYear.of(kind, pot.begun(), DayCount.ofWeeks(0, 0, 1), List.of())
+                : Why.OfYear.of(
+                        kind,
+                        site.neighbours().firstDay(autumn().previous()),
+                        DayCount.ofWeeks(OUTDOORS_FROM_WEEK, OUTDOORS_FROM_WEEK, OUTDOORS_FROM_WEEK + 1),
+                        List.of());
     }
 
     private Season autumn() {

@@ -4,6 +4,7 @@ package sillbook.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Handbook;
+import sillbook.model.Happening.Care;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.DayCount;
@@ -173,7 +175,42 @@ class WhyTest {
     private List<Why<?>> all() {
         List<Why<?>> all = new ArrayList<>(house.on("15 jan").whys(house.id("T1")));
         all.add(Why.RoundDue.of(Map.of(house.id("T1"), house.day("1 oct")), Map.of(), Optional.empty(), 10));
+        all.addAll(ofYears());
         return all;
+    }
+
+    /** Fed in spring, and at rest in autumn. */
+    private static List<Why<?>> ofYears() {
+        Winter amaryllis = winter().place("sill", Sort.WARM_SILL)
+                .pot("A1", "Umbrella Street", "amaryllis")
+                .potted("20 nov", "sill")
+                .flowered("10 jan")
+                .outcome("14 jan", 4)
+                .pastBloom("10 feb");
+        List<Why<?>> whys = new ArrayList<>(amaryllis.on("1 mar").whys(amaryllis.id("A1")));
+        amaryllis.then("A1").cared("1 jun", Care.RESTED);
+        whys.addAll(amaryllis.on("10 jun").whys(amaryllis.id("A1")));
+        return whys.stream()
+                .filter(Why.OfYear.class::isInstance)
+                .<Why<?>>map(why -> why)
+                .toList();
+    }
+
+    /** Two weeks after the bloom it is fed (Iowa State University, in the Logan Herald), after 8 of rest it is woken (the same, 2020). */
+    @Test
+    void aPlantThatLivesOnSaysFromWhenItsJobIsCounted() {
+        assertThat(ofYears())
+                .extracting(why -> (Object) why.result())
+                .containsExactly(
+                        new Window(day("24 feb"), day("3 mar"), day("10 mar")),
+                        new Window(
+                                day("27 jul").plusYears(1),
+                                day("3 aug").plusYears(1),
+                                day("10 aug").plusYears(1)));
+    }
+
+    private LocalDate day(String told) {
+        return house.day(told);
     }
 
     private static final class NameOfCase implements Why.Cases<String> {
@@ -190,6 +227,11 @@ class WhyTest {
         @Override
         public String mayComeIn(Why.MayComeIn why) {
             return "MayComeIn";
+        }
+
+        @Override
+        public String ofYear(Why.OfYear why) {
+            return "OfYear";
         }
 
         @Override

@@ -11,10 +11,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import sillbook.model.Id;
+import sillbook.model.JobKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Wish;
+import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.Window;
 import sillbook.season.Deadline;
 import sillbook.season.Outlook;
 import sillbook.season.Why;
@@ -153,5 +158,43 @@ class WhyWordsTest {
                         new Line("last", "not every pot was looked at since", "Sat 2 Jan"),
                         new Line("every", "the place's own interval", "10 days"));
         assertThat(due.total()).isEqualTo("Tue 12 Jan 2027");
+    }
+
+    @Test
+    void aRoundWithDryBulbsIsWeekly() {
+        LocalDate last = LocalDate.of(2027, 1, 2);
+
+        Explanation due = words.say(
+                new Why.RoundDue(Map.of(), Map.of(new Id<>(7, 7), last), Optional.empty(), 7, last.plusDays(7)));
+
+        assertThat(due.sum())
+                .containsExactly(
+                        new Line("last", "not all there was looked at since", "Sat 2 Jan"),
+                        new Line("every", "with dry bulbs weekly, or the place's own interval", "7 days"));
+    }
+
+    /** From 3 January on so many days; the sources are the handbook's. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            FEED         | feed about Sun 24 Jan                  | fed, or past bloom | While it is in leaf
+            WAKE         | wake: water, warm about Sun 24 Jan     | at rest since      | So many weeks of rest
+            PUT_OUTDOORS | put outdoors about Sun 24 Jan          | season or bloom    | Outdoors from late May
+            TAKE_INDOORS | take indoors about Sun 24 Jan          | season or bloom    | In, and to rest, by the middle or end
+            START_REST   | start its rest about Sun 24 Jan        | season or bloom    | In, and to rest, by the middle or end
+            REPOT        | repot about Sun 24 Jan                 | woken              | On waking, once it has been 3 years
+            """)
+    void aJobOfAPlantThatLivesOnSaysFromWhenItIsCounted(JobKind job, String title, String from, String rule) {
+        LocalDate day = LocalDate.of(2027, 1, 3);
+        Explanation said = words.say(new Why.OfYear(
+                job,
+                day,
+                DayCount.of(14, 21, 28),
+                List.of(),
+                new Window(day.plusDays(14), day.plusDays(21), day.plusDays(28))));
+
+        assertThat(said.title()).isEqualTo(title);
+        assertThat(said.rule()).startsWith(rule);
+        assertThat(said.sum()).first().isEqualTo(new Line(from, "", "Sun 3 Jan"));
+        assertThat(said.total()).isEqualTo("17 Jan, 24 Jan, 31 Jan");
     }
 }
