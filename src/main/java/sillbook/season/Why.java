@@ -16,7 +16,6 @@ import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.Source;
 import sillbook.model.Id;
-import sillbook.model.JobKind;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.Stage;
@@ -31,7 +30,16 @@ import sillbook.reckon.dates.Window;
  *
  * @param <R> what comes out
  */
-public sealed interface Why<R> {
+public sealed interface Why<R>
+        permits Why.ColdSoFar,
+                Why.ColdNeeded,
+                Why.MayComeIn,
+                Why.UseBy,
+                Why.NeededForWish,
+                Why.StageBegins,
+                Why.Late,
+                Why.RoundDue,
+                WhyOfYear {
 
     /** One answer for each rule. */
     interface Cases<T> {
@@ -51,7 +59,7 @@ public sealed interface Why<R> {
 
         T roundDue(RoundDue why);
 
-        T ofYear(OfYear why);
+        T ofYear(WhyOfYear why);
     }
 
     <T> T fold(Cases<T> cases);
@@ -253,43 +261,6 @@ public sealed interface Why<R> {
         @Override
         public Set<Lever> levers() {
             return EnumSet.of(Lever.A_DAY, Lever.OWN_FIGURE, Lever.A_MOVE, Lever.WISH);
-        }
-    }
-
-    /**
-     * When a job of a plant that lives on can be done.
-     *
-     * @param from the day it is counted from: of the last feeding, of the rest's beginning, of the waking; else the season's first
-     * @param after days from then on
-     */
-    record OfYear(JobKind job, LocalDate from, DayCount after, List<FigureInForce> figures, Window result)
-            implements Why<Window> {
-        public OfYear {
-            figures = List.copyOf(figures);
-        }
-
-        static OfYear of(JobKind job, LocalDate from, DayCount after, List<FigureInForce> figures) {
-            return new OfYear(job, from, after, figures, Window.on(from).plus(after));
-        }
-
-        @Override
-        public <T> T fold(Cases<T> cases) {
-            return cases.ofYear(this);
-        }
-
-        @Override
-        public Window recomputed() {
-            return Window.on(from).plus(after);
-        }
-
-        @Override
-        public List<String> ruleSources() {
-            return job == JobKind.REPOT ? List.of(Source.COMMON_PRACTICE) : List.of("isu-logan", "isu-2020");
-        }
-
-        @Override
-        public Set<Lever> levers() {
-            return figures.isEmpty() ? EnumSet.of(Lever.A_DAY) : EnumSet.of(Lever.A_DAY, Lever.OWN_FIGURE);
         }
     }
 

@@ -96,13 +96,13 @@ final class YearJobs {
     }
 
     /** From which day a job is counted, and how far. Where it goes is the grower's to say. */
-    Why.OfYear why(JobKind kind) {
+    WhyOfYear why(JobKind kind) {
         return switch (kind) {
             case FEED -> after(kind, fed(), FigureName.FEED);
             case WAKE -> after(kind, pot.life().restingSince().orElseThrow().likely(), FigureName.REST);
             case PUT_OUTDOORS -> outdoors(kind);
             case TAKE_INDOORS, START_REST -> indoors(kind);
-            case REPOT -> Why.OfYear.of(kind, pot.begun(), DayCount.ofWeeks(0, 0, WEEKS_TO_REPOT), List.of());
+            case REPOT -> WhyOfYear.of(kind, pot.begun(), DayCount.ofWeeks(0, 0, WEEKS_TO_REPOT), List.of());
             default -> throw new IllegalArgumentException(kind + " belongs to no plant that lives on");
         };
     }
@@ -115,11 +115,11 @@ final class YearJobs {
                 .orElseGet(pot::begun);
     }
 
-    private Why.OfYear after(JobKind kind, LocalDate day, FigureName name) {
+    private WhyOfYear after(JobKind kind, LocalDate day, FigureName name) {
         FigureInForce figure = pot.figures().find(name).orElseThrow();
         Range weeks = figure.range();
         DayCount length = DayCount.ofDays(days(weeks.low()), days(weeks.typical()), days(weeks.high()));
-        return Why.OfYear.of(kind, day, length, List.of(figure));
+        return WhyOfYear.of(kind, day, length, List.of(figure));
     }
 
     private static double days(double weeks) {
@@ -127,17 +127,17 @@ final class YearJobs {
     }
 
     /** In the first autumn after its bloom. */
-    private Why.OfYear indoors(JobKind kind) {
+    private WhyOfYear indoors(JobKind kind) {
         DayCount weeks = DayCount.ofWeeks(INDOORS_FROM_WEEK, INDOORS_FROM_WEEK, INDOORS_BY_WEEK);
-        return Why.OfYear.of(kind, site.neighbours().firstDay(autumn()), weeks, List.of());
+        return WhyOfYear.of(kind, site.neighbours().firstDay(autumn()), weeks, List.of());
     }
 
     /** In the spring before that; at once when it was in flower until later. */
-    private Why.OfYear outdoors(JobKind kind) {
+    private WhyOfYear outdoors(JobKind kind) {
         LocalDate spring = inWeek(autumn().previous(), OUTDOORS_FROM_WEEK);
         return spring.isBefore(pot.begun())
-                ? Why.OfYear.of(kind, pot.begun(), DayCount.ofWeeks(0, 0, 1), List.of())
-                : Why.OfYear.of(
+                ? WhyOfYear.of(kind, pot.begun(), DayCount.ofWeeks(0, 0, 1), List.of())
+                : WhyOfYear.of(
                         kind,
                         site.neighbours().firstDay(autumn().previous()),
                         DayCount.ofWeeks(OUTDOORS_FROM_WEEK, OUTDOORS_FROM_WEEK, OUTDOORS_FROM_WEEK + 1),

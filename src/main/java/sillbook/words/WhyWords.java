@@ -20,6 +20,7 @@ import sillbook.season.Lever;
 import sillbook.season.Noted;
 import sillbook.season.Prospect;
 import sillbook.season.Why;
+import sillbook.season.WhyOfYear;
 import sillbook.words.Explanation.Line;
 
 /** Whys as they are read. */
@@ -173,7 +174,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     }
 
     @Override
-    public Explanation ofYear(Why.OfYear why) {
+    public Explanation ofYear(WhyOfYear why) {
         List<Line> sum = List.of(
                 new Line(yearFrom(why.job()), "", Days.day(why.from())), new Line("then", "", range(why.after())));
         return page(

@@ -191,7 +191,7 @@ class WhyTest {
         amaryllis.then("A1").cared("1 jun", Care.RESTED);
         whys.addAll(amaryllis.on("10 jun").whys(amaryllis.id("A1")));
         return whys.stream()
-                .filter(Why.OfYear.class::isInstance)
+                .filter(WhyOfYear.class::isInstance)
                 .<Why<?>>map(why -> why)
                 .toList();
     }
@@ -230,8 +230,8 @@ class WhyTest {
         }
 
         @Override
-        public String ofYear(Why.OfYear why) {
-            return "OfYear";
+        public String ofYear(WhyOfYear why) {
+            return "WhyOfYear";
         }
 
         @Override

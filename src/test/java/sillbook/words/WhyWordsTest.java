@@ -23,6 +23,7 @@ import sillbook.reckon.dates.Window;
 import sillbook.season.Deadline;
 import sillbook.season.Outlook;
 import sillbook.season.Why;
+import sillbook.season.WhyOfYear;
 import sillbook.words.Explanation.Line;
 import sillbook.words.line.Bench;
 
@@ -185,7 +186,7 @@ class WhyWordsTest {
             """)
     void aJobOfAPlantThatLivesOnSaysFromWhenItIsCounted(JobKind job, String title, String from, String rule) {
         LocalDate day = LocalDate.of(2027, 1, 3);
-        Explanation said = words.say(new Why.OfYear(
+        Explanation said = words.say(new WhyOfYear(
                 job,
                 day,
                 DayCount.of(14, 21, 28),
