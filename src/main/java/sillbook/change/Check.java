@@ -105,6 +105,6 @@ public record Check(Map<Id<Pot>, Findings> found, Map<Id<Purchase>, Findings> fe
                 .map(purchase -> "bulbs of "
                         + Said.variety(
                                 journal, journal.purchases().get(purchase).variety()));
-        return Stream.concat(pots, bulbs).collect(Collectors.joining(", "));
+        return Stream.concat(pots, bulbs.distinct()).collect(Collectors.joining(", "));
     }
 }

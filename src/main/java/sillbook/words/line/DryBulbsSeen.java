@@ -23,22 +23,26 @@ final class DryBulbsSeen {
     static void of(List<Purchase> bulbs, Findings seen, Map<Id<Purchase>, Findings> felt, Draft draft) {
         Findings findings = seen.ofDryBulbs();
         LengthUnit unit = draft.bench().journal().settings().lengths();
-        for (Purchase purchase : bulbs) {
-            String whose = "bulbs of "
-                    + Lines.quoted(draft.bench()
-                            .journal()
-                            .varieties()
-                            .get(purchase.variety())
-                            .name());
+        bulbs.forEach(purchase -> felt.put(purchase.id(), findings));
+        bulbs.stream().map(purchase -> whose(purchase, draft)).distinct().forEach(whose -> {
             if (findings.equals(Findings.NOTHING)) {
                 draft.ask(
                         "firm or soft?",
                         "How are the dry " + whose + "? Write firm, soft, mould, or trouble with a few words.");
             }
             draft.means(whose + " " + Entries.findings(findings, unit));
-            felt.put(purchase.id(), findings);
             sayWhatToDo(findings, whose, draft);
-        }
+        });
+    }
+
+    /** Of two purchases of a variety that is said once. */
+    private static String whose(Purchase purchase, Draft draft) {
+        return "bulbs of "
+                + Lines.quoted(draft.bench()
+                        .journal()
+                        .varieties()
+                        .get(purchase.variety())
+                        .name());
     }
 
     private static void sayWhatToDo(Findings findings, String whose, Draft draft) {

@@ -82,16 +82,17 @@ final class RoundForm implements Form {
         draft.change(new Check(found, felt, Optional.of(place.id()), Slots.day(filled, draft.bench())));
     }
 
-    /** Those named are not as the others, which are firm. */
+    /** Those named are not as the others, which are firm; bulbs of the variety that wait elsewhere are not meant. */
     private static void bulbs(Sights.Group group, Place place, Map<Id<Purchase>, Findings> felt, Draft draft) {
-        for (Purchase bulbs : group.bulbs()) {
-            if (!felt.containsKey(bulbs.id())) {
-                draft.ask(
-                        "not there",
-                        "They do not wait in the " + place.name() + ". Write what you felt in a line of its own.");
-            }
+        List<Purchase> here = group.bulbs().stream()
+                .filter(bulbs -> felt.containsKey(bulbs.id()))
+                .toList();
+        if (here.isEmpty() && !group.bulbs().isEmpty()) {
+            draft.ask(
+                    "not there",
+                    "They do not wait in the " + place.name() + ". Write what you felt in a line of its own.");
         }
-        DryBulbsSeen.of(group.bulbs(), Sights.together(Findings.DRY_WELL, group.seen()), felt, draft);
+        DryBulbsSeen.of(here, Sights.together(Findings.DRY_WELL, group.seen()), felt, draft);
     }
 
     /** Where the others are dry and so watered, one that is not dry is not watered either, unless it is said. */
