@@ -81,9 +81,7 @@ public record StepsSlip(Way way, List<TakenStep> steps, int last) implements Lay
     @Override
     public List<Offer> offers(State state) {
         return List.of(
-                Offer.of(Action.AGREE, () -> go(state))
-                        .saying(way.does() + " " + (last + 1))
-                        .offIf(steps.isEmpty(), "the steps are still being read"),
+                Offer.of(Action.AGREE, () -> go(state)).saying(way.does() + " " + (last + 1)),
                 Offer.byKey(Action.HOW_FAR, key -> Step.to(state.withTop(moved(key)))),
                 offer(state.lifted(), way.other()));
     }
@@ -93,6 +91,7 @@ public record StepsSlip(Way way, List<TakenStep> steps, int last) implements Lay
         return new StepsSlip(way, steps, Math.max(0, Math.min(steps.size() - 1, to)));
     }
 
+    /** Who types ahead of the names of the steps means the last one. */
     private Step go(State state) {
         Effect effect = way.go(last + 1);
         return Step.asking(state, effect, state.layers().over().size() - 1);
