@@ -6,10 +6,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sillbook.handbook.FigureName;
 import sillbook.model.Batch;
 import sillbook.model.Day;
@@ -23,20 +25,26 @@ import sillbook.reckon.dates.Window;
 final class Flowers {
     private final Collection<PotNow> pots;
     private final Batches batches;
+    private final Set<Id<Pot>> asked = new HashSet<>();
     private final LocalDate today;
 
     /**
      * The flowers of some pots.
      *
      * @param pots by label
+     * @param due what else is asked today
      */
-    Flowers(Collection<PotNow> pots, Batches batches, LocalDate today) {
+    Flowers(Collection<PotNow> pots, Batches batches, List<Job.OfPots> due, LocalDate today) {
         this.pots = pots;
         this.batches = batches;
         this.today = today;
+        due.forEach(job -> asked.addAll(job.pots()));
     }
 
-    /** The longest in flower first; what is asked today whether it is past stands there, and not here, too. A score is asked of what blooms. */
+    /**
+     * The longest in flower first; what is asked today whether it is past stands there, and not here, too. What is asked for its
+     * score blooms all the same, and stands in both.
+     */
     List<Today.Blooming> inBloom() {
         Map<List<Object>, List<PotNow>> groups = new LinkedHashMap<>();
         pots.stream()
@@ -58,15 +66,13 @@ final class Flowers {
                 (int) ChronoUnit.DAYS.between(began(first), today) + 1,
                 first.figures().find(FigureName.IN_BLOOM).map(figure ->
                         (int) Math.round(figure.range().typical())),
-                jobs.stream().filter(job -> !isScore(job)).findFirst());
+                jobs.stream().filter(job -> !asked.containsAll(job.pots())).findFirst());
     }
 
     private static boolean isAskedToday(PotNow pot) {
-        return pot.next().filter(job -> job.due() == Due.TODAY && !isScore(job)).isPresent();
-    }
-
-    private static boolean isScore(Job.OfPots job) {
-        return job.kind() == JobKind.WRITE_OUTCOME;
+        return pot.next()
+                .filter(job -> job.due() == Due.TODAY && job.kind() != JobKind.WRITE_OUTCOME)
+                .isPresent();
     }
 
     private static LocalDate began(PotNow pot) {

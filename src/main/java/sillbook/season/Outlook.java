@@ -255,13 +255,14 @@ public final class Outlook {
     /** What the day asks for and shows. */
     public Today today() {
         TodaySheet sheet = new TodaySheet(today, current().jobs(), rounds.list());
-        Flowers flowers = new Flowers(current().pots().values(), batches, today);
+        List<Job.OfPots> due = sheet.due();
+        Flowers flowers = new Flowers(current().pots().values(), batches, due, today);
         return new Today(
                 today,
                 season,
                 sheet.late(),
                 sheet.ready(),
-                sheet.due(),
+                due,
                 sheet.checks(),
                 rounds.dailyCare(),
                 sheet.soon(),

@@ -7,11 +7,13 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Stage;
 
 /** Sorts the jobs of a day into the sections they are read in; each job stands in one of them. */
 final class TodaySheet {
@@ -75,11 +77,22 @@ final class TodaySheet {
                 .toList();
     }
 
-    /** By kind of job, but for what a round settles. */
+    /**
+     * By kind of job, but for what a round settles. Of the pots that are to be scored while they bloom one is asked after at a
+     * time, the one whose bloom ends first; the others wait with what blooms.
+     */
     List<Job.OfPots> due() {
+        Optional<Job.OfPots> score = jobs.stream()
+                .filter(job -> job.due() == Due.TODAY && isScoreInBloom(job))
+                .min(Comparator.comparing(job -> job.window().latest()));
         return sorted(Due.TODAY, Comparator.comparing(Job.OfPots::kind)).stream()
                 .filter(job -> !settled.containsAll(job.pots()))
+                .filter(job -> !isScoreInBloom(job) || score.filter(job::equals).isPresent())
                 .toList();
+    }
+
+    private static boolean isScoreInBloom(Job.OfPots job) {
+        return job.kind() == JobKind.WRITE_OUTCOME && job.route().stage() == Stage.IN_BLOOM;
     }
 
     List<Job.OfPots> soon() {

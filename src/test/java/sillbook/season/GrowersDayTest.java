@@ -100,11 +100,12 @@ class GrowersDayTest {
         assertThat(shown).as("jobs of %s", morning.day()).doesNotHaveDuplicates();
         Set<Id<Pot>> heard = new HashSet<>(shown);
         morning.today().opening().forEach(opening -> heard.addAll(opening.pots()));
+        List<PlaceNow> places = morning.places();
         assertThat(morning.pots(morning.today().season()))
                 .as("silent on %s", morning.day())
                 .filteredOn(pot -> pot.life().stage() != Stage.DONE
                         && !heard.contains(pot.life().pot().id()))
-                .allMatch(pot -> isLookComing(pot, morning));
+                .allMatch(pot -> isLookComing(pot, places));
     }
 
     /** Every pot that has a job on Today, as often as it has. */
@@ -119,11 +120,9 @@ class GrowersDayTest {
     }
 
     /** Whether a round or the daily care will ask for the pot where it stands. */
-    private static boolean isLookComing(PotNow pot, Outlook morning) {
-        List<PlaceNow> there = morning.places().stream()
+    private static boolean isLookComing(PotNow pot, List<PlaceNow> places) {
+        return places.stream()
                 .filter(place -> place.pots().contains(pot.life().pot().id()))
-                .toList();
-        return there.stream()
                 .anyMatch(place -> place.round().isPresent()
                         || (place.place().serves() != Stage.COLD
                                 && place.place().checkEveryDays() == 1));

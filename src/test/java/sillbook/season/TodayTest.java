@@ -2,10 +2,12 @@
 package sillbook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static sillbook.season.Winter.winter;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Happening;
 import sillbook.model.Happening.Care;
@@ -176,6 +178,36 @@ class TodayTest {
                 .singleElement()
                 .satisfies(left -> assertThat(left.pots()).isEqualTo(bloom.ids("H1 H2")));
         assertThat(pots(over.due())).containsExactly(bloom.ids("H3"));
+    }
+
+    @Test
+    void oneScoreIsAskedForAtATimeThatOfTheBloomThatEndsFirst() {
+        Winter bloom = house().pot("T1", "Tuesday Coat", "tulip")
+                .potted("1 oct", "cellar")
+                .moved("14 jan", "stair window")
+                .flowered("2 feb")
+                .pot("H1", "Inkwell", "hyacinth")
+                .potted("1 oct", "cellar")
+                .moved("2 jan", "stair window")
+                .flowered("1 feb")
+                .pot("H2", "Inkwell", "hyacinth")
+                .potted("1 oct", "cellar")
+                .moved("2 jan", "stair window")
+                .flowered("2 feb");
+        Today both = bloom.on("5 feb").today();
+        assertThat(pots(both.due())).containsExactly(bloom.ids("H1"));
+        assertThat(both.inBloom())
+                .as("all bloom, and the others wait there to be scored")
+                .extracting(Today.Blooming::pots, blooming -> blooming.job().map(Job.OfPots::kind))
+                .containsExactlyInAnyOrder(
+                        tuple(bloom.ids("H1"), Optional.empty()),
+                        tuple(bloom.ids("T1"), Optional.of(JobKind.WRITE_OUTCOME)),
+                        tuple(bloom.ids("H2"), Optional.of(JobKind.WRITE_OUTCOME)));
+        Today answered = bloom.then("H1").outcome("5 feb", 4).on("5 feb").today();
+        assertThat(pots(answered.due()))
+                .as("the next follows the answer")
+                .hasSize(1)
+                .doesNotContain(bloom.ids("H1"));
     }
 
     @Test
