@@ -18,10 +18,10 @@ import sillbook.words.Days;
 import sillbook.words.Lengths;
 import sillbook.words.PotNames;
 import sillbook.words.RoundWords;
+import sillbook.words.Weeks;
 
 /** The list of a round for paper: what stands there, boxes to tick, and how it is written back. */
 record RoundText(RoundList list, List<String> cautions) {
-    private static final double DAYS_IN_WEEK = 7;
     private static final int WIDTH = 80;
     private static final int LABELS = 8;
     private static final int MOST_LABELS = 18;
@@ -72,8 +72,9 @@ record RoundText(RoundList list, List<String> cautions) {
     /** Bulbs that wait dry: are they firm? */
     private void add(WaitingBulbs bulbs, List<String> lines) {
         String name = "dry " + new PotNames(journal()).variety(bulbs.purchase().variety()) + " x" + bulbs.bulbs();
-        String weeks =
-                bulbs.dry().days() == 0 ? "" : "dry, " + Math.round(bulbs.dry().days() / DAYS_IN_WEEK);
+        String weeks = bulbs.dry().days() == 0
+                ? ""
+                : "dry, " + Math.round(Weeks.ofDays(bulbs.dry().days()));
         String felt = bulbs.felt().map(day -> "felt " + Days.date(day)).orElse("");
         lines.add((Columns.left(Columns.fit(name, NAME - 1), NAME) + Columns.left(weeks, WEEKS - NAME) + felt)
                 .stripTrailing());

@@ -12,8 +12,6 @@ import sillbook.season.WaitingBulbs;
 /** What a day says of a place that wants attention. */
 public record AttentionWords(Journal journal) implements Attention.Cases<String> {
 
-    private static final double DAYS_IN_WEEK = 7;
-
     public String say(Attention attention) {
         return attention.fold(this);
     }
@@ -56,7 +54,7 @@ public record AttentionWords(Journal journal) implements Attention.Cases<String>
         WaitingBulbs bulbs = attention.bulbs();
         String variety = new PotNames(journal).variety(bulbs.purchase().variety());
         return name(attention.place()) + ": " + variety + " "
-                + Weeks.say(bulbs.dry().days() / DAYS_IN_WEEK) + " dry, pot by " + Days.date(attention.potBy());
+                + Weeks.sayDays(bulbs.dry().days()) + " dry, pot by " + Days.date(attention.potBy());
     }
 
     private String name(Id<Place> place) {

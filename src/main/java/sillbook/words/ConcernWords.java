@@ -8,7 +8,6 @@ import sillbook.season.Destination;
 
 /** What the grower should know of a pot, as sentences. */
 public record ConcernWords(Journal journal) implements Concern.Cases<String> {
-    private static final double DAYS_IN_WEEK = 7;
 
     public String say(Concern concern) {
         return concern.fold(this);
@@ -24,7 +23,7 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
     public String tooWarmHere(Concern.TooWarmHere concern) {
         String shoot =
                 "Shoot " + Lengths.say(concern.shoot(), journal.settings().lengths());
-        String weeks = Weeks.say(concern.daysShort() / DAYS_IN_WEEK);
+        String weeks = Weeks.sayDays(concern.daysShort());
         String colder = concern.colder().map(place -> " " + colder(place)).orElse("");
         return shoot + ", but " + weeks + " short of cold: it is too warm here. Move it colder, do not bring it in."
                 + colder;
@@ -47,7 +46,7 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
     @Override
     public String coldEnds(Concern.ColdEnds concern) {
         return "The " + journal.places().get(concern.place()).name() + " is no longer cold from "
-                + Days.date(concern.endsOn()) + ", " + Weeks.say(concern.daysShort() / DAYS_IN_WEEK) + " too early.";
+                + Days.date(concern.endsOn()) + ", " + Weeks.sayDays(concern.daysShort()) + " too early.";
     }
 
     /** {@code The trench did not pass 1 C in its first 2 weeks: roots hardly grow so near freezing. Look for them before it comes in.} */

@@ -16,7 +16,6 @@ import sillbook.season.WaitingBulbs;
 
 /** What is said of bulbs that wait dry: how long they may, and how they are kept. */
 public record DryBulbWords(Journal journal, Handbook handbook, Figures figures) {
-    private static final double DAYS_IN_WEEK = 7;
 
     /** How they are kept, and kept apart from food and fruit; one text a line. */
     public List<String> keeping() {
@@ -43,7 +42,7 @@ public record DryBulbWords(Journal journal, Handbook handbook, Figures figures) 
 
     private static String had(WaitingBulbs bulbs) {
         int days = bulbs.dry().days();
-        return days == 0 ? "No dry cold so far" : Weeks.say(days / DAYS_IN_WEEK) + " of dry cold";
+        return days == 0 ? "No dry cold so far" : Weeks.sayDays(days) + " of dry cold";
     }
 
     private String rooting(Kind kind) {

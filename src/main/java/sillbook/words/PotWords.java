@@ -22,7 +22,6 @@ import sillbook.season.PotNow;
 
 /** How a pot stands, in sentences. */
 public record PotWords(Journal journal, LocalDate today) {
-    private static final double DAYS_IN_WEEK = 7;
 
     private static final Vocabulary<Care> WEARS = Vocabulary.<Care>of("care that stays")
             .with(Care.HOODED, "hooded")
@@ -34,10 +33,10 @@ public record PotWords(Journal journal, LocalDate today) {
      * them count. Without a full stop.
      */
     public static String cold(int daysIn, int daysColdEnough) {
-        String in = Weeks.say(daysIn / DAYS_IN_WEEK) + " in";
+        String in = Weeks.sayDays(daysIn) + " in";
         return daysIn == daysColdEnough
                 ? in
-                : in + ", about " + Weeks.number(daysColdEnough / DAYS_IN_WEEK) + " cold enough";
+                : in + ", about " + Weeks.number(Weeks.ofDays(daysColdEnough)) + " cold enough";
     }
 
     /** The same of a pot; empty while it has had no cold, and where it needs none. */

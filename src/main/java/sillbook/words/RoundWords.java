@@ -21,7 +21,6 @@ import sillbook.season.PotNow;
 
 /** What a round says of pots, on the screen and on paper, and the line it is written as. */
 public record RoundWords(Journal journal) {
-    private static final int DAYS_IN_WEEK = 7;
     private static final Pattern PARTS_WORDS = Pattern.compile("[,;:()'‘’]");
 
     /** Those of one batch together, where the first of them stands. */
@@ -77,7 +76,7 @@ public record RoundWords(Journal journal) {
     }
 
     private static int inWeeks(int days) {
-        return Math.round((float) days / DAYS_IN_WEEK);
+        return (int) Math.round(Weeks.ofDays(days));
     }
 
     /** Weeks in the cold, to the nearest whole one, and of these those that were cold enough. */

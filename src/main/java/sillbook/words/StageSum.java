@@ -59,7 +59,7 @@ record StageSum(Prospect prospect, Milestone milestone) {
     }
 
     private static String weeks(DayCount days) {
-        return Weeks.range(days.low() / 7.0, days.typical() / 7.0, days.high() / 7.0);
+        return Weeks.range(Weeks.ofDays(days.low()), Weeks.ofDays(days.typical()), Weeks.ofDays(days.high()));
     }
 
     private static String days(DayCount days) {

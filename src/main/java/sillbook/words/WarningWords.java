@@ -5,21 +5,20 @@ import sillbook.reckon.dates.Warning;
 
 /** What a schedule warns of, as sentences. */
 public record WarningWords() implements Warning.Cases<String> {
-    private static final double DAYS_IN_WEEK = 7;
 
     public String say(Warning warning) {
         return warning.fold(this);
     }
 
     private static String weeks(int days) {
-        return Weeks.say(days / DAYS_IN_WEEK);
+        return Weeks.sayDays(days);
     }
 
     @Override
     public String tooLittleCold(Warning.TooLittleCold warning) {
         int had = warning.pottedDays() + warning.creditedDays();
         return "Only " + weeks(had) + " of cold, of at least "
-                + Weeks.number(warning.need().low() / DAYS_IN_WEEK) + ": buds may abort.";
+                + Weeks.number(Weeks.ofDays(warning.need().low())) + ": buds may abort.";
     }
 
     @Override

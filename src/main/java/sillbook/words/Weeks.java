@@ -7,6 +7,7 @@ import sillbook.text.Fold;
 /** Weeks as growers say them: whole or half. A number without a unit is weeks. */
 public final class Weeks {
     private static final double MOST = 520;
+    private static final double DAYS = 7;
     private static final Pattern FORM =
             Pattern.compile("(?:(" + Decimal.PATTERN + ")( and a half)?|(half) a) ?(w|wks?|weeks?|d|days?)?");
 
@@ -26,7 +27,11 @@ public final class Weeks {
     private static double of(Groups said) {
         double number = said.has(3) ? 0.5 : Decimal.parse(said.text(1)).doubleValue();
         double all = number + (said.has(2) ? 0.5 : 0);
-        return said.text(4).startsWith("d") ? all / 7 : all;
+        return said.text(4).startsWith("d") ? ofDays(all) : all;
+    }
+
+    public static double ofDays(double days) {
+        return days / DAYS;
     }
 
     /** To the nearest half: {@code 11}, {@code 11 and a half}, {@code half a}. */
@@ -43,6 +48,10 @@ public final class Weeks {
     public static String say(double weeks) {
         long halves = Math.round(weeks * 2);
         return number(weeks) + (halves == 1 || halves == 2 ? " week" : " weeks");
+    }
+
+    public static String sayDays(double days) {
+        return say(ofDays(days));
     }
 
     /** A figure's three values: {@code 12, 15, 17 wk}; one alone where they are the same. */

@@ -25,7 +25,6 @@ import sillbook.words.Explanation.Line;
 
 /** Whys as they are read. */
 public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<Explanation> {
-    private static final double DAYS_IN_WEEK = 7;
 
     public Explanation say(Why<?> why) {
         return why.fold(this);
@@ -269,14 +268,14 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     }
 
     private static String weeks(int days) {
-        return Weeks.say(days / DAYS_IN_WEEK);
+        return Weeks.sayDays(days);
     }
 
     private static String exactWeeks(int days) {
-        return days(days) + " by 7 is " + Decimal.sayFixed(days / DAYS_IN_WEEK, 1) + " wk";
+        return days(days) + " by 7 is " + Decimal.sayFixed(Weeks.ofDays(days), 1) + " wk";
     }
 
     private static String range(DayCount days) {
-        return Weeks.range(days.low() / DAYS_IN_WEEK, days.typical() / DAYS_IN_WEEK, days.high() / DAYS_IN_WEEK);
+        return Weeks.range(Weeks.ofDays(days.low()), Weeks.ofDays(days.typical()), Weeks.ofDays(days.high()));
     }
 }

@@ -39,7 +39,6 @@ import sillbook.words.Weeks;
  * @param journal after the step
  */
 record Following(PotNow pot, Optional<PotNow> before, Journal journal, LocalDate today) {
-    private static final double DAYS_IN_WEEK = 7;
 
     /** Fewer days in the cold are no half week yet, and are not told. */
     private static final int FEWEST_DAYS = 2;
@@ -123,7 +122,7 @@ record Following(PotNow pot, Optional<PotNow> before, Journal journal, LocalDate
     private String inCold(Readiness ready) {
         int daysIn = pot.life().cold().daysIn();
         String had = isNew()
-                ? Weeks.say(daysIn / DAYS_IN_WEEK) + " in, if cold since"
+                ? Weeks.sayDays(daysIn) + " in, if cold since"
                 : PotWords.cold(daysIn, pot.life().cold().daysColdEnough());
         String then = ready.coldEnoughOn().isAfter(today)
                 ? "ready about " + Days.day(ready.coldEnoughOn()) + " (" + need().strip() + ")"

@@ -28,6 +28,7 @@ import sillbook.words.Days;
 import sillbook.words.Heard;
 import sillbook.words.PotNames;
 import sillbook.words.Terms;
+import sillbook.words.Weeks;
 
 /**
  * Pots are carried to a place.
@@ -40,7 +41,6 @@ public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
     private static final Blank STAGE = new Blank("Stage", 20);
     private static final Blank MANY = new Blank("How many", 6);
     private static final Blank DAY = new Blank("Day", 20);
-    private static final double DAYS_IN_WEEK = 7;
 
     public static MoveSheet of(Pots pots) {
         return new MoveSheet(pots, "", "");
@@ -148,8 +148,8 @@ public record MoveSheet(Pots pots, String to, String stage) implements Sheet {
         Optional<Readiness> readiness = state.almanac().pot(pot).readiness();
         return readiness
                 .map(Readiness::coldEnoughOn)
-                .map(day -> state.shown().today().until(day, ChronoUnit.DAYS))
-                .map(days -> (int) Math.round(days * 2 / DAYS_IN_WEEK))
+                .map(day -> (int) state.shown().today().until(day, ChronoUnit.DAYS))
+                .map(days -> (int) Math.round(Weeks.ofDays(days * 2)))
                 .orElse(0);
     }
 

@@ -146,7 +146,7 @@ final class PlaceCardRows {
         String variety = state.journal().varieties().get(purchase.variety()).name();
         String of = bulbs.bulbs() == purchase.sound() ? "" : " of " + purchase.sound();
         int days = bulbs.dry().atTheirPlace();
-        String cold = days == 0 ? "" : ", " + Weeks.say(days / 7.0) + " of it cold";
+        String cold = days == 0 ? "" : ", " + Weeks.sayDays(days) + " of it cold";
         return bulbs.bulbs() + " '" + variety + "'" + of + ", came " + Days.full(purchase.day()) + cold;
     }
 

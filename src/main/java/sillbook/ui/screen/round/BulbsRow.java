@@ -15,10 +15,10 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.words.Days;
 import sillbook.words.PotNames;
+import sillbook.words.Weeks;
 
 /** Bulbs that wait dry, in a round: what is marked, when they were last felt, how long they were cold. */
 record BulbsRow(State state, WaitingBulbs bulbs, Marks marks) implements Widget {
-    private static final double DAYS_IN_WEEK = 7;
 
     Row row() {
         return Row.of(new Thing.OfPurchase(bulbs.purchase().id()), this);
@@ -38,8 +38,9 @@ record BulbsRow(State state, WaitingBulbs bulbs, Marks marks) implements Widget 
                 .map(day -> "felt " + Days.date(day))
                 .orElse("came " + Days.date(purchase.day().likely()));
         cells.put(left + RoundRow.LAST, area.row(), felt, Style.INK);
-        String weeks =
-                bulbs.dry().days() == 0 ? "" : "dry, " + Math.round(bulbs.dry().days() / DAYS_IN_WEEK);
+        String weeks = bulbs.dry().days() == 0
+                ? ""
+                : "dry, " + Math.round(Weeks.ofDays(bulbs.dry().days()));
         cells.put(left + RoundRow.END - Width.of(weeks), area.row(), weeks, Style.INK);
     }
 }
