@@ -39,7 +39,8 @@ public final class Commands {
                 .addSubcommand(new VerifyCommand(books, printer))
                 .addSubcommand(new BackupCommand(books, printer, world.out()))
                 .addSubcommand(new CommandLine(new ReckonCommand(printer))
-                        .addSubcommand(new DatesCommand(printer, world.today())));
+                        .addSubcommand(new DatesCommand(printer, world.today()))
+                        .addSubcommand(new StagesCommand(printer)));
         root.setOut(new PrintWriter(world.out(), true, UTF_8))
                 .setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

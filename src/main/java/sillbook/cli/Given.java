@@ -35,19 +35,37 @@ final class Given {
         return read(Weeks.parse(text));
     }
 
+    static double days(String text) {
+        return read(Weeks.parseDays(text));
+    }
+
     /** One number of weeks, or three: the least, the usual, the most. */
     static Range range(String text) {
-        List<Double> weeks = Stream.of(text.split(",", -1)).map(Given::weeks).toList();
-        if (weeks.size() == 1) {
-            return Range.of(weeks.get(0));
+        return range(
+                text, "weeks", Stream.of(text.split(",", -1)).map(Given::weeks).toList());
+    }
+
+    /** The same of days. */
+    static Range daysRange(String text) {
+        return range(text, "days", daysList(text));
+    }
+
+    /** Numbers of days with commas between. */
+    static List<Double> daysList(String text) {
+        return Stream.of(text.split(",", -1)).map(Given::days).toList();
+    }
+
+    private static Range range(String text, String unit, List<Double> values) {
+        if (values.size() == 1) {
+            return Range.of(values.get(0));
         }
-        if (weeks.size() != 3) {
-            throw new Misused("'" + text + "' is neither one number of weeks nor three. Write 15, or 12,15,17.");
+        if (values.size() != 3) {
+            throw new Misused("'" + text + "' is neither one number of " + unit + " nor three. Write 15, or 12,15,17.");
         }
-        if (weeks.get(0) > weeks.get(1) || weeks.get(1) > weeks.get(2)) {
-            throw new Misused("'" + text + "' is not in order. Write the least, the usual and the most weeks.");
+        if (values.get(0) > values.get(1) || values.get(1) > values.get(2)) {
+            throw new Misused("'" + text + "' is not in order. Write the least, the usual and the most " + unit + ".");
         }
-        return new Range(weeks.get(0), weeks.get(1), weeks.get(2));
+        return new Range(values.get(0), values.get(1), values.get(2));
     }
 
     /** What was understood. */

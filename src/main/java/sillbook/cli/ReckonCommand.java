@@ -15,7 +15,7 @@ final class ReckonCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        printer.say("Which figure? 'sillbook reckon dates --help' says how the days of a pot are worked out.");
+        printer.say("Which figure? 'sillbook reckon --help' names those that can be worked out.");
         return ExitCode.USED_WRONGLY;
     }
 }

@@ -107,6 +107,15 @@ final class Fields {
         return this;
     }
 
+    /** Numbers in an order of their own, as from the least to the most. */
+    Fields decimals(String name, double... values) {
+        ArrayNode list = node.putArray(name);
+        for (double value : values) {
+            list.add(value);
+        }
+        return this;
+    }
+
     <T> Fields list(String name, Collection<T> values, Function<? super T, Fields> each) {
         ArrayNode list = node.putArray(name);
         values.forEach(value -> list.add(each.apply(value).node));

@@ -24,10 +24,24 @@ public final class Weeks {
                         "'" + text.strip() + "' is no number of weeks. Write it as 12, 11.5 or 2wk."));
     }
 
+    /** The same as days, where a number without a unit is days: {@code 21}, {@code 3wk}, {@code 10.5 days}. */
+    public static Heard<Double> parseDays(String text) {
+        return Groups.of(FORM, Fold.of(text).strip())
+                .map(said -> said.text(4).startsWith("w") ? number(said) * DAYS : number(said))
+                .filter(days -> days <= MOST * DAYS)
+                .map(Heard::as)
+                .orElseGet(() -> Heard.not(
+                        "days, as 21 or 3wk",
+                        "'" + text.strip() + "' is no number of days. Write it as 21, 21.5 or 3wk."));
+    }
+
     private static double of(Groups said) {
+        return said.text(4).startsWith("d") ? ofDays(number(said)) : number(said);
+    }
+
+    private static double number(Groups said) {
         double number = said.has(3) ? 0.5 : Decimal.parse(said.text(1)).doubleValue();
-        double all = number + (said.has(2) ? 0.5 : 0);
-        return said.text(4).startsWith("d") ? ofDays(all) : all;
+        return number + (said.has(2) ? 0.5 : 0);
     }
 
     public static double ofDays(double days) {

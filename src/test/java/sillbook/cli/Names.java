@@ -27,6 +27,7 @@ final class Names {
                 "verify",
                 "backup",
                 "reckon",
-                "reckon dates");
+                "reckon dates",
+                "reckon stages");
     }
 }

@@ -54,7 +54,8 @@ class JsonPageTest {
             "import docs/how-to/lists/purchases.csv --as purchases --dry-run",
             "import docs/how-to/lists/mistakes.csv --as varieties --dry-run",
             "verify",
-            "reckon dates --kind tulip --potted 2026-10-01 --bloom 2027-01-05");
+            "reckon dates --kind tulip --potted 2026-10-01 --bloom 2027-01-05",
+            "reckon stages --prior 14,21,28 --own 24,27,62");
 
     private final Set<List<String>> printed = new LinkedHashSet<>();
 
@@ -118,7 +119,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(14)
+                .hasSize(15)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }
