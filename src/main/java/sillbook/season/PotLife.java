@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
+import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
 
@@ -46,6 +48,11 @@ public record PotLife(
         cares = List.copyOf(cares);
         notes = List.copyOf(notes);
         uncertain = Set.copyOf(uncertain);
+    }
+
+    /** The life of a pot up to a day; what is written for later days is not read. */
+    public static PotLife of(Journal journal, Pot pot, LocalDate today) {
+        return History.read(journal, pot, today);
     }
 
     public Stage stage() {

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season.past;
+
+import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.Outcome;
+import sillbook.model.Outcome.Again;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Pot.Planting;
+import sillbook.model.Season;
+import sillbook.season.Bloom;
+
+/**
+ * A variety in a pot in one winter, and how it did: what winters are compared by. A mixed pot is one for each variety in
+ * it, a plant that lives on one for each of its winters.
+ *
+ * @param coldAt where it stood longest in the cold; empty where it had none, or nobody wrote the place
+ * @param daysOfCold in the cold, as written, whatever the place was like
+ * @param bloom of the variety where it was written, else of the pot
+ * @param hasFailed whether the pot ended as failed
+ * @param outcome of the variety where it was judged by itself, else of the pot
+ */
+public record Grown(
+        Pot pot,
+        Planting planting,
+        Season winter,
+        Optional<Id<Place>> coldAt,
+        long daysOfCold,
+        Bloom.Points bloom,
+        boolean hasFailed,
+        Optional<Outcome> outcome) {
+
+    /** How good it was, in one word. */
+    public enum Rating {
+        WELL,
+        FAIR,
+        FAILED
+    }
+
+    public Optional<Integer> score() {
+        return outcome.flatMap(Outcome::score);
+    }
+
+    /** Well at 4 or 5, fair at 3; failed below, or where the pot failed and has no score. Empty while nobody judged it. */
+    public Optional<Rating> rating() {
+        return score().map(Grown::rating).or(() -> hasFailed ? Optional.of(Rating.FAILED) : Optional.empty());
+    }
+
+    private static Rating rating(int score) {
+        if (score >= 4) {
+            return Rating.WELL;
+        }
+        return score == 3 ? Rating.FAIR : Rating.FAILED;
+    }
+
+    /** Whether the grower would do it again, as far as that was said. */
+    public Optional<Again> again() {
+        return outcome.map(Outcome::again).filter(said -> said != Again.NOT_SAID);
+    }
+
+    public Optional<String> note() {
+        return outcome.map(Outcome::note).filter(note -> !note.isEmpty());
+    }
+}

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season.past;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Outcome;
+import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Pot.Planting;
+import sillbook.model.Season;
+import sillbook.model.Stage;
+import sillbook.model.Variety;
+import sillbook.season.Bloom;
+import sillbook.season.ByLabel;
+import sillbook.season.Phase;
+import sillbook.season.PotLife;
+import sillbook.season.Years.Year;
+
+/** All that was ever grown, read once: the oldest winter first, in it by label. */
+public final class Winters {
+    private final Journal journal;
+    private final Map<Id<Pot>, List<Outcome>> outcomes;
+    private final List<Grown> all;
+
+    private Winters(Journal journal, LocalDate today) {
+        this.journal = journal;
+        this.outcomes = journal.outcomes().all().stream().collect(Collectors.groupingBy(Outcome::pot));
+        this.all = journal.pots().all().stream()
+                .sorted(ByLabel.OF_POTS)
+                .map(pot -> PotLife.of(journal, pot, today))
+                .filter(life -> life.stage() != Stage.WAITING || life.potted().isPresent())
+                .flatMap(this::grown)
+                .sorted(Comparator.comparing(Grown::winter))
+                .toList();
+    }
+
+    /** What was grown up to a day; what is not potted yet is not among it. */
+    public static Winters of(Journal journal, LocalDate today) {
+        return new Winters(journal, today);
+    }
+
+    public List<Grown> all() {
+        return all;
+    }
+
+    public List<Grown> in(Season winter) {
+        return only(grown -> grown.winter().equals(winter));
+    }
+
+    public List<Grown> of(Id<Variety> variety) {
+        return only(grown -> grown.planting().variety().equals(variety));
+    }
+
+    private List<Grown> only(Predicate<Grown> which) {
+        return all.stream().filter(which).toList();
+    }
+
+    /** Those in which anything was grown, the first first. */
+    public List<Season> seasons() {
+        return all.stream().map(Grown::winter).distinct().toList();
+    }
+
+    private Stream<Grown> grown(PotLife life) {
+        return years(life).flatMap(year -> varieties(life.pot()).map(planting -> grown(life, year, planting)));
+    }
+
+    /** One planting for each variety, all its bulbs together. */
+    private static Stream<Planting> varieties(Pot pot) {
+        Map<Id<Variety>, Planting> each = new LinkedHashMap<>();
+        pot.plantings()
+                .forEach(planting -> each.merge(
+                        planting.variety(),
+                        planting,
+                        (one, more) -> new Planting(one.variety(), one.count() + more.count(), one.purchase())));
+        return each.values().stream();
+    }
+
+    private static Stream<Year> years(PotLife life) {
+        Year present = new Year(life.years().woken().map(day -> day.likely()), LocalDate.MAX, life.bloom());
+        return Stream.concat(life.years().past().stream(), Stream.of(present));
+    }
+
+    private Grown grown(PotLife life, Year year, Planting planting) {
+        List<Phase> cold = life.phases().stream()
+                .filter(phase -> phase.stage() == Stage.COLD
+                        && phase.happened()
+                        && year.contains(phase.days().start()))
+                .toList();
+        boolean isLast = year.endExclusive().equals(LocalDate.MAX);
+        return new Grown(
+                life.pot(),
+                planting,
+                year.began().map(journal::seasonOf).orElse(life.pot().season()),
+                longestAt(cold),
+                cold.stream().mapToLong(phase -> phase.days().days()).sum(),
+                bloom(year.bloom(), planting.variety()),
+                isLast && life.isFailed(),
+                outcome(life.pot(), year, planting.variety()));
+    }
+
+    private static Optional<Id<Place>> longestAt(Collection<Phase> cold) {
+        Map<Id<Place>, Long> days = new LinkedHashMap<>();
+        cold.forEach(phase ->
+                phase.place().ifPresent(place -> days.merge(place, phase.days().days(), Long::sum)));
+        return days.entrySet().stream()
+                .max(Map.Entry.<Id<Place>, Long>comparingByValue())
+                .map(Map.Entry::getKey);
+    }
+
+    private static Bloom.Points bloom(Bloom bloom, Id<Variety> variety) {
+        return Optional.of(bloom.of(variety))
+                .filter(own -> own.firstFlower().isPresent())
+                .orElse(bloom.pot());
+    }
+
+    private Optional<Outcome> outcome(Pot pot, Year year, Id<Variety> variety) {
+        Map<Optional<Id<Variety>>, Outcome> written = outcomes.getOrDefault(pot.id(), List.of()).stream()
+                .filter(outcome -> year.contains(outcome.day().likely()))
+                .collect(Collectors.toMap(Outcome::variety, Function.identity(), (one, later) -> later));
+        return Optional.ofNullable(written.get(Optional.of(variety)))
+                .or(() -> Optional.ofNullable(written.get(Optional.<Id<Variety>>empty())));
+    }
+}
