@@ -28,6 +28,7 @@ final class Names {
                 "backup",
                 "reckon",
                 "reckon dates",
+                "reckon effects",
                 "reckon stages");
     }
 }

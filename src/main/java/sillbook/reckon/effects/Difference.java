@@ -8,7 +8,8 @@ package sillbook.reckon.effects;
  * @param better the chance that {@code a} is above {@code b}, 0 to 1
  */
 public record Difference(String a, String b, double value, double sd, double better) {
-    Difference turned() {
+    /** The same, the other way round. */
+    public Difference turned() {
         return new Difference(b, a, -value, sd, 1 - better);
     }
 }
