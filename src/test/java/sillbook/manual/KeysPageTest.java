@@ -56,6 +56,7 @@ class KeysPageTest {
         pages.put("Pots", demo().press("2"));
         pages.put("Places", demo().press("3"));
         pages.put("Bulbs", demo().press("4"));
+        pages.put("Seasons", demo().press("6"));
         pages.put("Diary", demo().press("7"));
         return pages;
     }
@@ -65,6 +66,7 @@ class KeysPageTest {
         cards.put("A pot's card", demo().press("2", "Enter"));
         cards.put("A place's card", demo().press("3", "Enter"));
         cards.put("A variety's card", demo().press("4", "Enter"));
+        cards.put("The pots behind a line of Seasons", demo().press("6", "Enter"));
         cards.put("Bulbs, on an order", new Desk(open(ordered())).press("4", "v", "p"));
         return cards;
     }

@@ -2,6 +2,7 @@
 package sillbook.season.past;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -39,10 +40,17 @@ public final class Winters {
         this.all = journal.pots().all().stream()
                 .sorted(ByLabel.OF_POTS)
                 .map(pot -> PotLife.of(journal, pot, today))
-                .filter(life -> life.stage() != Stage.WAITING || life.potted().isPresent())
+                .filter(this::isGrown)
                 .flatMap(this::grown)
                 .sorted(Comparator.comparing(Grown::winter))
                 .toList();
+    }
+
+    /** Potted, moved or judged: the grower who writes only how a pot did is believed that there was one. */
+    private boolean isGrown(PotLife life) {
+        return life.stage() != Stage.WAITING
+                || life.potted().isPresent()
+                || outcomes.containsKey(life.pot().id());
     }
 
     /** What was grown up to a day; what is not potted yet is not among it. */
@@ -69,6 +77,25 @@ public final class Winters {
     /** Those in which anything was grown, the first first. */
     public List<Season> seasons() {
         return all.stream().map(Grown::winter).distinct().toList();
+    }
+
+    /** The pots that share a thing, the best first, those of which none was judged last. */
+    public List<Tallied> by(By what) {
+        Map<Shared, List<Grown>> groups = new LinkedHashMap<>();
+        all.forEach(grown -> what.of(grown)
+                .ifPresent(shared -> groups.computeIfAbsent(shared, none -> new ArrayList<>())
+                        .add(grown)));
+        return groups.entrySet().stream()
+                .map(group -> Tallied.of(group.getKey(), group.getValue()))
+                .sorted(Tallied.BEST)
+                .toList();
+    }
+
+    /** The pots that share one thing. */
+    public Tallied sharing(Shared what) {
+        return Tallied.of(
+                what,
+                only(grown -> Stream.of(By.values()).anyMatch(by -> by.of(grown).equals(Optional.of(what)))));
     }
 
     private Stream<Grown> grown(PotLife life) {

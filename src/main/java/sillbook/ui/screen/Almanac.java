@@ -2,6 +2,7 @@
 package sillbook.ui.screen;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,9 @@ import sillbook.season.PotNow;
 import sillbook.season.Sill;
 import sillbook.season.Today;
 import sillbook.season.VarietyNow;
+import sillbook.season.past.By;
+import sillbook.season.past.Tallied;
+import sillbook.season.past.Winters;
 import sillbook.words.Diary;
 
 /**
@@ -32,6 +36,8 @@ public final class Almanac {
     private final Lazy<List<PlaceNow>> places;
     private final Lazy<List<VarietyNow>> varieties;
     private final Lazy<Diary> diary;
+    private final Lazy<Winters> winters;
+    private final Map<By, List<Tallied>> tallied = new EnumMap<>(By.class);
     private final Map<Season, List<PotLine>> lines = new HashMap<>();
     private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
     private final Map<Season, Sill> sills = new HashMap<>();
@@ -42,6 +48,7 @@ public final class Almanac {
         places = new Lazy<>(() -> outlook().places());
         varieties = new Lazy<>(() -> outlook().varieties());
         diary = new Lazy<>(() -> Diary.of(journal));
+        winters = new Lazy<>(() -> Winters.of(journal, day));
     }
 
     /** What is kept once it was worked out. */
@@ -83,6 +90,16 @@ public final class Almanac {
     /** Everything written, the newest day first. */
     public Diary diary() {
         return diary.get();
+    }
+
+    /** All that was ever grown. */
+    public Winters winters() {
+        return winters.get();
+    }
+
+    /** How the pots did that share a thing, the best first. */
+    public List<Tallied> tallied(By by) {
+        return tallied.computeIfAbsent(by, winters()::by);
     }
 
     public PotNow pot(Id<Pot> pot) {

@@ -14,6 +14,7 @@ public enum Where {
     FAILED("On what went wrong"),
     PLACES("On Places"),
     BULBS("On Bulbs"),
+    SEASONS("On Seasons"),
     DIARY("In the Diary"),
     SLIPS("In slips"),
     HELP("In these keys"),

@@ -31,7 +31,7 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
         BulbsRows lines = new BulbsRows(state, view);
         Rows all = lines.rows();
         Widget heads = all.things().isEmpty() ? (line, cells) -> {} : lines::heading;
-        return new FindPane(find, all, cursor, Optional.of(heads));
+        return new FindPane(find, all, cursor, List.of(heads));
     }
 
     private Rows rows(State state) {

@@ -5,6 +5,7 @@ import sillbook.model.Purchase;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Right;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.list.Row;

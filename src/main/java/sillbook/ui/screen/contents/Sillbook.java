@@ -20,6 +20,7 @@ import sillbook.ui.screen.diary.DiaryPage;
 import sillbook.ui.screen.firstrun.FirstRun;
 import sillbook.ui.screen.places.PlacesPage;
 import sillbook.ui.screen.pots.PotsPage;
+import sillbook.ui.screen.seasons.SeasonsPage;
 import sillbook.ui.screen.today.TodayPage;
 
 /** The book as it is bound: its pages in their order, and what holds on all of them. */
@@ -53,6 +54,8 @@ public record Sillbook() implements Contents {
                 PlacesPage.OPEN,
                 PageName.BULBS,
                 BulbsPage.OPEN,
+                PageName.SEASONS,
+                SeasonsPage.OPEN,
                 PageName.DIARY,
                 DiaryPage.OPEN)));
     }

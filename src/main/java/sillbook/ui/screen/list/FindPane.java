@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.list;
 
+import java.util.List;
 import java.util.Optional;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Key;
@@ -14,13 +15,16 @@ import sillbook.ui.screen.Thing;
  * A list in which one can find: the field when it is open, the heads of the columns, what is found.
  *
  * @param all the list before anything is looked for
- * @param heads of the columns; empty where there are none
+ * @param heads lines that stay over the list: the heads of the columns, or what it is a list of
  */
-public record FindPane(Find find, Rows all, Cursor cursor, Optional<Widget> heads) implements Widget {
+public record FindPane(Find find, Rows all, Cursor cursor, List<Widget> heads) implements Widget {
+    public FindPane {
+        heads = List.copyOf(heads);
+    }
 
     /** A list without heads. */
     public static FindPane of(Find find, Rows all, Cursor cursor) {
-        return new FindPane(find, all, cursor, Optional.empty());
+        return new FindPane(find, all, cursor, List.of());
     }
 
     /** The lines found; all where nothing is looked for. */
@@ -33,7 +37,7 @@ public record FindPane(Find find, Rows all, Cursor cursor, Optional<Widget> head
     }
 
     private int headRows() {
-        return find.headRows() + (heads.isPresent() ? 1 : 0);
+        return find.headRows() + heads.size();
     }
 
     /** How many of so many rows are the list's. */
@@ -44,7 +48,9 @@ public record FindPane(Find find, Rows all, Cursor cursor, Optional<Widget> head
     @Override
     public void render(Rect area, Cells cells) {
         find.render(area.line(0), find.count(rows(), all), cells);
-        heads.ifPresent(widget -> widget.render(area.line(find.headRows()), cells));
+        for (int i = 0; i < heads.size(); i++) {
+            heads.get(i).render(area.line(find.headRows() + i), cells);
+        }
         Rect list = area.withoutTop(headRows());
         pane().render(list, cells.within(list));
     }

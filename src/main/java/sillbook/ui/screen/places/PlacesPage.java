@@ -36,8 +36,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
         Rows all = new PlaceRows(state).rows();
         Widget heads =
                 (line, cells) -> PlaceLine.heading(state.journal().settings().temperatures(), line, cells);
-        return new FindPane(
-                find, all, cursor, all.things().isEmpty() ? Optional.of((line, cells) -> {}) : Optional.of(heads));
+        return new FindPane(find, all, cursor, List.of(all.things().isEmpty() ? (line, cells) -> {} : heads));
     }
 
     private Rows rows(State state) {

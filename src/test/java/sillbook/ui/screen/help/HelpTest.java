@@ -45,6 +45,7 @@ class HelpTest {
                 "2",
                 "3",
                 "4",
+                "6",
                 "7",
                 "2 Enter",
                 "3 Enter",

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import sillbook.model.Journal;
+import sillbook.model.Outcome;
+import sillbook.season.past.Grown;
+
+/** A variety in a pot of a winter, as a line of a table says it: {@code ?} for what nobody wrote. */
+public record GrownWords(Grown grown, Journal journal) {
+    private static final String NOT_WRITTEN = "?";
+
+    /** {@code 2025-26}. */
+    public String winter() {
+        return grown.winter().name(journal.settings().seasonStart());
+    }
+
+    public String variety() {
+        return new PotNames(journal).variety(grown.planting().variety());
+    }
+
+    /** {@code cellar}; {@code none} where it had no cold. */
+    public String coldAt() {
+        return grown.coldAt().map(new PotNames(journal)::place).orElse(grown.daysOfCold() == 0 ? "none" : NOT_WRITTEN);
+    }
+
+    /** In the cold, whole weeks. */
+    public String weeks() {
+        return Long.toString(Math.round(Weeks.ofDays((double) grown.daysOfCold())));
+    }
+
+    public String pottingMix() {
+        return grown.pot()
+                .pottingMix()
+                .map(mix -> journal.pottingMixes().get(mix).name())
+                .orElse(NOT_WRITTEN);
+    }
+
+    /** {@code 4}; {@code failed} without a score. */
+    public String score() {
+        return grown.score().map(String::valueOf).orElse(grown.hasFailed() ? "failed" : NOT_WRITTEN);
+    }
+
+    /** {@code 4 of 5}: flowers of bulbs. */
+    public String flowers() {
+        return grown.outcome()
+                .flatMap(Outcome::flowers)
+                .map(flowers -> flowers + " of " + grown.planting().count())
+                .orElse(NOT_WRITTEN);
+    }
+}
