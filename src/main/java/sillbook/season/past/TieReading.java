@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season.past;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sillbook.reckon.effects.Confounded;
+
+/** Reads which influences of a trait nothing ties to the others, and what went with them. */
+final class TieReading {
+    private final Trials trials;
+    private final Trait trait;
+    private final Map<String, Influence> names = new HashMap<>();
+    private final Optional<Confounded> confounded;
+    private final List<String> main;
+
+    TieReading(Trials trials, Trait trait) {
+        this.trials = trials;
+        this.trait = trait;
+        trials.byInfluence(trait).keySet().forEach(influence -> names.put(Trials.name(influence), influence));
+        this.confounded = trials.confounding().stream()
+                .flatMap(found -> found.factors().stream())
+                .filter(found -> found.factor().equals(trait.name()))
+                .findFirst();
+        this.main = confounded.map(this::main).orElse(List.of());
+    }
+
+    /** The group that the others are held against: the one with the most pots. */
+    private List<String> main(Confounded found) {
+        return found.groups().stream()
+                .max(Comparator.comparingInt(group -> pots(group).size()))
+                .orElseThrow();
+    }
+
+    /** Whether it stands apart from those it would be compared with. */
+    boolean isWithheld(Influence influence) {
+        return confounded.isPresent() && (main.size() == 1 || !main.contains(Trials.name(influence)));
+    }
+
+    List<Tie> ties() {
+        List<Tie> ties = new ArrayList<>();
+        confounded.ifPresent(found -> found.groups().stream()
+                .filter(group -> !group.equals(main))
+                .flatMap(group -> tie(found, group).stream())
+                .forEach(ties::add));
+        return ties;
+    }
+
+    private Optional<Tie> tie(Confounded found, List<String> group) {
+        List<Influence> these = group.stream()
+                .flatMap(name -> Optional.ofNullable(names.get(name)).stream())
+                .filter(Influence::isKnown)
+                .toList();
+        List<Influence> with = found.with().stream()
+                .flatMap(other -> onlyWith(Trait.valueOf(other), group).stream())
+                .toList();
+        return these.isEmpty() || with.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Tie(trait, these, pots(group).size(), with));
+    }
+
+    private List<Grown> pots(List<String> group) {
+        return trials.scored().stream().filter(one -> isIn(group, one)).toList();
+    }
+
+    private boolean isIn(List<String> group, Grown one) {
+        return group.contains(Trials.name(trials.influence(trait, one)));
+    }
+
+    /** What of another trait only these pots had. */
+    private Set<Influence> onlyWith(Trait other, List<String> group) {
+        Set<Influence> elsewhere = influences(other, trials.scored().stream().filter(one -> !isIn(group, one)));
+        return influences(other, pots(group).stream()).stream()
+                .filter(influence -> influence.isKnown() && !elsewhere.contains(influence))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private Set<Influence> influences(Trait of, Stream<Grown> pots) {
+        return pots.map(one -> trials.influence(of, one)).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+}
