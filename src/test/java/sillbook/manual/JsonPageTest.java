@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class JsonPageTest {
-    /** Attention of five sorts and answers to jobs come of these; the demo has none of its own. */
+    /** Attention of five sorts, answers to jobs and what nobody can tell apart come of these; the demo has none of its own. */
     private static final List<String> LINES = List.of(
             "T4 later +3 because the sill is full",
             "cellar later +2",
@@ -32,6 +32,9 @@ class JsonPageTest {
             "place cellar, room 3, hazard fruit",
             "place garage fridge, cold 1 feb to 1 mar",
             "bought 20 Tuesday Coat, cellar, cooled 9 weeks, 1 jan",
+            "place attic, cellar",
+            "Tin Starling x5, attic, 1 oct, label Z9",
+            "Z9 score 4, 5 of 5 flowers",
             "A1 past bloom",
             "A1 woken");
 
@@ -49,6 +52,7 @@ class JsonPageTest {
             "labels T4",
             "bulbs",
             "potting tulip",
+            "standings",
             "diary",
             "write --dry-run 'T4 moist'",
             "import docs/how-to/lists/purchases.csv --as purchases --dry-run",
@@ -134,7 +138,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(16)
+                .hasSize(17)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

@@ -14,7 +14,8 @@ import sillbook.reckon.effects.Proportion;
  * @param grown with it, scored or not, the oldest winter first
  * @param level its score, all else being average; empty where it has no score, or where nobody can tell it apart
  * @param notToldFrom the others it is neither surely above nor surely below, 9 times in 10, the nearest first
- * @param onlyAt the place where all its scored pots had their cold, of two or more
+ * @param onlyAt the place where all its scored pots had their cold, of two or more; empty of a
+ *     place itself
  */
 public record Merit(
         Influence influence,

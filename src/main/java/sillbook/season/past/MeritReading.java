@@ -86,7 +86,7 @@ final class MeritReading {
                 .map(one -> trials.influence(Trait.PLACE, one))
                 .toList();
         Set<Influence> different = Set.copyOf(places);
-        return places.size() > 1 && different.size() == 1
+        return trait != Trait.PLACE && places.size() > 1 && different.size() == 1
                 ? different.stream().filter(Influence::isKnown).findFirst()
                 : Optional.empty();
     }

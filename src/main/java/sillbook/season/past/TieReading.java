@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season.past;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,41 +18,49 @@ final class TieReading {
     private final Trials trials;
     private final Trait trait;
     private final Map<String, Influence> names = new HashMap<>();
-    private final Optional<Confounded> confounded;
-    private final List<String> main;
+    private final List<Tie> ties;
+    private final Set<Influence> apart = new HashSet<>();
 
     TieReading(Trials trials, Trait trait) {
         this.trials = trials;
         this.trait = trait;
         trials.byInfluence(trait).keySet().forEach(influence -> names.put(Trials.name(influence), influence));
-        this.confounded = trials.confounding().stream()
+        this.ties = trials.confounding().stream()
                 .flatMap(found -> found.factors().stream())
                 .filter(found -> found.factor().equals(trait.name()))
-                .findFirst();
-        this.main = confounded.map(this::main).orElse(List.of());
+                .flatMap(this::read)
+                .toList();
+        ties.forEach(tie -> apart.addAll(tie.these()));
     }
 
-    /** The group that the others are held against: the one with the most pots. */
-    private List<String> main(Confounded found) {
-        return found.groups().stream()
-                .max(Comparator.comparingInt(group -> pots(group).size()))
-                .orElseThrow();
+    List<Tie> ties() {
+        return ties;
     }
 
     /** Whether it stands apart from those it would be compared with. */
     boolean isWithheld(Influence influence) {
-        return confounded.isPresent() && (main.size() == 1 || !main.contains(Trials.name(influence)));
+        return apart.contains(influence) || !apart.isEmpty() && scored() == apart.size() + 1;
     }
 
-    List<Tie> ties() {
-        List<Tie> ties = new ArrayList<>();
-        confounded.ifPresent(found -> found.groups().stream()
+    private long scored() {
+        return trials.scored().stream()
+                .map(one -> trials.influence(trait, one))
+                .filter(Influence::isKnown)
+                .distinct()
+                .count();
+    }
+
+    /** All groups but the one with the most pots, which the others are held against. */
+    private Stream<Tie> read(Confounded found) {
+        List<String> main = found.groups().stream()
+                .max(Comparator.comparingInt(group -> pots(group).size()))
+                .orElseThrow();
+        return found.groups().stream()
                 .filter(group -> !group.equals(main))
-                .flatMap(group -> tie(found, group).stream())
-                .forEach(ties::add));
-        return ties;
+                .flatMap(group -> tie(found, group).stream());
     }
 
+    /** Empty where all that went with it was never written, as of pots that need no cold: that is no rival. */
     private Optional<Tie> tie(Confounded found, List<String> group) {
         List<Influence> these = group.stream()
                 .flatMap(name -> Optional.ofNullable(names.get(name)).stream())

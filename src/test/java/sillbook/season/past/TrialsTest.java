@@ -219,4 +219,21 @@ class TrialsTest {
         assertThat(places.all()).extracting(Merit::influence).containsExactly(place(house, "cellar"));
         assertThat(places.bestPlace()).contains(place(house, "cellar"));
     }
+
+    /** That a kind needs no cold is no rival to its varieties: their figures are given. */
+    @Test
+    void whatHadNoColdIsNotTiedToIt() {
+        Winter house = grown(house(), "Marrow Lane", "cellar", 4, 3, 4);
+        grown(house, "Marrow Lane", "fridge", 4);
+        house.place("sill", Sort.WARM_SILL);
+        for (int i = 0; i < 3; i++) {
+            house.pot("P" + i, "Linen Parade", "paperwhite")
+                    .potted("1 nov", "sill")
+                    .outcome("20 dec", 5 - i % 2);
+        }
+        Trials trials = trials(house);
+        Merits merits = trials.merits(Trait.VARIETY, trials.averaged());
+        assertThat(merits.ties()).isEmpty();
+        assertThat(merits.all()).allSatisfy(merit -> assertThat(merit.level()).isPresent());
+    }
 }
