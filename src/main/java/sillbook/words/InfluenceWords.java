@@ -29,19 +29,9 @@ public record InfluenceWords(Journal journal) {
                         : Heard.as(trait));
     }
 
+    /** As a head over a column, and as the name of a value. */
     public static String code(Trait trait) {
         return TRAITS.say(trait);
-    }
-
-    /** {@code potting mix}, {@code place of cold}. */
-    public static String trait(Trait trait) {
-        return switch (trait) {
-            case KIND -> "kind";
-            case VARIETY -> "variety";
-            case MIX -> "potting mix";
-            case PLACE -> "place of cold";
-            case WINTER -> "winter";
-        };
     }
 
     /** More than one of it. */

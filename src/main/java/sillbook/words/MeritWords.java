@@ -43,9 +43,9 @@ public final class MeritWords {
         trials.silence().ifPresent(silence -> lines.add(said(silence)));
         merits.ties().forEach(tie -> lines.add(said(tie)));
         merits.scored().forEach(merit -> lines.add(said(merit)));
-        merits.scored().stream()
-                .flatMap(merit -> remark(merits, merit).stream())
-                .forEach(lines::add);
+        merits.scored()
+                .forEach(merit -> remark(merits, merit)
+                        .ifPresent(remark -> lines.add(names.name(merit.influence()) + ": " + remark)));
         withoutScore(merits).ifPresent(lines::add);
         if (merits.leader().isPresent()) {
             lines.add("A range holds the truth 8 times in 10. Up to " + Merit.FEW + " pots are few.");
@@ -69,7 +69,7 @@ public final class MeritWords {
                 ? ""
                 : Counts.and(trials.traits().stream()
                         .filter(other -> other != trait && !(trait == Trait.VARIETY && other == Trait.KIND))
-                        .map(InfluenceWords::trait)
+                        .map(InfluenceWords::code)
                         .toList());
     }
 
@@ -152,6 +152,17 @@ public final class MeritWords {
         return Optional.of("cannot be told from " + Counts.and(named));
     }
 
+    /** {@code 7 pots, plain mean 3.9. It cannot be told from 'Inkwell'.} */
+    public String aside(Merit merit) {
+        String mean = merit.plainMean().isPresent()
+                ? ", plain mean " + score(merit.plainMean().getAsDouble())
+                : "";
+        String told = merit.level().isEmpty()
+                ? ""
+                : notToldFrom(merit).map(not -> " It " + not + ".").orElse(" It can be told from all others.");
+        return Counts.of(merit.scores(), "pot") + mean + "." + told;
+    }
+
     /** Of one that leads by its plain mean only because all its pots stood in the best place. */
     public Optional<String> remark(Merits merits, Merit merit) {
         return merit.level()
@@ -159,12 +170,15 @@ public final class MeritWords {
                         && merits.isBestByPlainMean(merit)
                         && merit.onlyAt().isPresent()
                         && merit.onlyAt().equals(merits.bestPlace()))
-                .map(level -> names.name(merit.influence()) + ": plain mean "
-                        + score(merit.plainMean().orElseThrow())
-                        + ", the best; but all " + merit.scores() + " stood in the best place, the "
+                .map(level -> "Plain mean " + score(merit.plainMean().orElseThrow()) + ", the best; but all "
+                        + merit.scores() + " stood in the best place, "
                         + names.name(merit.onlyAt().orElseThrow()) + ". Taken out: "
                         + score(level.score().value())
-                        + notToldFrom(merit).map(told -> ", and it " + told).orElse("") + ".");
+                        + merit.notToldFrom().stream()
+                                .findFirst()
+                                .map(nearest -> ", not to be told from " + names.name(nearest))
+                                .orElse("")
+                        + ".");
     }
 
     public Optional<String> withoutScore(Merits merits) {

@@ -43,7 +43,7 @@ class MeritWordsTest {
         grown(house, "Marrow Lane", "tulip", "cellar", 3, 3);
         grown(house, "Lantern Row", "tulip", "cellar", 2, 3);
         List<String> lines = lines(house, Trait.VARIETY);
-        assertThat(lines.get(0)).isEqualTo("Varieties, with place of cold taken out: 1 winter, 7 scored pots.");
+        assertThat(lines.get(0)).isEqualTo("Varieties, with place taken out: 1 winter, 7 scored pots.");
         assertThat(lines.get(1))
                 .isEqualTo("All 3 pots of 'Tuesday Coat' stood in the fridge, and no other did. Which made the"
                         + " difference cannot be told; one of 'Tuesday Coat' elsewhere would tell.");
@@ -91,7 +91,7 @@ class MeritWordsTest {
     @ParameterizedTest
     @EnumSource(Trait.class)
     void everyTraitHasItsWords(Trait trait) {
-        assertThat(InfluenceWords.traits(trait)).isNotEqualTo(InfluenceWords.trait(trait));
+        assertThat(InfluenceWords.traits(trait)).isNotEqualTo(InfluenceWords.code(trait));
         assertThat(InfluenceWords.otherwise(trait)).isNotEmpty();
         assertThat(InfluenceWords.trait(InfluenceWords.code(trait)).value().isPresent())
                 .isEqualTo(trait != Trait.KIND && trait != Trait.WINTER);
@@ -105,11 +105,33 @@ class MeritWordsTest {
         assertThat(lines(house, Trait.VARIETY))
                 .anySatisfy(line -> assertThat(line)
                         .startsWith(
-                                "'Tuesday Coat': plain mean 4.8, the best; but all 4 stood in the best place, the fridge."
+                                "'Tuesday Coat': Plain mean 4.8, the best; but all 4 stood in the best place, fridge."
                                         + " Taken out: ")
-                        .endsWith(", and it cannot be told from 'Marrow Lane'."));
+                        .endsWith(", not to be told from 'Marrow Lane'."));
         assertThat(lines(house, Trait.PLACE))
                 .noneSatisfy(line -> assertThat(line).contains("the best;"));
+    }
+
+    @Test
+    void theFootSaysHowSureItIs() {
+        Winter house = grown(house(), "Tuesday Coat", "tulip", "fridge", 5, 5, 5, 5, 5, 5);
+        grown(house, "Marrow Lane", "tulip", "fridge", 1, 2, 1, 1, 2);
+        Trials trials = Trials.of(Winters.of(house.journal(), house.day("1 apr")), house.journal());
+        MeritWords words = new MeritWords(house.journal());
+        assertThat(trials.merits(Trait.VARIETY, trials.averaged()).all().stream()
+                        .map(words::aside))
+                .containsExactly(
+                        "6 pots, plain mean 5.0. It can be told from all others.",
+                        "5 pots, plain mean 1.4. It can be told from all others.");
+        assertThat(words.aside(
+                        trials.merits(Trait.PLACE, Optional.empty()).all().get(0)))
+                .isEqualTo("11 pots, plain mean 3.4.");
+        house.pot("X", "Tin Starling", "tulip").potted("1 oct", "cellar");
+        Trials more = Trials.of(Winters.of(house.journal(), house.day("1 apr")), house.journal());
+        assertThat(words.aside(more.merits(Trait.VARIETY, Optional.empty())
+                        .withoutScore()
+                        .get(0)))
+                .isEqualTo("0 pots.");
     }
 
     @Test

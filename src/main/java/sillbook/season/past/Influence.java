@@ -26,6 +26,11 @@ public sealed interface Influence {
 
     <R> R fold(Cases<R> cases);
 
+    /** The same as what pots are counted by; empty of kinds and winters, and of what nobody wrote. */
+    default Optional<Shared> shared() {
+        return Optional.empty();
+    }
+
     /** Whether it was written what it was. What was not is taken out like the rest, and not listed. */
     default boolean isKnown() {
         return true;
@@ -45,6 +50,11 @@ public sealed interface Influence {
         public <R> R fold(Cases<R> cases) {
             return cases.variety(variety);
         }
+
+        @Override
+        public Optional<Shared> shared() {
+            return Optional.of(new Shared.OfVariety(variety));
+        }
     }
 
     /** The potting mix; empty where none was written, or none was needed. */
@@ -52,6 +62,11 @@ public sealed interface Influence {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.mix(mix);
+        }
+
+        @Override
+        public Optional<Shared> shared() {
+            return mix.map(Shared.OfPottingMix::new);
         }
 
         @Override
@@ -65,6 +80,11 @@ public sealed interface Influence {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.place(place);
+        }
+
+        @Override
+        public Optional<Shared> shared() {
+            return place.map(Shared.OfPlace::new);
         }
 
         @Override

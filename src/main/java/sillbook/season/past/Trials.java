@@ -32,6 +32,7 @@ public final class Trials {
     private final List<Grown> scored;
     private final List<Trait> traits;
     private final Optional<Design> design;
+    private final Optional<Confounding> confounding;
 
     private Trials(Collection<Grown> grown, Journal journal) {
         this.journal = journal;
@@ -41,6 +42,7 @@ public final class Trials {
                 .filter(trait -> influences(trait).size() > 1)
                 .toList();
         this.design = silence().isEmpty() ? Optional.of(design()) : Optional.empty();
+        this.confounding = design.map(Confounding::of);
     }
 
     public static Trials of(Winters winters, Journal journal) {
@@ -128,7 +130,7 @@ public final class Trials {
 
     /** What cannot be told apart; empty when nothing can be worked out at all. */
     public Optional<Confounding> confounding() {
-        return design.map(Confounding::of);
+        return confounding;
     }
 
     /** The quick answer; empty also where it would be too sure of itself to be one. */

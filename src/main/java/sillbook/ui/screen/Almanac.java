@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
@@ -14,6 +15,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.reckon.effects.Effects;
 import sillbook.season.Outlook;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotLine;
@@ -22,7 +24,10 @@ import sillbook.season.Sill;
 import sillbook.season.Today;
 import sillbook.season.VarietyNow;
 import sillbook.season.past.By;
+import sillbook.season.past.Merits;
 import sillbook.season.past.Tallied;
+import sillbook.season.past.Trait;
+import sillbook.season.past.Trials;
 import sillbook.season.past.Winters;
 import sillbook.words.Diary;
 
@@ -37,6 +42,9 @@ public final class Almanac {
     private final Lazy<List<VarietyNow>> varieties;
     private final Lazy<Diary> diary;
     private final Lazy<Winters> winters;
+    private final Lazy<Trials> trials;
+    private final Lazy<Optional<Effects>> quick;
+    private final Map<Trait, Merits> merits = new EnumMap<>(Trait.class);
     private final Map<By, List<Tallied>> tallied = new EnumMap<>(By.class);
     private final Map<Season, List<PotLine>> lines = new HashMap<>();
     private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
@@ -49,6 +57,8 @@ public final class Almanac {
         varieties = new Lazy<>(() -> outlook().varieties());
         diary = new Lazy<>(() -> Diary.of(journal));
         winters = new Lazy<>(() -> Winters.of(journal, day));
+        trials = new Lazy<>(() -> Trials.of(winters(), journal));
+        quick = new Lazy<>(() -> trials().quick());
     }
 
     /** What is kept once it was worked out. */
@@ -95,6 +105,16 @@ public final class Almanac {
     /** All that was ever grown. */
     public Winters winters() {
         return winters.get();
+    }
+
+    /** The scored pots as an experiment. */
+    public Trials trials() {
+        return trials.get();
+    }
+
+    /** How varieties or others stand by the quick answer. */
+    public Merits merits(Trait trait) {
+        return merits.computeIfAbsent(trait, of -> trials().merits(of, quick.get()));
     }
 
     /** How the pots did that share a thing, the best first. */

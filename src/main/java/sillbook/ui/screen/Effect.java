@@ -3,6 +3,7 @@ package sillbook.ui.screen;
 
 import sillbook.change.Change;
 import sillbook.model.Settings.Colours;
+import sillbook.season.past.Trials;
 
 /** What a screen asks the shell to do. The shell answers with a {@link Message} where one is named. */
 public sealed interface Effect {
@@ -26,6 +27,8 @@ public sealed interface Effect {
         R openJournal(OpenJournal effect);
 
         R readTable(ReadTable effect);
+
+        R average(Average effect);
 
         R quit(Quit effect);
 
@@ -109,6 +112,22 @@ public sealed interface Effect {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.readTable(this);
+        }
+    }
+
+    /**
+     * Average over how far things may scatter, which takes up to some seconds of work and nothing from the journal;
+     * answered by {@link Message.Averaged}.
+     */
+    record Average(Trials trials) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.average(this);
+        }
+
+        /** Does the work. */
+        public Message answer() {
+            return Message.Averaged.of(trials);
         }
     }
 

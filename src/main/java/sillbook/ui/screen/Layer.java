@@ -73,6 +73,16 @@ public interface Layer {
         return Step.to(state);
     }
 
+    /** What was asked for with {@link Effect.Average}. */
+    default Layer averaged(Message.Averaged answer) {
+        return this;
+    }
+
+    /** What this layer asks the shell for as soon as it is on top; the same state and nothing where there is nothing to ask. */
+    default Step onTop(State state) {
+        return Step.to(state);
+    }
+
     /** How far the keys that hold everywhere reach. */
     enum Reach {
         /** All of them: pages, cards. */

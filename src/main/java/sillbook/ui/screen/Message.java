@@ -2,7 +2,14 @@
 package sillbook.ui.screen;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sillbook.reckon.effects.Effects;
+import sillbook.season.past.Merits;
+import sillbook.season.past.Trait;
+import sillbook.season.past.Trials;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Size;
 import sillbook.words.list.Table;
@@ -33,6 +40,8 @@ public sealed interface Message {
         R opened(Opened message);
 
         R tableRead(TableRead message);
+
+        R averaged(Averaged message);
     }
 
     <R> R fold(Cases<R> cases);
@@ -123,6 +132,31 @@ public sealed interface Message {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.tableRead(this);
+        }
+    }
+
+    /**
+     * How everything stands by the answer that was averaged.
+     *
+     * @param trials those that were asked of
+     */
+    record Averaged(Trials trials, Map<Trait, Merits> merits) implements Message {
+        public Averaged {
+            merits = Map.copyOf(merits);
+        }
+
+        static Averaged of(Trials trials) {
+            Optional<Effects> effects = trials.averaged();
+            Map<Trait, Merits> merits = new EnumMap<>(Trait.class);
+            for (Trait trait : Trait.values()) {
+                merits.put(trait, trials.merits(trait, effects));
+            }
+            return new Averaged(trials, merits);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.averaged(this);
         }
     }
 

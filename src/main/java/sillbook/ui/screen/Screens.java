@@ -10,7 +10,8 @@ public final class Screens {
 
     /** What comes of a message. */
     public static Step update(State state, Message message) {
-        return message.fold(new Update(state));
+        Step step = message.fold(new Update(state));
+        return step.then(step.state().top().onTop(step.state()));
     }
 
     /** What that state looks like in a window of that size. */

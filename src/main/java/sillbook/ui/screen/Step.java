@@ -2,6 +2,7 @@
 package sillbook.ui.screen;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.change.Change;
 
 /** What comes of a message: the next state, and what the shell is asked to do. */
@@ -17,6 +18,13 @@ public record Step(State state, List<Effect> effects) {
 
     public static Step to(State state, Effect effect) {
         return new Step(state, List.of(effect));
+    }
+
+    /** The next state of another step, and what both ask for. */
+    Step then(Step next) {
+        return new Step(
+                next.state(),
+                Stream.concat(effects.stream(), next.effects().stream()).toList());
     }
 
     /** Asks for a change; when it is kept, what lies over the page goes down to so many layers. */

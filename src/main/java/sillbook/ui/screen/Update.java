@@ -110,6 +110,11 @@ record Update(State state) implements Message.Cases<Step> {
     }
 
     @Override
+    public Step averaged(Message.Averaged message) {
+        return Step.to(state.with(state.layers().each(layer -> layer.averaged(message))));
+    }
+
+    @Override
     public Step opened(Message.Opened message) {
         Kit kit = state.kit();
         Layers pages = kit.contents().pages(message.now());

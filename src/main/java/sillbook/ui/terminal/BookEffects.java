@@ -178,6 +178,11 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         }
 
         @Override
+        public Optional<Message> average(Effect.Average effect) {
+            return Optional.of(effect.answer());
+        }
+
+        @Override
         public Optional<Message> quit(Effect.Quit effect) {
             return Optional.empty();
         }

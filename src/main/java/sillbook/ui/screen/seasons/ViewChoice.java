@@ -15,8 +15,11 @@ record ViewChoice(SeasonsPage page) implements LetterChoice {
 
     @Override
     public List<Letter> letters(State beneath) {
-        return Stream.of(SeasonsView.values())
-                .map(view -> Letter.to(view.letter(), view.words(), () -> beneath.withTop(page.viewed(view))))
+        return Stream.concat(
+                        Stream.of(SeasonsView.values())
+                                .map(view -> Letter.to(
+                                        view.letter(), view.words(), () -> beneath.withTop(page.viewed(view)))),
+                        Stream.of(Letter.to('e', "effects", () -> beneath.laid(EffectsPage.OPEN))))
                 .toList();
     }
 }
