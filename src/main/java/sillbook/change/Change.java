@@ -16,6 +16,7 @@ public sealed interface Change
                 CareFor,
                 Close,
                 Answer,
+                Choose,
                 Display,
                 Jot,
                 CorrectEvent,

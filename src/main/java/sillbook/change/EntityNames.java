@@ -3,6 +3,7 @@ package sillbook.change;
 
 import java.util.Map;
 import java.util.function.BiFunction;
+import sillbook.model.Choice;
 import sillbook.model.Container;
 import sillbook.model.Entity;
 import sillbook.model.Event;
@@ -36,7 +37,8 @@ final class EntityNames {
             named(Event.class, (journal, event) -> "entry of " + Said.subject(journal, event.subject())),
             named(SpanReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),
             named(Outcome.class, EntityNames::outcome),
-            named(Wish.class, (journal, wish) -> "wish for " + wishedFor(wish)));
+            named(Wish.class, (journal, wish) -> "wish for " + wishedFor(wish)),
+            named(Choice.class, EntityNames::choice));
 
     private EntityNames() {}
 
@@ -72,6 +74,10 @@ final class EntityNames {
                 .map(variety -> ", " + Said.variety(journal, variety))
                 .orElse("");
         return "outcome" + score + " of " + journal.pots().get(outcome.pot()).label() + which;
+    }
+
+    private static String choice(Journal journal, Choice choice) {
+        return "choice of " + Said.variety(journal, choice.variety()) + " for " + Said.season(journal, choice.season());
     }
 
     private static String wishedFor(Wish wish) {

@@ -12,7 +12,7 @@ import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Settings;
 
-/** An entry other than a pot goes, when nothing in the journal still refers to it. */
+/** An entry other than a pot goes, when nothing in the journal still refers to it. With a variety its choices go. */
 public record Remove(Entity<?> entity) implements Change {
     public Remove {
         if (entity instanceof Pot || entity instanceof Settings) {
@@ -38,10 +38,18 @@ public record Remove(Entity<?> entity) implements Change {
     @Override
     public Decision decide(Journal journal, Hand hand) {
         String name = Said.entity(journal, entity);
-        List<Edit> edits = List.of(new Edit.Remove(entity));
+        List<Edit> edits = Stream.concat(choices(journal), Stream.of(entity))
+                .<Edit>map(Edit.Remove::new)
+                .toList();
         return Rules.firstOf(used(journal, name), staysPotted(journal.with(edits)))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(name + " removed", edits));
+    }
+
+    private Stream<Entity<?>> choices(Journal journal) {
+        return journal.choices().all().stream()
+                .filter(choice -> choice.variety().equals(entity.id()))
+                .map(choice -> choice);
     }
 
     private Optional<Refusal> used(Journal journal, String name) {

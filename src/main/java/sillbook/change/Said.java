@@ -82,8 +82,13 @@ final class Said {
 
         @Override
         public String season(Season season) {
-            return "season " + season.name(journal.settings().seasonStart());
+            return "season " + Said.season(journal, season);
         }
+    }
+
+    /** {@code 2027-28}. */
+    static String season(Journal journal, Season season) {
+        return season.name(journal.settings().seasonStart());
     }
 
     /** {@code Mon 21 Sep 2026}. */

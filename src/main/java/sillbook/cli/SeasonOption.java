@@ -2,15 +2,12 @@
 package sillbook.cli;
 
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine.Option;
 import sillbook.model.Season;
+import sillbook.words.Seasons;
 
 /** The season that a command looks at. */
 final class SeasonOption {
-    private static final Pattern NAME = Pattern.compile("(\\d{4})(?:-(\\d\\d))?");
-
     @Option(names = "--season", paramLabel = "SEASON", description = "Another season than today's: 2025-26, or 2025.")
     private Optional<String> name = Optional.empty();
 
@@ -24,19 +21,8 @@ final class SeasonOption {
     }
 
     private static Season parse(String name) {
-        Matcher matcher = NAME.matcher(name);
-        if (!matcher.matches()) {
-            throw noSeason(name);
-        }
-        int year = Integer.parseInt(matcher.group(1));
-        boolean follows = matcher.group(2) == null || Integer.parseInt(matcher.group(2)) == (year + 1) % 100;
-        if (!follows) {
-            throw noSeason(name);
-        }
-        return new Season(year);
-    }
-
-    private static Misused noSeason(String name) {
-        return new Misused("'" + name + "' is no season. Write it as 2025-26, or as 2025.");
+        return Seasons.parse(name).fold(season -> season, why -> {
+            throw new Misused(why.sentence());
+        });
     }
 }

@@ -22,7 +22,8 @@ public sealed interface Entity<T extends Entity<T>>
                 Event,
                 SpanReading,
                 Outcome,
-                Wish {
+                Wish,
+                Choice {
     Id<T> id();
 
     /** The entries of the same journal that this one names; they must be there as long as it is. */

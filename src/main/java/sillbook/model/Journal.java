@@ -144,6 +144,18 @@ public final class Journal {
         return all(Wish.class);
     }
 
+    public Catalogue<Choice> choices() {
+        return all(Choice.class);
+    }
+
+    /** What is marked of a variety for a season, by a mark of that season's own. */
+    public Optional<Choice> choice(Id<Variety> variety, Season season) {
+        return choices().all().stream()
+                .filter(choice ->
+                        choice.season().equals(season) && choice.variety().equals(variety))
+                .findFirst();
+    }
+
     /** What happened to a pot, place or other subject, in the order of history. */
     public List<Event> history(Subject subject) {
         Map<Subject, List<Event>> known = histories;
@@ -172,6 +184,11 @@ public final class Journal {
 
     public Season seasonOf(LocalDate day) {
         return Season.of(day, settings().seasonStart());
+    }
+
+    /** The season for which bulbs are chosen on a day. */
+    public Season chosenFor(LocalDate day) {
+        return Season.chosenFor(day, settings().seasonStart());
     }
 
     public List<Pot> potsOf(Season season) {

@@ -41,8 +41,9 @@ public record Purchase(
         }
     }
 
-    /** Whether the bulbs are on their way, here, or given up on. */
+    /** Whether the bulbs are still to be ordered, on their way, here, or given up on. */
     public enum State {
+        TO_ORDER,
         ORDERED,
         IN_HAND,
         REJECTED

@@ -11,11 +11,21 @@ import java.util.Locale;
  * @param year the calendar year its first day lies in
  */
 public record Season(int year) implements Comparable<Season> {
+    private static final int MONTHS_OF_BUYING = 4;
     private static final MonthDay NEW_YEAR = MonthDay.of(1, 1);
 
     /** The season a day belongs to when seasons begin on {@code start}. */
     public static Season of(LocalDate day, MonthDay start) {
         return new Season(day.isBefore(start.atYear(day.getYear())) ? day.getYear() - 1 : day.getYear());
+    }
+
+    /**
+     * The season for which bulbs are chosen on a day: the one under way through its first four months, while they can still
+     * be bought and potted, and after that the next (common practice).
+     */
+    public static Season chosenFor(LocalDate day, MonthDay start) {
+        Season now = of(day, start);
+        return day.isBefore(now.firstDay(start).plusMonths(MONTHS_OF_BUYING)) ? now : now.next();
     }
 
     public LocalDate firstDay(MonthDay start) {

@@ -96,6 +96,7 @@ public final class Terms {
             .with(PacketForcing.NO, "no");
 
     public static final Vocabulary<State> STATES = Vocabulary.<State>of("state of a purchase")
+            .with(State.TO_ORDER, "to order")
             .with(State.ORDERED, "ordered")
             .with(State.IN_HAND, "in hand", "arrived", "here")
             .with(State.REJECTED, "rejected");

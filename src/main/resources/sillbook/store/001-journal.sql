@@ -112,7 +112,7 @@ CREATE TABLE purchase (
     arrival        TEXT    NOT NULL, -- text: state on arrival
     waits_in       TEXT    REFERENCES place (id), -- where they wait to be potted
     cooled_weeks   REAL    CHECK (cooled_weeks >= 0), -- weeks of dry cold before they came
-    state          TEXT    NOT NULL CHECK (state IN ('ORDERED', 'IN_HAND', 'REJECTED')), -- where they are
+    state          TEXT    NOT NULL CHECK (state IN ('TO_ORDER', 'ORDERED', 'IN_HAND', 'REJECTED')), -- where they are
     note           TEXT    NOT NULL, -- text
     CHECK ((day_earliest IS NULL) = (day_latest IS NULL))
 ) STRICT;
@@ -301,6 +301,17 @@ CREATE TABLE wish_pot (
     pot      TEXT    NOT NULL REFERENCES pot (id), -- a pot meant to meet it
     PRIMARY KEY (wish, position)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE choice (
+    id      TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    variety TEXT    NOT NULL REFERENCES variety (id), -- what is chosen or not
+    season  INTEGER NOT NULL, -- season it is for
+    mark    TEXT    NOT NULL CHECK (mark IN ('CHOSEN', 'SET_ASIDE', 'UNDECIDED')), -- what is meant to be done with it
+    bulbs   INTEGER CHECK (bulbs >= 1), -- CHOSEN: count wanted
+    reason  TEXT, -- SET_ASIDE: text
+    CHECK ((mark = 'CHOSEN') = (bulbs IS NOT NULL)),
+    CHECK ((mark = 'SET_ASIDE') = (reason IS NOT NULL))
+) STRICT;
 
 -- Temperatures read by a logger. There can be millions: at most 25 bytes each.
 

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Arrival;
 import sillbook.model.Band;
+import sillbook.model.Choice;
 import sillbook.model.Container;
 import sillbook.model.Entity;
 import sillbook.model.Event;
@@ -124,6 +125,9 @@ class EntriesTest {
         assertThat(named(wish("", 30, Set.of()))).isEqualTo("wish for Sat 30 Jan 2027 written down");
         assertThat(named(wish("", 31, Set.of()))).isEqualTo("wish for Sat 30 Jan 2027 to Sun 31 Jan 2027 corrected");
         assertThat(named(wish("Easter", 30, Set.of()))).isEqualTo("wish for Easter corrected");
+        assertThat(named(
+                        new Choice(new Id<>(8, 4), Bench.MARROW_LANE.id(), Bench.WINTER.next(), new Choice.Chosen(10))))
+                .isEqualTo("choice of 'Marrow Lane' for 2027-28 written down");
     }
 
     private String named(Entity<?> entity) {

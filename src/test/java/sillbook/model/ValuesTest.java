@@ -66,6 +66,18 @@ class ValuesTest {
         assertThat(new Season(2026)).isLessThan(new Season(2027));
     }
 
+    @ParameterizedTest
+    @CsvSource({"2027-01-12, 2027", "2027-06-30, 2027", "2027-07-01, 2027", "2027-10-31, 2027", "2027-11-01, 2028"})
+    void bulbsAreChosenForTheComingSeasonAndWhileTheNewOneIsYoung(LocalDate day, int year) {
+        assertThat(Season.chosenFor(day, JULY)).isEqualTo(new Season(year));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2027-01-01, 2027", "2027-04-30, 2027", "2027-05-01, 2028"})
+    void theSameInTheSouth(LocalDate day, int year) {
+        assertThat(Season.chosenFor(day, NEW_YEAR)).isEqualTo(new Season(year));
+    }
+
     @Test
     void aSouthernSeasonIsACalendarYear() {
         assertThat(Season.of(LocalDate.of(2026, 12, 31), NEW_YEAR)).isEqualTo(new Season(2026));
@@ -111,6 +123,7 @@ class ValuesTest {
                 () -> new Pot.Planting(new Id<>(0, 1), 0, Optional.empty()),
                 () -> new Purchase.Cooled(Optional.of(Double.NaN)),
                 () -> new PottingMix.Part(0, "sand"),
+                () -> new Choice.Chosen(0),
                 () -> new OwnFigure.Range(3, 2, 4),
                 () -> new OwnFigure.Range(1, 5, 4),
                 () -> new OwnFigure.Range(Double.NaN, 2, 4),

@@ -19,6 +19,7 @@ import sillbook.change.Step;
 import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Cause;
+import sillbook.model.Choice;
 import sillbook.model.Container;
 import sillbook.model.Day;
 import sillbook.model.Edit;
@@ -130,7 +131,8 @@ public final class RandomEntries {
                 () -> event(journal),
                 () -> spanReading(journal),
                 () -> outcome(journal),
-                () -> wish(journal));
+                () -> wish(journal),
+                () -> choice(journal));
         return pick(types).get();
     }
 
@@ -382,6 +384,17 @@ public final class RandomEntries {
                 perhaps(this::kind),
                 Set.copyOf(pots),
                 text());
+    }
+
+    private Choice choice(Journal journal) {
+        return new Choice(
+                oldOrNew(journal.choices().all(), Choice::id),
+                pick(journal.varieties().all()).id(),
+                season(),
+                pick(List.of(
+                        new Choice.Chosen(1 + random.nextInt(60)),
+                        new Choice.SetAside(text()),
+                        new Choice.Undecided())));
     }
 
     /** A window of a pot. */

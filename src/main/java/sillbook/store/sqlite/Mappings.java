@@ -24,7 +24,8 @@ final class Mappings {
             new EventRows(),
             new SpanReadingRows(),
             new OutcomeRows(),
-            new WishRows());
+            new WishRows(),
+            new ChoiceRows());
 
     private static final Map<Class<?>, Mapping<?>> BY_TYPE =
             ALL.stream().collect(Collectors.toMap(Mapping::type, Function.identity()));

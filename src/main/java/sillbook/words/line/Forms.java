@@ -23,6 +23,8 @@ final class Forms {
             new JotForm(),
             new VarietyForm(),
             new PurchaseForm(),
+            new ChooseForm(),
+            new SetAsideForm(),
             new PlaceForm(),
             new ContainerForm(),
             new MixForm(),

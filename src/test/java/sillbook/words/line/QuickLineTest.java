@@ -17,6 +17,7 @@ class QuickLineTest {
                         "lines-book.txt",
                         "lines-lived.txt",
                         "lines-choosing.txt",
+                        "lines-marks.txt",
                         "lines-ways.txt",
                         "lines-twins.txt",
                         "lines-batches.txt",

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.Optional;
+import java.util.function.BiFunction;
+import sillbook.change.Choose;
+import sillbook.model.Choice.Mark;
+import sillbook.model.Season;
+import sillbook.model.Variety;
+import sillbook.text.Fold;
+import sillbook.words.ChoiceWords;
+import sillbook.words.Heard;
+import sillbook.words.Seasons;
+
+/** What the lines that mark a variety for a season have in common. */
+record Marking(Filled filled, Draft draft) {
+    static final Slot<Season> SEASON = Slot.one("season", Senses.longest((words, bench) -> season(Fold.of(words))));
+
+    /** {@code for 2027-28}, {@code season 2027}; a year alone could as well be a number of bulbs. */
+    private static Optional<Heard<Season>> season(String words) {
+        return words.matches("(?:for )?(?:season )?\\d{4}-\\d\\d|for (?:season )?\\d{4}|season \\d{4}")
+                ? Optional.of(Seasons.parse(words.replaceAll("[a-z ]", "")))
+                : Optional.empty();
+    }
+
+    /**
+     * Marks the variety that is named, and asks for it where none is.
+     *
+     * @param example a whole line that names one
+     * @param mark what it is to be marked as in a season; empty where that is asked
+     */
+    void mark(String example, BiFunction<Variety, Season, Optional<Mark>> mark) {
+        filled.get(Slots.ANY_VARIETY)
+                .ifPresentOrElse(
+                        variety -> mark(variety, mark),
+                        () -> draft.ask("which variety?", "Which variety? Write its name, as: " + example + "."));
+    }
+
+    private void mark(Named<Variety> named, BiFunction<Variety, Season, Optional<Mark>> mark) {
+        Bench bench = draft.bench();
+        Variety variety = named.thing();
+        Season season = filled.get(SEASON).orElseGet(() -> bench.journal().chosenFor(bench.today()));
+        if (named.isNew()) {
+            draft.means("a new variety: " + Lines.quoted(variety.name()) + ", " + variety.kind());
+        }
+        draft.means(Lines.quoted(variety.name()) + ", for season "
+                + season.name(bench.journal().settings().seasonStart()));
+        mark.apply(variety, season).ifPresent(given -> {
+            draft.means(ChoiceWords.mark(given));
+            draft.change(named.together(new Choose(variety.id(), season, given)));
+        });
+        bench.journal()
+                .choice(variety.id(), season)
+                .ifPresent(before -> draft.means("until now " + ChoiceWords.mark(before.mark())));
+    }
+}
