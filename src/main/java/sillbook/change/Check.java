@@ -30,6 +30,9 @@ import sillbook.model.Subject;
  */
 public record Check(Map<Id<Pot>, Findings> found, Map<Id<Purchase>, Findings> felt, Optional<Id<Place>> round, Day day)
         implements Change {
+    /** Taller than any bulb that is forced, so that a slip of the pen is not taken for a warm cellar (common practice). */
+    private static final double TALLEST_CM = 120;
+
     public Check {
         found = Collections.unmodifiableMap(new LinkedHashMap<>(found));
         felt = Collections.unmodifiableMap(new LinkedHashMap<>(felt));
@@ -59,7 +62,16 @@ public record Check(Map<Id<Pot>, Findings> found, Map<Id<Purchase>, Findings> fe
     private Optional<Refusal> pots(Journal journal, Hand hand) {
         return found.isEmpty() && !felt.isEmpty()
                 ? Rules.hasHappened(day, hand)
-                : Rules.growing(journal, found.keySet(), day, hand);
+                : Rules.firstOf(Rules.growing(journal, found.keySet(), day, hand), tooTall());
+    }
+
+    private Optional<Refusal> tooTall() {
+        return found.values().stream()
+                .flatMap(findings -> findings.shoot().stream())
+                .filter(shoot -> shoot.centimetres() > TALLEST_CM)
+                .findFirst()
+                .flatMap(shoot -> Rules.refuse("A shoot of " + Math.round(shoot.centimetres())
+                        + " cm is taller than bulbs in pots grow. Write it again, as 2.5 cm."));
     }
 
     private Optional<Refusal> notHere(Purchase bulbs, Journal journal) {

@@ -7,6 +7,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.season.Job;
 import sillbook.season.PlaceNow;
+import sillbook.season.WaitingBulbs;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
 import sillbook.words.Days;
@@ -22,6 +23,9 @@ record PlaceText(Journal journal) {
         List<String> facts = new ArrayList<>();
         facts.add(serves(now.place()));
         facts.add(fullness(now));
+        if (!now.waiting().isEmpty()) {
+            facts.add(now.waiting().stream().mapToInt(WaitingBulbs::bulbs).sum() + " dry bulbs");
+        }
         now.round().map(Job.Round::on).ifPresent(day -> facts.add("next round " + Days.day(day)));
         if (!now.pots().isEmpty()) {
             facts.add(new PotNames(journal).labels(now.pots()));

@@ -38,7 +38,8 @@ final class PotCommand extends View {
     Sight look(Book book) {
         Journal journal = book.readAll();
         Outlook outlook = outlook(book);
-        PotNow now = outlook.pot(find(journal, journal.seasonOf(book.today())).id());
+        PotNow now = outlook.pot(
+                find(journal, outlook, journal.seasonOf(book.today())).id());
         Provisos provisos = Provisos.of(journal, List.of(now));
         return new Sight(
                 () -> PotsJson.one(journal, outlook, now, provisos),
@@ -47,14 +48,22 @@ final class PotCommand extends View {
                 "");
     }
 
-    private Pot find(Journal journal, Season current) {
+    private Pot find(Journal journal, Outlook outlook, Season current) {
         Stream<Season> seasons = season.given().map(Stream::of).orElseGet(() -> Stream.of(current, current.previous()));
-        Optional<Pot> found =
-                seasons.flatMap(one -> journal.pot(one, label).stream()).findFirst();
+        Optional<Pot> found = seasons.flatMap(one -> journal.pot(one, label).or(() -> livingOn(outlook, one)).stream())
+                .findFirst();
         return found.orElseThrow(() -> {
             Season looked = season.orElse(current);
             return new CouldNot("There is no pot '" + label + "' in season "
                     + looked.name(journal.settings().seasonStart()) + ". 'sillbook pots' lists those there are.");
         });
+    }
+
+    /** A plant of an earlier season that lived in that one, too. */
+    private Optional<Pot> livingOn(Outlook outlook, Season in) {
+        return outlook.pots(in).stream()
+                .map(now -> now.life().pot())
+                .filter(pot -> pot.label().equalsIgnoreCase(label))
+                .findFirst();
     }
 }

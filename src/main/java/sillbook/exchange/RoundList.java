@@ -11,6 +11,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Way;
 import sillbook.season.Job;
 import sillbook.season.Outlook;
 import sillbook.season.PlaceNow;
@@ -70,7 +71,7 @@ public record RoundList(
     private static Row row(List<Id<Pot>> pots, RoundWords words, Outlook outlook) {
         Id<Pot> first = pots.get(0);
         Optional<LocalDate> looked = words.lastCheck(first).map(Event::day).map(Day::likely);
-        return new Row(pots, outlook.pot(first), looked, words.lastTime(first));
+        return new Row(pots, outlook.pot(first), looked, words.lastTime(pots));
     }
 
     private String variety(WaitingBulbs dry) {
@@ -95,13 +96,20 @@ public record RoundList(
         List<String> exceptions = new ArrayList<>();
         for (int at = 0; at < Math.min(rows.size(), seen.size()); at++) {
             Row row = rows.get(at);
-            boolean isOverWater = row.first().life().pot().way().isOverWater();
-            String said = isOverWater && at == 0 ? "water low" : seen.get(at);
-            exceptions.add(names.label(row.pots().get(0)) + " " + said);
+            exceptions.add(names.label(row.pots().get(0)) + " "
+                    + seen(row.first().life().pot().way(), at, seen));
         }
         if (rows.isEmpty()) {
             bulbs.stream().limit(1).forEach(dry -> exceptions.add(RoundWords.bulbs(variety(dry)) + " soft"));
         }
         return RoundWords.line(place, exceptions);
+    }
+
+    /** In the words of its way: over water none is dry, and in a glass a length alone would be the shoot's. */
+    private static String seen(Way way, int at, List<String> seen) {
+        if (way.isOverWater() && at == 0) {
+            return "water low";
+        }
+        return way == Way.GLASS && at == seen.size() - 1 ? "roots " + seen.get(at) : seen.get(at);
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.model.Day;
+import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.OwnFigure.Range;
 import sillbook.model.Pot;
@@ -69,13 +70,20 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
     private Optional<Window> begins(Pins pins, Milestone next, Optional<WishReading> wish) {
         PotLife life = pins.life();
         if (life.standing() instanceof Standing.Waiting) {
-            return wish.flatMap(reading -> reading.window(next)).or(() -> Optional.of(usualPotting(pins)));
+            return wish.flatMap(reading -> reading.window(next))
+                    .or(() -> pottingPutOff(life))
+                    .or(() -> Optional.of(usualPotting(pins)));
         }
         if (next == Milestone.COLD) {
             LocalDate potted = life.potted().map(Day::likely).orElse(today);
             return Optional.of(new Window(potted, today, today));
         }
         return Optional.empty();
+    }
+
+    /** The day the grower said it will be potted. */
+    private static Optional<Window> pottingPutOff(PotLife life) {
+        return life.answers().delay(JobKind.POT_UP).map(delay -> Window.on(delay.until()));
     }
 
     private Window usualPotting(Pins pins) {

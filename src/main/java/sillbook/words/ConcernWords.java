@@ -8,6 +8,7 @@ import sillbook.season.Destination;
 
 /** What the grower should know of a pot, as sentences. */
 public record ConcernWords(Journal journal) implements Concern.Cases<String> {
+    private static final int DAYS_TOLD_AS_WEEKS = 4;
 
     public String say(Concern concern) {
         return concern.fold(this);
@@ -23,10 +24,15 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
     public String tooWarmHere(Concern.TooWarmHere concern) {
         String shoot =
                 "Shoot " + Lengths.say(concern.shoot(), journal.settings().lengths());
-        String weeks = Weeks.sayDays(concern.daysShort());
+        String weeks = shortBy(concern.daysShort());
         String colder = concern.colder().map(place -> " " + colder(place)).orElse("");
         return shoot + ", but " + weeks + " short of cold: it is too warm here. Move it colder, do not bring it in."
                 + colder;
+    }
+
+    /** Days, where they make no half week. */
+    private static String shortBy(int days) {
+        return days < DAYS_TOLD_AS_WEEKS ? Counts.of(days, "day") : Weeks.sayDays(days);
     }
 
     private String colder(Destination destination) {
@@ -46,7 +52,7 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
     @Override
     public String coldEnds(Concern.ColdEnds concern) {
         return "The " + journal.places().get(concern.place()).name() + " is no longer cold from "
-                + Days.date(concern.endsOn()) + ", " + Weeks.sayDays(concern.daysShort()) + " too early.";
+                + Days.date(concern.endsOn()) + ", " + shortBy(concern.daysShort()) + " too early.";
     }
 
     /** {@code The trench did not pass 1 C in its first 2 weeks: roots hardly grow so near freezing. Look for them before it comes in.} */

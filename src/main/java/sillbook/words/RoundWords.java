@@ -2,11 +2,13 @@
 package sillbook.words;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Event;
 import sillbook.model.Findings;
@@ -47,6 +49,22 @@ public record RoundWords(Journal journal) {
                 .map(event -> ((Happening.Checked) event.what()).findings())
                 .map(this::brief)
                 .orElse("");
+    }
+
+    /** The same of pots that share a row: where they differ, each with its label, the fewest first. */
+    public String lastTime(List<Id<Pot>> row) {
+        Map<String, List<Id<Pot>>> seen = new LinkedHashMap<>();
+        row.forEach(pot ->
+                seen.computeIfAbsent(lastTime(pot), none -> new ArrayList<>()).add(pot));
+        if (seen.size() == 1) {
+            return lastTime(row.get(0));
+        }
+        PotNames names = new PotNames(journal);
+        return seen.entrySet().stream()
+                .filter(one -> !one.getKey().isEmpty())
+                .sorted(Comparator.comparingInt(one -> one.getValue().size()))
+                .map(one -> names.labels(one.getValue()) + " " + one.getKey())
+                .collect(Collectors.joining("; "));
     }
 
     private String brief(Findings found) {

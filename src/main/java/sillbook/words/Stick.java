@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import sillbook.model.Day;
 import sillbook.model.Id;
 import sillbook.model.Journal;
@@ -20,11 +21,11 @@ import sillbook.season.Readiness;
  *
  * @param labels as they are said: {@code T9-T14}
  * @param name the variety in quotes and the bulbs: {@code 'Marrow Lane' x5}
- * @param kind of the first variety in it
+ * @param kind of each variety in it
  * @param potted empty while it waits to be
  * @param checkFrom the day its usual weeks of cold are had; of a pot in the cold
  * @param useBy the last good day in the cold; of a pot there
- * @param flowers the likely day of the first flower, until it has come
+ * @param flowers the likely day of the first flower in its own season, until it has come
  */
 public record Stick(
         List<Id<Pot>> pots,
@@ -47,7 +48,7 @@ public record Stick(
                 pots,
                 names.labels(pots),
                 names.nameAndCount(pots),
-                journal.varieties().get(pot.first().variety()).kind().toString(),
+                kinds(journal, pot),
                 first.life().potted(),
                 first.readiness().map(Readiness::coldEnoughOn),
                 first.useBy(),
@@ -55,7 +56,16 @@ public record Stick(
                         .filter(ahead -> ahead.stage() == Stage.IN_BLOOM)
                         .findFirst()
                         .map(Ahead::window)
-                        .map(window -> window.likely()));
+                        .map(window -> window.likely())
+                        .filter(day -> journal.seasonOf(day).equals(pot.season())));
+    }
+
+    private static String kinds(Journal journal, Pot pot) {
+        return pot.plantings().stream()
+                .map(planting ->
+                        journal.varieties().get(planting.variety()).kind().toString())
+                .distinct()
+                .collect(Collectors.joining(", "));
     }
 
     /** {@code T9-T14 'Marrow Lane' x5, potted 14 Oct, check from 27 Jan, use by 3 Mar}. */

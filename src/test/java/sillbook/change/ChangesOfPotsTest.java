@@ -24,6 +24,7 @@ import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
+import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
@@ -111,6 +112,29 @@ class ChangesOfPotsTest {
                         .name())
                 .isEqualTo("T1-T2 used up");
         assertThat(last("T2")).isEqualTo(new Happening.Closed(End.USED_UP, "for the fair"));
+    }
+
+    @Test
+    void whatStandsInTheColdAndNeverFloweredIsNotPastBloom() {
+        Flower past = new Flower(pots("T2"), BloomPoint.PAST_BLOOM, Optional.empty(), day(1, 12));
+        assertThat(bench.refused(past))
+                .isEqualTo(
+                        "T2 stands in the cold, and no flower of it is written. Name another pot, or write first that"
+                                + " it flowered.");
+        bench.done(new Flower(pots("T2"), BloomPoint.FIRST_FLOWER, Optional.empty(), day(1, 10)));
+        assertThat(bench.done(past).name()).isEqualTo("T2 past bloom");
+        bench.done(new Move(pots("T3"), Bench.SILL.id(), Stage.WARM_ROOM, day(1, 11)));
+        assertThat(bench.done(new Flower(pots("T3"), BloomPoint.PAST_BLOOM, Optional.empty(), day(1, 12)))
+                        .name())
+                .as("out of the cold a first flower may have been forgotten")
+                .isEqualTo("T3 past bloom");
+    }
+
+    @Test
+    void aShootTallerThanBulbsGrowIsASlip() {
+        Findings tall = Findings.ALL_WELL.withShoot(new Length(25_000, "250 cm"));
+        assertThat(bench.refused(new Check(Map.of(bench.pot("T1"), tall), Optional.empty(), day(1, 12))))
+                .isEqualTo("A shoot of 250 cm is taller than bulbs in pots grow. Write it again, as 2.5 cm.");
     }
 
     @Test

@@ -46,6 +46,25 @@ class LabelsCommandTest {
     }
 
     @Test
+    void whatFloweredYearsAgoIsNotPromisedOnAStick() {
+        Terminal terminal = Terminal.at(home);
+        terminal.run("write", "place sill, warm sill");
+
+        assertThat(terminal.run("write", "Umbrella Street (amaryllis) x1, sill, 10 nov 2024")
+                        .lines())
+                .last()
+                .isEqualTo("stick: A1 'Umbrella Street' x1, potted 10 Nov");
+    }
+
+    @Test
+    void theLabelOfAMixedPotNamesEachKind() {
+        Terminal terminal = Terminal.at(home);
+        terminal.run("write", "Night Marbles (grape hyacinth) x10, Lantern Row (daffodil) x3, label M1, 1 oct");
+
+        assertThat(terminal.run("labels", "M1").out()).contains(": grape hyacinth, daffodil");
+    }
+
+    @Test
     void aSheetHasALabelOfOneSizeForEachPotWithItsCutMarks() {
         List<String> sheet = Terminal.ofDemo(home).run("labels", "H8-H10").lines();
         String across = "+" + " -".repeat(19) + "+" + " -".repeat(19) + "+";

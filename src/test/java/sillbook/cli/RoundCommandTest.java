@@ -49,6 +49,31 @@ class RoundCommandTest {
     }
 
     @Test
+    void whereThePotsOfABatchDifferTheLastLookNamesThem() {
+        Terminal terminal = Terminal.at(home);
+        terminal.run("write", "place cellar, cellar");
+        terminal.run("write", "5 x Marrow Lane (tulip triumph) x5, cellar, 20 oct");
+        terminal.run("write", "cellar all moist, T3 dry, T5 mould");
+
+        assertThat(terminal.run("round", "cellar").lines())
+                .anyMatch(line -> line.startsWith("T1-T5 ") && line.endsWith("12 Jan: T3 dry; T5 mould; T1-T.."));
+    }
+
+    @Test
+    void ofAGlassTheLineTellsTheLengthOfTheRoots() {
+        Terminal terminal = Terminal.at(home);
+        terminal.run("write", "place cellar, cellar");
+        terminal.run("write", "3 x Inkwell (hyacinth) x1, glass, cellar, 1 dec");
+        for (String label : List.of("H1", "H2", "H3")) {
+            terminal.run("write", label + " moved cellar, 1 dec");
+        }
+        terminal.run("write", "Penny Gloaming (crocus) x9, cellar, 1 dec");
+        terminal.run("write", "Penny Gloaming (crocus) x9, cellar, 1 dec");
+
+        assertThat(terminal.run("round", "cellar").out()).contains("C1 dry, C2 mould, H1 roots 6 cm");
+    }
+
+    @Test
     void aPotWhoseWeeksAreHadAndThatNobodyLookedAtIsPointedOut() {
         Terminal terminal = Terminal.at(home);
         terminal.run("write", "place cellar, cellar");

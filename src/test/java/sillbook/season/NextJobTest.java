@@ -88,6 +88,12 @@ class NextJobTest {
         isDue("14 oct", JobKind.POT_UP, Due.SOON, "20 oct");
         isDue("20 oct", JobKind.POT_UP, Due.TODAY, "20 oct");
         isDue("25 oct", JobKind.POT_UP, Due.TODAY, "20 oct");
+        assertThat(house.on("2 sep").pot(house.id("T1")).ahead())
+                .as("what follows is reckoned from that day, and nothing lies before it")
+                .isNotEmpty()
+                .allSatisfy(ahead -> assertThat(ahead.window().earliest()).isAfterOrEqualTo(day("20 oct")))
+                .first()
+                .satisfies(ahead -> assertThat(ahead.window()).isEqualTo(Window.on(day("20 oct"))));
     }
 
     static Stream<Arguments> warmKindsInEveryWay() {

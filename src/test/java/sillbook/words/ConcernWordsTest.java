@@ -114,6 +114,9 @@ class ConcernWordsTest {
                         "Shoot 9 cm, but half a week short of cold: it is too warm here. Move it colder, do not bring"
                                 + " it in."),
                 arguments(
+                        new Concern.TooWarmHere(Optional.empty(), shoot, 1, Optional.empty()),
+                        "Shoot 9 cm, but 1 day short of cold: it is too warm here. Move it colder, do not bring it in."),
+                arguments(
                         new Concern.NotCold(place("trench"), LocalDate.of(2026, 10, 15)),
                         "The trench is not cold before 15 Oct: until then nothing counts."),
                 arguments(

@@ -39,7 +39,7 @@ final class TieReading {
 
     /** Whether it stands apart from those it would be compared with. */
     boolean isWithheld(Influence influence) {
-        return apart.contains(influence) || !apart.isEmpty() && scored() == apart.size() + 1;
+        return apart.contains(influence) || (!apart.isEmpty() && scored() == apart.size() + 1);
     }
 
     private long scored() {

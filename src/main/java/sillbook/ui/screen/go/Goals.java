@@ -71,9 +71,9 @@ record Goals(State state) {
     private Goal goal(List<Pot> some) {
         Pot pot = some.get(0);
         PotNames names = new PotNames(journal());
-        boolean isOther = !pot.season().equals(state.timescale().season());
-        String season =
-                isOther ? "  season " + pot.season().name(journal().settings().seasonStart()) : "";
+        Season in = state.almanac().outlook().livingOn().seasonOf(pot);
+        boolean isOther = !in.equals(state.timescale().season());
+        String season = isOther ? "  season " + in.name(journal().settings().seasonStart()) : "";
         return new Goal(
                 names.labels(some.stream().map(Pot::id).toList()),
                 names.nameAndCount(List.of(pot.id())) + season,
@@ -81,8 +81,9 @@ record Goals(State state) {
     }
 
     private static State inSeason(State from, Pot pot) {
-        boolean isShown = pot.season().equals(from.timescale().season());
-        return isShown ? from : from.with(from.timescale().at(pot.season()));
+        Season in = from.almanac().outlook().livingOn().seasonOf(pot);
+        boolean isShown = in.equals(from.timescale().season());
+        return isShown ? from : from.with(from.timescale().at(in));
     }
 
     private static State openPot(State from, Pot pot) {

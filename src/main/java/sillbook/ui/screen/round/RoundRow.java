@@ -60,7 +60,7 @@ record RoundRow(State state, List<Id<Pot>> pots, Marks marks) implements Widget 
         cells.put(left + FOUND, area.row(), Columns.fit(found, LAST - 1 - FOUND), style);
         String weeks = weeks(now);
         put(END - Width.of(weeks), END, weeks, area, cells);
-        put(LAST, END - Width.of(weeks) - APART, new RoundWords(state.journal()).lastTime(pots.get(0)), area, cells);
+        put(LAST, END - Width.of(weeks) - APART, new RoundWords(state.journal()).lastTime(pots), area, cells);
     }
 
     private static void put(int column, int end, String text, Rect area, Cells cells) {
