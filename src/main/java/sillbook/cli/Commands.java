@@ -28,6 +28,7 @@ public final class Commands {
                 .addSubcommand(new PlacesCommand(books, printer))
                 .addSubcommand(new BulbsCommand(books, printer))
                 .addSubcommand(new StandingsCommand(books, printer))
+                .addSubcommand(new ChooseCommand(books, printer))
                 .addSubcommand(new DiaryCommand(books, printer))
                 .addSubcommand(new RoundCommand(books, printer))
                 .addSubcommand(new LabelsCommand(books, printer))

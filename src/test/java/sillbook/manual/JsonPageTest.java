@@ -36,7 +36,9 @@ class JsonPageTest {
             "Tin Starling x5, attic, 1 oct, label Z9",
             "Z9 score 4, 5 of 5 flowers",
             "A1 past bloom",
-            "A1 woken");
+            "A1 woken",
+            "set aside Goose Errand, floppy two winters, for 2026-27",
+            "choose Lantern Row x10");
 
     private static final List<String> COMMANDS = List.of(
             "today",
@@ -53,6 +55,7 @@ class JsonPageTest {
             "bulbs",
             "potting tulip",
             "standings",
+            "choose",
             "diary",
             "write --dry-run 'T4 moist'",
             "import docs/how-to/lists/purchases.csv --as purchases --dry-run",
@@ -138,7 +141,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(17)
+                .hasSize(18)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

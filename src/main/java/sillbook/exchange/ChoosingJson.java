@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.exchange;
+
+import java.util.Optional;
+import sillbook.model.Choice;
+import sillbook.model.Choice.Mark;
+import sillbook.model.Journal;
+import sillbook.model.Purchase.Money;
+import sillbook.season.past.Candidate;
+import sillbook.season.past.Choosing;
+import sillbook.words.Prices;
+import sillbook.words.ReasonWords;
+
+/** What there is to choose from, as JSON. */
+public final class ChoosingJson {
+    private final Named named;
+    private final ReasonWords words;
+
+    private ChoosingJson(Journal journal) {
+        named = new Named(journal);
+        words = new ReasonWords(journal);
+    }
+
+    /** The document of {@code sillbook choose --json}. */
+    public static String write(Journal journal, Choosing choosing) {
+        ChoosingJson json = new ChoosingJson(journal);
+        return Answer.write(new Fields()
+                .text("forSeason", json.named.season(choosing.season()))
+                .number("chosen", choosing.chosen().size())
+                .number("bulbs", choosing.bulbs())
+                .list("cost", choosing.cost(), ChoosingJson::money)
+                .number("withoutPrice", choosing.withoutPrice())
+                .list("varieties", choosing.candidates(), json::candidate));
+    }
+
+    private Fields candidate(Candidate candidate) {
+        Optional<Mark> mark = candidate.choice().map(Choice::mark);
+        return new Fields()
+                .text("variety", candidate.variety().name())
+                .text("mark", mark.map(ChoosingJson::sort).orElse("undecided"))
+                .whole("bulbs", candidate.chosen())
+                .text("reason", mark.flatMap(ChoosingJson::reason))
+                .object("before", candidate.before(), this::before)
+                .number("potsScored", candidate.scores().size())
+                .decimal("meanScore", candidate.mean().stream().boxed().findFirst())
+                .number("inHand", candidate.inHand())
+                .number("toCome", candidate.onOrder())
+                .object("priceEach", candidate.each(), ChoosingJson::money)
+                .texts("because", candidate.reasons().stream().map(words::say).toList());
+    }
+
+    private static String sort(Mark mark) {
+        return mark.fold(chosen -> "chosen", setAside -> "set aside", () -> "undecided");
+    }
+
+    private static Optional<String> reason(Mark mark) {
+        return mark.fold(
+                chosen -> Optional.empty(),
+                setAside -> Optional.of(setAside.reason()).filter(reason -> !reason.isEmpty()),
+                Optional::empty);
+    }
+
+    private Fields before(Choice choice) {
+        return new Fields()
+                .text("season", named.season(choice.season()))
+                .text("mark", sort(choice.mark()))
+                .whole("bulbs", choice.bulbs())
+                .text("reason", reason(choice.mark()));
+    }
+
+    private static Fields money(Money money) {
+        return new Fields().number("sum", Prices.amount(money).doubleValue()).written("currency", money.currency());
+    }
+}
