@@ -111,7 +111,8 @@ public final class MeritWords {
         return names.name(merit.influence()) + ": " + String.join(", ", facts) + not;
     }
 
-    private static Optional<String> level(Merit merit) {
+    /** {@code 3.8 (3.4 to 4.2)}; empty where there is no figure. */
+    static Optional<String> level(Merit merit) {
         return merit.level()
                 .map(level -> score(level.score().value()) + " ("
                         + score(inScale(level.eighty().low())) + " to "

@@ -36,6 +36,7 @@ public final class Benchmark {
         tenSeasons(journal);
         System.out.println(new FirstFrame(program, folder).measure(journal));
         System.out.println(new KeyLatency(program, folder).measure(journal));
+        System.out.println(new EffectsSpeed(folder).measure());
         System.out.println("bytes a frame   held to 1.3 times the ideal by the tests of sillbook.ui.terminal");
     }
 

@@ -11,7 +11,10 @@ import java.util.OptionalDouble;
  * this answer takes them as if they were: {@link Averaging} does not.
  */
 public final class Reml {
-    private static final double MOST = 1e4;
+    /** Roots of ratios are looked for up to here. */
+    private static final double MOST = 100;
+
+    private static final double LITTLE = 0.05;
 
     private Reml() {}
 
@@ -38,7 +41,35 @@ public final class Reml {
     static double[] ratios(Design design) {
         double[] start = new double[design.layout().size()];
         Arrays.fill(start, 1);
-        return grounded(design, new Search(0, MOST).lowest(ratios -> profiled(design, ratios), start));
+        double[] found = search(design, start);
+        double[] lifted = lifted(design, found);
+        return Arrays.equals(lifted, found) ? found : search(design, lifted);
+    }
+
+    /** The search is over the roots of the ratios: it is quickest there. */
+    private static double[] search(Design design, double... start) {
+        double[] roots = new Search(0, MOST)
+                .lowest(
+                        at -> profiled(design, squares(at)),
+                        Arrays.stream(start).map(Math::sqrt).toArray());
+        return grounded(design, squares(roots));
+    }
+
+    private static double[] squares(double... roots) {
+        return Arrays.stream(roots).map(root -> root * root).toArray();
+    }
+
+    /** At 0 the likelihood is level whatever lies beside it: where it is higher a little further on, the search goes on from there. */
+    private static double[] lifted(Design design, double... found) {
+        double[] lifted = found.clone();
+        for (int f = 0; f < lifted.length; f++) {
+            double[] with = lifted.clone();
+            with[f] = LITTLE;
+            if (lifted[f] == 0 && profiled(design, with) < profiled(design, lifted)) {
+                lifted = with;
+            }
+        }
+        return lifted;
     }
 
     private static double profiled(Design design, double... ratios) {

@@ -18,6 +18,8 @@ final class Search {
     private static final int MOST = 5000;
     private static final double RADIUS = 0.2;
     private static final double EXACT = 1e-8;
+    /** What is left to gain there is the curve times its square. */
+    private static final double LAST_RADIUS = 1e-6;
 
     private final double low;
     private final double high;
@@ -54,7 +56,7 @@ final class Search {
         double[] highs = new double[start.length];
         Arrays.fill(lows, low);
         Arrays.fill(highs, high);
-        return new BOBYQAOptimizer(2 * start.length + 1, RADIUS, EXACT)
+        return new BOBYQAOptimizer(2 * start.length + 1, RADIUS, LAST_RADIUS)
                 .optimize(
                         new ObjectiveFunction(function::applyAsDouble),
                         GoalType.MINIMIZE,

@@ -22,6 +22,8 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
+import sillbook.ui.screen.why.ExplanationSlip;
+import sillbook.words.MeritWhy;
 import sillbook.words.MeritWords;
 
 /**
@@ -74,6 +76,7 @@ record EffectsPage(Trait trait, Cursor cursor, Optional<Trials> asked, Optional<
                 staying.flatMap(answer -> Optional.ofNullable(answer.merits().get(trait)))
                         .orElseGet(() -> state.almanac().merits(trait)),
                 new MeritWords(state.journal()),
+                new MeritWhy(state.journal()),
                 staying.isEmpty(),
                 state.body().columns());
     }
@@ -102,7 +105,7 @@ record EffectsPage(Trait trait, Cursor cursor, Optional<Trials> asked, Optional<
                         .map(merit ->
                                 Aside.of(new MeritWords(state.journal()).name(merit.influence()), lines.aside(merit)))
                         .orElse(Aside.NONE))
-                .withFoot(Action.OPEN_POTS, Action.VIEW, Action.WRITE_LINE, Action.BACK);
+                .withFoot(Action.OPEN_POTS, Action.VIEW, Action.WRITE_LINE, Action.WHY, Action.BACK);
         return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
 
@@ -121,6 +124,12 @@ record EffectsPage(Trait trait, Cursor cursor, Optional<Trials> asked, Optional<
                                 .map(shared -> state.laid(PotsBehind.of(shared)))
                                 .orElse(state)))
                 .offIf(under.isEmpty(), "there is no score yet"));
+        offers.add(Offer.of(
+                        Action.WHY,
+                        () -> Step.to(under.map(merit -> state.laid(
+                                        new ExplanationSlip(lines(state).why(merit))))
+                                .orElse(state)))
+                .offIf(under.isEmpty(), "there is no figure here"));
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new EffectsChoice(this)))));
         return offers;
     }

@@ -15,7 +15,9 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.words.Counts;
+import sillbook.words.Explanation;
 import sillbook.words.InfluenceWords;
+import sillbook.words.MeritWhy;
 import sillbook.words.MeritWords;
 
 /**
@@ -24,7 +26,7 @@ import sillbook.words.MeritWords;
  * @param isFirst whether this is the quick answer, and the one that stays is still being worked out
  * @param columns of the page
  */
-record MeritRows(Trials trials, Merits merits, MeritWords words, boolean isFirst, int columns) {
+record MeritRows(Trials trials, Merits merits, MeritWords words, MeritWhy whys, boolean isFirst, int columns) {
     private static final int MOST_TIES = 2;
     private static final int MARGIN = 5;
 
@@ -103,6 +105,10 @@ record MeritRows(Trials trials, Merits merits, MeritWords words, boolean isFirst
         return Columns.wrap(sentence, Math.max(1, columns - MARGIN)).stream()
                 .<Widget>map(part -> (line, cells) -> cells.put(line.column() + Row.LABEL, line.row(), part, Style.INK))
                 .toList();
+    }
+
+    Explanation why(Merit merit) {
+        return whys.explain(trials, merits, merit);
     }
 
     /** What is to be said of the line under the cursor. */

@@ -83,6 +83,15 @@ class EffectsPageTest {
     }
 
     @Test
+    void wSaysWhyAndHowOftenTheBarsWereRight() {
+        Desk desk = answered(effects(PastWinters.journal())).press("w");
+        Golden.check("seasons-effects-why", desk.state(), new Size(80, 24));
+        assertThat(all(desk)).contains("Of 1000 invented growers").contains("plain mean");
+        Desk quick = effects(PastWinters.journal()).press("w");
+        assertThat(all(quick)).contains("certain (REML)");
+    }
+
+    @Test
     void whatCannotBeToldApartStandsBeforeAnyFigure() {
         Winter told = winter().place("fridge", Sort.FRIDGE)
                 .place("cellar", Sort.CELLAR)
@@ -109,6 +118,8 @@ class EffectsPageTest {
                 .pot("T1", "Marrow Lane", "tulip")
                 .outcome("12 feb", 4)
                 .journal());
+        assertThat(all(one.press("w"))).contains("Too few scores").contains("no figure");
+        one.press("Esc");
         assertThat(all(one)).contains("Too few scores to tell anything apart").contains("plain mean 4.0");
         List<String> figures = one.lines().stream()
                 .filter(line -> line.contains("◉") || line.contains("◦"))
