@@ -46,7 +46,7 @@ record DatesReckoned(
         Journal nothing = Journal.empty(SETTINGS);
         Kind kind = options.kind(new Kinds(nothing, handbook));
         Facts facts = options.facts(today);
-        List<UsedFigure> figures = figures(options.figures(), Figures.of(nothing, handbook), kind);
+        List<UsedFigure> figures = figures(options.figures(), Figures.of(nothing, handbook, today), kind);
         Need need = Figures.needOf(range(figures));
         Schedule schedule = Schedule.reckon(need, facts)
                 .orElseThrow(() -> new Misused("No day is given to reckon from. Write --potted, --cold-from, --out or"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.handbook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
@@ -14,8 +15,14 @@ import sillbook.model.Variety;
  *
  * @param range in the unit of the name
  * @param figure the published figure it is; empty for one of the grower's own
+ * @param pots how many of the grower's own pots it was learnt from; 0 where it was not
  */
-public record FigureInForce(FigureName name, Range range, Origin origin, Optional<Figure> figure) {
+public record FigureInForce(FigureName name, Range range, Origin origin, Optional<Figure> figure, int pots) {
+
+    /** One that was typed, published or taken for granted. */
+    public FigureInForce(FigureName name, Range range, Origin origin, Optional<Figure> figure) {
+        this(name, range, origin, figure, 0);
+    }
 
     /** Keys of the sources it rests on; none for one of the grower's own. */
     public List<String> sources() {
@@ -39,27 +46,61 @@ public record FigureInForce(FigureName name, Range range, Origin origin, Optiona
     }
 
     /**
-     * Own for the variety, before own for the class, before own for the kind, before the house rule for hardy kinds,
-     * before the handbook; for a kind the handbook does not know, what it has for hardy bulbs is assumed.
+     * From the more particular to the more general, the variety, its class, its kind and all hardy kinds: what was typed
+     * for it, before what was learnt for it; then the handbook's. Where the handbook's was asked for, what was learnt does
+     * not count, and nothing more general than what it was asked for. For a kind the handbook does not know, what it has
+     * for hardy bulbs is assumed.
      */
     public static Optional<FigureInForce> find(Handbook handbook, OwnFigures own, Bulb bulb, FigureName name) {
-        return bulb.variety()
-                .flatMap(variety -> own(own, Scope.of(variety), name, Origin.OWN_FOR_VARIETY))
-                .or(() -> own(own, Scope.of(bulb.kind()), name, Origin.OWN_FOR_KIND))
-                .or(() -> own(own, Scope.of(bulb.kind().withoutGroup()), name, Origin.OWN_FOR_KIND))
-                .or(() -> isHardy(handbook, bulb)
-                        ? own(own, Scope.ofAllHardy(), name, Origin.OWN_FOR_HARDY)
-                        : Optional.empty())
-                .or(() -> handbook.figure(bulb.like(), name).map(figure -> published(figure, bulb)))
+        List<Scope> scopes = scopes(handbook, bulb);
+        boolean isLearning = scopes.stream().noneMatch(scope -> own.isHandbookAsked(scope, name));
+        for (Scope scope : scopes) {
+            Optional<FigureInForce> found =
+                    typed(own, scope, name).or(() -> isLearning ? learnt(own, scope, bulb, name) : Optional.empty());
+            if (found.isPresent()) {
+                return found;
+            }
+            if (own.isHandbookAsked(scope, name)) {
+                break;
+            }
+        }
+        return handbook.figure(bulb.like(), name)
+                .map(figure -> published(figure, bulb))
                 .or(() -> assumed(handbook, bulb, name));
+    }
+
+    private static List<Scope> scopes(Handbook handbook, Bulb bulb) {
+        List<Scope> scopes = new ArrayList<>();
+        bulb.variety().map(Scope::of).ifPresent(scopes::add);
+        scopes.add(Scope.of(bulb.kind()));
+        if (!bulb.kind().group().isEmpty()) {
+            scopes.add(Scope.of(bulb.kind().withoutGroup()));
+        }
+        if (isHardy(handbook, bulb)) {
+            scopes.add(Scope.ofAllHardy());
+        }
+        return scopes;
     }
 
     private static boolean isHardy(Handbook handbook, Bulb bulb) {
         return handbook.entry(bulb.like()).map(KindEntry::needsCold).orElse(true);
     }
 
-    private static Optional<FigureInForce> own(OwnFigures own, Scope scope, FigureName name, Origin origin) {
-        return own.find(scope, name).map(range -> new FigureInForce(name, range, origin, Optional.empty()));
+    private static Optional<FigureInForce> typed(OwnFigures own, Scope scope, FigureName name) {
+        return own.find(scope, name).map(range -> new FigureInForce(name, range, typedFor(scope), Optional.empty()));
+    }
+
+    private static Origin typedFor(Scope scope) {
+        if (scope.isHouseRule()) {
+            return Origin.OWN_FOR_HARDY;
+        }
+        return scope.variety().isPresent() ? Origin.OWN_FOR_VARIETY : Origin.OWN_FOR_KIND;
+    }
+
+    private static Optional<FigureInForce> learnt(OwnFigures own, Scope scope, Bulb bulb, FigureName name) {
+        Origin origin = scope.variety().isPresent() ? Origin.LEARNT_FOR_VARIETY : Origin.LEARNT_FOR_KIND;
+        return own.learnt(scope, bulb, name)
+                .map(learnt -> new FigureInForce(name, learnt.range(), origin, Optional.empty(), learnt.pots()));
     }
 
     private static FigureInForce published(Figure figure, Bulb bulb) {

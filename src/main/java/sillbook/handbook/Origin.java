@@ -4,7 +4,11 @@ package sillbook.handbook;
 /** Where a figure in force comes from. */
 public enum Origin {
     OWN_FOR_VARIETY("own"),
+    /** Learnt from the grower's own pots of the variety. */
+    LEARNT_FOR_VARIETY("learnt"),
     OWN_FOR_KIND("own"),
+    /** Learnt from the grower's own pots of the kind, whatever their variety. */
+    LEARNT_FOR_KIND("learnt"),
     /** The grower's house rule for all kinds that need cold. */
     OWN_FOR_HARDY("own"),
     HANDBOOK_CLASS("handbook"),
@@ -20,11 +24,22 @@ public enum Origin {
         this.word = word;
     }
 
-    public boolean isOwn() {
+    /** Whether the grower typed it. */
+    public boolean isTyped() {
         return this == OWN_FOR_VARIETY || this == OWN_FOR_KIND || this == OWN_FOR_HARDY;
     }
 
-    /** One of {@code own}, {@code handbook}, {@code assumed}. */
+    /** Whether it came out of the grower's own pots. */
+    public boolean isLearnt() {
+        return this == LEARNT_FOR_VARIETY || this == LEARNT_FOR_KIND;
+    }
+
+    /** Whether it is the grower's, typed or learnt. */
+    public boolean isOwn() {
+        return isTyped() || isLearnt();
+    }
+
+    /** One of {@code own}, {@code learnt}, {@code handbook}, {@code assumed}. */
     public String word() {
         return word;
     }

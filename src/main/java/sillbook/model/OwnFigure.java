@@ -5,14 +5,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A figure of the grower's own, which stands over the handbook's until it is taken back.
+ * What the grower said of a figure: a value of their own, which stands over the handbook's and over what was learnt, or
+ * that the handbook's is to hold whatever was learnt. It holds until it is taken back.
  *
  * @param scope what it holds for
  * @param figure the figure's key as the handbook writes it; one this handbook does not know stays kept
- * @param range its value, in the unit the handbook gives that figure
+ * @param range its value, in the unit the handbook gives that figure; empty where the handbook's was asked for
  * @param note why, in the grower's words
  */
-public record OwnFigure(Id<OwnFigure> id, Scope scope, String figure, Range range, String note)
+public record OwnFigure(Id<OwnFigure> id, Scope scope, String figure, Optional<Range> range, String note)
         implements Entity<OwnFigure> {
 
     /** What an own figure holds for: a variety, a kind (with or without its group), or every kind that needs cold. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -29,8 +30,12 @@ import sillbook.model.Variety;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.MixedPot;
 import sillbook.reckon.dates.Need;
+import sillbook.reckon.stages.DayChances;
 
-/** The figures that hold in a journal: the grower's own over the handbook's, each with where it comes from. */
+/**
+ * The figures that hold in a journal: the grower's own, typed or learnt, over the handbook's, each with where it comes
+ * from.
+ */
 public final class Figures {
     /** No figure of the trade is longer; a longer one of the grower's own is read as this. */
     static final double MOST_WEEKS = 520;
@@ -60,6 +65,7 @@ public final class Figures {
     private final Journal journal;
     private final Handbook handbook;
     private final OwnFigures own;
+    private final Learning learning;
     private final Map<String, Kind> likes = new HashMap<>();
 
     /** Found once for each variety; a winter has many pots of one. */
@@ -67,26 +73,51 @@ public final class Figures {
 
     private final Map<Id<Variety>, Boolean> livesOn = new ConcurrentHashMap<>();
 
-    private Figures(Journal journal, Handbook handbook) {
+    private Figures(Journal journal, Handbook handbook, LocalDate today) {
         this.journal = journal;
         this.handbook = handbook;
-        this.own = own(journal);
+        this.learning = new Learning(new OwnLengths(journal, today), this::published);
+        this.own = new Typed(journal, learning);
         for (OwnKind kind : journal.ownKinds().all()) {
             kind.like().ifPresent(like -> likes.put(kind.name().toLowerCase(Locale.ROOT), like));
         }
     }
 
-    public static Figures of(Journal journal, Handbook handbook) {
-        return new Figures(journal, handbook);
+    /** The figures as they hold on a day; what is written for later days has taught nothing yet. */
+    public static Figures of(Journal journal, Handbook handbook, LocalDate today) {
+        return new Figures(journal, handbook, today);
     }
 
-    private static OwnFigures own(Journal journal) {
-        Map<Scope, Map<String, Range>> typed = new HashMap<>();
-        for (OwnFigure figure : journal.ownFigures().all()) {
-            typed.computeIfAbsent(figure.scope(), scope -> new HashMap<>()).put(figure.figure(), figure.range());
+    /** What the grower said of figures, and what own pots taught. */
+    private static final class Typed implements OwnFigures {
+        private final Map<Scope, Map<String, Optional<Range>>> said = new HashMap<>();
+        private final Learning learning;
+
+        Typed(Journal journal, Learning learning) {
+            this.learning = learning;
+            for (OwnFigure figure : journal.ownFigures().all()) {
+                said.computeIfAbsent(figure.scope(), scope -> new HashMap<>()).put(figure.figure(), figure.range());
+            }
         }
-        return (scope, name) ->
-                Optional.ofNullable(typed.getOrDefault(scope, Map.of()).get(name.key()));
+
+        @Override
+        public Optional<Range> find(Scope scope, FigureName name) {
+            return said(scope).getOrDefault(name.key(), Optional.empty());
+        }
+
+        @Override
+        public boolean isHandbookAsked(Scope scope, FigureName name) {
+            return said(scope).containsKey(name.key()) && find(scope, name).isEmpty();
+        }
+
+        private Map<String, Optional<Range>> said(Scope scope) {
+            return said.getOrDefault(scope, Map.of());
+        }
+
+        @Override
+        public Optional<Learnt> learnt(Scope scope, Bulb bulb, FigureName name) {
+            return learning.of(scope, bulb.kind(), name).map(length -> new Learnt(length.range(), length.pots()));
+        }
     }
 
     /** The figure that holds for a variety; empty where nobody published or wrote one. */
@@ -105,8 +136,28 @@ public final class Figures {
     }
 
     private Optional<FigureInForce> find(Bulb bulb, FigureName name) {
-        Optional<FigureInForce> found = FigureInForce.find(handbook, own, bulb, name);
+        return orUsual(FigureInForce.find(handbook, own, bulb, name), name);
+    }
+
+    /** What holds where the grower has no figure. */
+    private Optional<FigureInForce> published(Kind kind, FigureName name) {
+        Bulb bulb = new Bulb(Optional.empty(), kind, like(kind));
+        return orUsual(FigureInForce.find(handbook, OwnFigures.NONE, bulb, name), name);
+    }
+
+    private static Optional<FigureInForce> orUsual(Optional<FigureInForce> found, FigureName name) {
         return name == FigureName.IN_BLOOM ? found.or(() -> Optional.of(USUAL_BLOOM)) : found;
+    }
+
+    /** What a figure of a variety was learnt from; empty where the one in force was not learnt. */
+    Optional<LearntLength> learnt(Id<Variety> variety, Kind kind, FigureInForce figure) {
+        return switch (figure.origin()) {
+            case LEARNT_FOR_VARIETY -> learning.of(Scope.of(variety), kind, figure.name());
+            case LEARNT_FOR_KIND ->
+                learning.of(Scope.of(kind), kind, figure.name())
+                        .or(() -> learning.of(Scope.of(kind.withoutGroup()), kind, figure.name()));
+            default -> Optional.empty();
+        };
     }
 
     private Kind like(Kind kind) {
@@ -132,7 +183,11 @@ public final class Figures {
                 .toList();
         List<Map<FigureName, FigureInForce>> figures =
                 varieties.stream().map(this::known).toList();
-        MixedPot mixed = new MixedPot(figures.stream().map(Figures::need).toList());
+        List<Need> needs = new ArrayList<>();
+        for (int i = 0; i < varieties.size(); i++) {
+            needs.add(need(varieties.get(i), figures.get(i)));
+        }
+        MixedPot mixed = new MixedPot(needs);
         List<Need> sharing = mixed.sharing();
         List<PotFigures.OfVariety> each = new ArrayList<>();
         for (int i = 0; i < varieties.size(); i++) {
@@ -154,8 +209,28 @@ public final class Figures {
         return figures;
     }
 
-    private static Need need(Map<FigureName, FigureInForce> figures) {
-        return needOf(name -> Optional.ofNullable(figures.get(name)).map(FigureInForce::range));
+    private Need need(Variety variety, Map<FigureName, FigureInForce> figures) {
+        Need need = needOf(name -> Optional.ofNullable(figures.get(name)).map(FigureInForce::range));
+        return bloomAhead(variety, figures).map(need::withBloomAhead).orElse(need);
+    }
+
+    /**
+     * What the days in bloom add to those before them, where either was learnt: the days of their sum less the days of
+     * the first alone.
+     */
+    private Optional<DayCount> bloomAhead(Variety variety, Map<FigureName, FigureInForce> figures) {
+        return Optional.ofNullable(figures.get(FigureName.AFTER_COLD))
+                .flatMap(before -> Optional.ofNullable(figures.get(FigureName.IN_BLOOM))
+                        .filter(bloom ->
+                                before.origin().isLearnt() || bloom.origin().isLearnt())
+                        .map(bloom -> chances(variety, before).added(chances(variety, bloom))))
+                .map(added -> DayCount.of(added.earliest(), added.likely(), added.latest()));
+    }
+
+    private DayChances chances(Variety variety, FigureInForce figure) {
+        return learnt(variety.id(), variety.kind(), figure)
+                .map(LearntLength::chances)
+                .orElseGet(() -> DayChances.of(LearntLength.points(figure).beta()));
     }
 
     /** What figures add up to, for the reckoning of dates; each is in the unit of its name. */

@@ -54,7 +54,7 @@ public final class Outlook {
         this.today = today;
         this.season = journal.seasonOf(today);
         this.handbook = handbook;
-        this.figures = Figures.of(journal, handbook);
+        this.figures = Figures.of(journal, handbook, today);
         this.lives = currentLives();
         this.destinations = new Destinations(journal, lives, today);
         this.neighbours = new Neighbours(journal, destinations);
@@ -229,7 +229,7 @@ public final class Outlook {
     public List<Why<?>> whys(Id<Pot> pot) {
         PotNow now = pot(pot);
         Foretold foretold = foretell(now.life());
-        return new WhyReading(foretold, now.next(), new YearJobs(new JobSite(foretold, neighbours))).list();
+        return new WhyReading(foretold, now.next(), new YearJobs(new JobSite(foretold, neighbours)), figures).list();
     }
 
     /**

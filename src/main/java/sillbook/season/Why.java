@@ -39,7 +39,8 @@ public sealed interface Why<R>
                 Why.StageBegins,
                 Why.Late,
                 Why.RoundDue,
-                WhyOfYear {
+                WhyOfYear,
+                WhyLearnt {
 
     /** One answer for each rule. */
     interface Cases<T> {
@@ -60,6 +61,8 @@ public sealed interface Why<R>
         T roundDue(RoundDue why);
 
         T ofYear(WhyOfYear why);
+
+        T learnt(WhyLearnt why);
     }
 
     <T> T fold(Cases<T> cases);

@@ -14,7 +14,7 @@ import sillbook.model.JobKind;
 import sillbook.reckon.dates.Milestone;
 
 /** Gives each figure shown for a pot its reasons, in the order they are shown. */
-record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year) {
+record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figures figures) {
     private static final Set<JobKind> OF_YEAR = EnumSet.of(
             JobKind.FEED, JobKind.PUT_OUTDOORS, JobKind.TAKE_INDOORS, JobKind.START_REST, JobKind.WAKE, JobKind.REPOT);
 
@@ -32,6 +32,7 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year) {
                         pot.prospect(),
                         figures(FigureName.COLD, FigureName.COOL_ROOM, FigureName.AFTER_COLD, FigureName.IN_BLOOM),
                         window)));
+        learnt(whys);
         late().ifPresent(whys::add);
         return whys;
     }
@@ -74,6 +75,18 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year) {
                                         now.share(),
                                         figures(FigureName.COOL_ROOM, FigureName.AFTER_COLD),
                                         day))));
+    }
+
+    /** Of what the days to come rest on, what was learnt. */
+    private void learnt(List<Why<?>> whys) {
+        if (!pot.windows().isEmpty()) {
+            pot.figures().varieties().stream()
+                    .flatMap(one -> Stream.of(FigureName.AFTER_COLD, FigureName.IN_BLOOM)
+                            .flatMap(name -> one.find(name).stream())
+                            .flatMap(figure -> figures.learnt(one.variety(), one.kind(), figure).stream()))
+                    .distinct()
+                    .forEach(length -> whys.add(new WhyLearnt(length, length.range())));
+        }
     }
 
     private Optional<Why<?>> late() {

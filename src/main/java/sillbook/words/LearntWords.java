@@ -1,15 +1,30 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import sillbook.reckon.stages.NormalInverseGamma;
 import sillbook.reckon.stages.StudentT;
+import sillbook.season.LearntLength;
+import sillbook.season.OwnLength;
+import sillbook.words.Explanation.Line;
 
 /** How long a stage lasts, where that was learnt, in words. */
 public final class LearntWords {
+    static final String RULE =
+            "What was published is worth two pots of your own, and each of your own moves it. One time in ten "
+                    + "it takes less than the first value, one time in ten more than the last.";
+
+    /** Of a day that rests on what was learnt. */
+    static final String CHANCE = "What your pots taught is a chance: one time in ten sooner, one time in ten later.";
+
     private static final double OF_TEN_CASES_EIGHT = 0.8;
     private static final int MOST_NAMED = 5;
+
+    /** As many as a page has room for. */
+    private static final int MOST_LINES = 8;
 
     /** A fact a line, to a tenth of a day. */
     public List<String> lines(StudentT next) {
@@ -19,6 +34,31 @@ public final class LearntWords {
                 "scale: " + tenths(next.scale()) + " days",
                 "degrees of freedom: " + tenths(next.degreesOfFreedom()),
                 "eight times of ten: " + tenths(interval.low()) + " to " + tenths(interval.high()) + " days");
+    }
+
+    /** What was published, the own lengths by season, and what stands out. */
+    List<Line> sum(LearntLength length, PotNames names) {
+        List<Line> sum = new ArrayList<>();
+        NormalInverseGamma before = length.before();
+        sum.add(new Line(
+                "published",
+                "give or take " + tenths(before.next().scale()) + " days",
+                tenths(before.centre()) + " days"));
+        List<OwnLength> outliers = length.outliers();
+        List<OwnLength> own = length.own();
+        int hidden = Math.max(0, own.size() - MOST_LINES);
+        if (hidden > 0) {
+            sum.add(new Line("before", "earlier ones, counted too", Counts.of(hidden, "length")));
+        }
+        own.stream()
+                .skip(hidden)
+                .forEach(one -> sum.add(new Line(
+                        Days.date(one.from()) + " " + one.from().getYear(),
+                        names.labels(one.pots()) + (outliers.contains(one) ? ", far from the others" : ""),
+                        tenths(one.days()) + " days")));
+        StudentT next = length.next();
+        sum.add(new Line("next", "give or take " + tenths(next.scale()) + " days", tenths(next.centre()) + " days"));
+        return sum;
     }
 
     /** Of lengths that stand out, each once; empty where none does. */

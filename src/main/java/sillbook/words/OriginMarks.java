@@ -15,7 +15,7 @@ public final class OriginMarks {
     /** Stands right before the figure: {@code ▪} own, {@code ▫} the handbook's, {@code ?} assumed. */
     public static String mark(Origin origin) {
         return switch (origin) {
-            case OWN_FOR_VARIETY, OWN_FOR_KIND, OWN_FOR_HARDY -> "▪";
+            case OWN_FOR_VARIETY, OWN_FOR_KIND, OWN_FOR_HARDY, LEARNT_FOR_VARIETY, LEARNT_FOR_KIND -> "▪";
             case HANDBOOK_CLASS, HANDBOOK_KIND, HANDBOOK_GENERAL -> PUBLISHED;
             case ASSUMED -> "?";
         };

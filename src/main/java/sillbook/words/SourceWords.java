@@ -24,6 +24,8 @@ public record SourceWords(Handbook handbook, Settings settings) {
             case OWN_FOR_VARIETY -> "your own, for the variety";
             case OWN_FOR_KIND -> "your own, for the kind";
             case OWN_FOR_HARDY -> "your own, for all hardy kinds";
+            case LEARNT_FOR_VARIETY -> pots(figure) + ", of the variety";
+            case LEARNT_FOR_KIND -> pots(figure) + ", of the kind";
             case HANDBOOK_CLASS, HANDBOOK_KIND ->
                 "handbook, "
                         + figure.figure()
@@ -33,6 +35,20 @@ public record SourceWords(Handbook handbook, Settings settings) {
             case HANDBOOK_GENERAL -> "handbook, bulbs at large";
             case ASSUMED -> "assumed, as for hardy bulbs";
         };
+    }
+
+    /** As much as there is room for in a column: {@code your figure}, {@code your 7 pots}, {@code handbook}. */
+    public static String brief(FigureInForce figure) {
+        return switch (figure.origin()) {
+            case OWN_FOR_VARIETY, OWN_FOR_KIND, OWN_FOR_HARDY -> "your figure";
+            case LEARNT_FOR_VARIETY, LEARNT_FOR_KIND -> pots(figure);
+            case HANDBOOK_CLASS, HANDBOOK_KIND, HANDBOOK_GENERAL -> "handbook";
+            case ASSUMED -> "assumed";
+        };
+    }
+
+    private static String pots(FigureInForce figure) {
+        return "your " + Counts.of(figure.pots(), "pot");
     }
 
     private static String sureness(FigureInForce figure) {

@@ -20,6 +20,7 @@ import sillbook.season.Lever;
 import sillbook.season.Noted;
 import sillbook.season.Prospect;
 import sillbook.season.Why;
+import sillbook.season.WhyLearnt;
 import sillbook.season.WhyOfYear;
 import sillbook.words.Explanation.Line;
 
@@ -165,11 +166,16 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
                 Terms.STAGES.say(why.stage()) + " about "
                         + Days.day(why.result().likely()),
                 "The lengths are added up from what has really begun: the least to the earliest day, the most to the latest; "
-                        + "never before today. A range, not a chance.",
+                        + "never before today. "
+                        + (isLearnt(why) ? LearntWords.CHANCE : "A range, not a chance."),
                 new StageSum(why.prospect(), why.milestone()).lines(),
                 Days.date(why.result().earliest()) + ", "
                         + Days.date(why.result().likely()) + ", "
                         + Days.date(why.result().latest()));
+    }
+
+    private static boolean isLearnt(Why<?> why) {
+        return why.figures().stream().anyMatch(figure -> figure.origin().isLearnt());
     }
 
     @Override
@@ -203,6 +209,16 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
             case REPOT -> "On waking, once it has been 3 years in its potting mix.";
             default -> "In, and to rest, by the middle or end of September, before frost.";
         };
+    }
+
+    @Override
+    public Explanation learnt(WhyLearnt why) {
+        return page(
+                why,
+                Terms.FIGURES.say(why.length().figure()) + ", learnt",
+                LearntWords.RULE,
+                new LearntWords().sum(why.length(), new PotNames(journal)),
+                FigureValues.say(why.length().figure(), why.result(), journal.settings()));
     }
 
     @Override

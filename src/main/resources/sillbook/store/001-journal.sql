@@ -59,12 +59,13 @@ CREATE TABLE own_figure (
     kind       TEXT, -- the kind it holds for, if for one; for all hardy kinds when this and variety are NULL
     kind_group TEXT, -- its group
     figure     TEXT NOT NULL, -- the figure's key in the handbook
-    low        REAL NOT NULL, -- in the unit the handbook gives that figure
-    typical    REAL NOT NULL CHECK (typical >= low), -- same unit
-    high       REAL NOT NULL CHECK (high >= typical), -- same unit
+    low        REAL, -- in the unit the handbook gives that figure; NULL, as the next two, where the handbook's was asked for
+    typical    REAL CHECK (typical >= low), -- same unit
+    high       REAL CHECK (high >= typical), -- same unit
     note       TEXT NOT NULL, -- text: why
     CHECK (variety IS NULL OR kind IS NULL),
-    CHECK ((kind IS NULL) = (kind_group IS NULL))
+    CHECK ((kind IS NULL) = (kind_group IS NULL)),
+    CHECK ((low IS NULL) = (typical IS NULL) AND (low IS NULL) = (high IS NULL))
 ) STRICT;
 
 CREATE TABLE place (

@@ -58,7 +58,7 @@ class EntriesTest {
     }
 
     private static OwnFigure figure(OwnFigure.Scope scope) {
-        return new OwnFigure(new Id<>(5, 1), scope, "cold", new OwnFigure.Range(12, 15, 17), "");
+        return new OwnFigure(new Id<>(5, 1), scope, "cold", Optional.of(new OwnFigure.Range(12, 15, 17)), "");
     }
 
     private static Wish wish(String feast, int to, Set<Id<Pot>> pots) {

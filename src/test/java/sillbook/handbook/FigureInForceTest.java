@@ -119,9 +119,10 @@ class FigureInForceTest {
     }
 
     @Test
-    void an_origin_is_said_in_one_of_three_words() {
+    void an_origin_is_said_in_one_of_four_words() {
         assertThat(Origin.values())
                 .extracting(Origin::word)
-                .containsExactly("own", "own", "own", "handbook", "handbook", "handbook", "assumed");
+                .containsExactly(
+                        "own", "learnt", "own", "learnt", "own", "handbook", "handbook", "handbook", "assumed");
     }
 }

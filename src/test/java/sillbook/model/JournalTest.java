@@ -158,7 +158,7 @@ class JournalTest {
     }
 
     private static OwnFigure figure(OwnFigure.Scope scope) {
-        return new OwnFigure(new Id<>(11, 1), scope, "cold", OwnFigure.Range.of(14), "");
+        return new OwnFigure(new Id<>(11, 1), scope, "cold", Optional.of(OwnFigure.Range.of(14)), "");
     }
 
     @Test

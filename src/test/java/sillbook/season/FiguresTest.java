@@ -4,6 +4,7 @@ package sillbook.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -81,7 +82,7 @@ class FiguresTest {
     void howLongFlowersLastIsTakenForGrantedWhereNobodyPublishedIt() {
         assertThat(ofPot(tulip()).find(FigureName.IN_BLOOM).orElseThrow().origin())
                 .isEqualTo(Origin.ASSUMED);
-        Figures figures = Figures.of(winter().journal(), Handbook.standard());
+        Figures figures = Figures.of(winter().journal(), Handbook.standard(), LocalDate.EPOCH);
         assertThat(figures.find(Kind.of("amaryllis"), FigureName.IN_BLOOM)
                         .orElseThrow()
                         .origin())
@@ -125,7 +126,7 @@ class FiguresTest {
 
     @Test
     void everyKindOfTheHandbookCanBeReckonedWith() {
-        Figures figures = Figures.of(winter().journal(), Handbook.standard());
+        Figures figures = Figures.of(winter().journal(), Handbook.standard(), LocalDate.EPOCH);
         assertThat(Handbook.standard().kinds()).allSatisfy(entry -> {
             assertThat(figures.isKnown(entry.kind())).isTrue();
             assertThat(figures.find(entry.kind(), FigureName.AFTER_COLD)).isPresent();

@@ -125,7 +125,7 @@ class JobsPageTest {
             return (words[1].equals("weeks") ? 7L : 1L) * Integer.parseInt(words[0]);
         }
         FigureName name = FigureName.of(words[0]).orElseThrow();
-        Range range = Figures.of(winter().journal(), Handbook.standard())
+        Range range = Figures.of(winter().journal(), Handbook.standard(), LocalDate.EPOCH)
                 .find(Kind.of(LIVES_ON.contains(name) ? "amaryllis" : "tulip"), name)
                 .orElseThrow()
                 .range();

@@ -3,6 +3,7 @@ package sillbook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +42,7 @@ class SuitingTest {
     }
 
     private static Suiting of(Journal journal, Variety variety) {
-        return Suiting.of(variety, Figures.of(journal, Handbook.standard()), Handbook.standard());
+        return Suiting.of(variety, Figures.of(journal, Handbook.standard(), LocalDate.EPOCH), Handbook.standard());
     }
 
     private static Standing standing(String kind, String group) {
@@ -96,7 +97,7 @@ class SuitingTest {
                 new Id<>(1, 2),
                 OwnFigure.Scope.of(Kind.of("daffodil")),
                 FigureName.SMALL_POT_HEIGHT.key(),
-                OwnFigure.Range.of(35),
+                Optional.of(OwnFigure.Range.of(35)),
                 "");
         Variety middling = variety(LARGE_CUPPED, 33, PacketForcing.NOT_STATED, ForPots.NOT_MARKED);
 

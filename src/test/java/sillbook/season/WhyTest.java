@@ -176,6 +176,7 @@ class WhyTest {
         List<Why<?>> all = new ArrayList<>(house.on("15 jan").whys(house.id("T1")));
         all.add(Why.RoundDue.of(Map.of(house.id("T1"), house.day("1 oct")), Map.of(), Optional.empty(), 10));
         all.addAll(ofYears());
+        all.addAll(LearningTest.learnt());
         return all;
     }
 
@@ -232,6 +233,11 @@ class WhyTest {
         @Override
         public String ofYear(WhyOfYear why) {
             return "WhyOfYear";
+        }
+
+        @Override
+        public String learnt(WhyLearnt why) {
+            return "WhyLearnt";
         }
 
         @Override

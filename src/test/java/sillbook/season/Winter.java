@@ -515,6 +515,11 @@ public final class Winter {
         return put(new OwnKind(ids.next(), name, "X", like));
     }
 
+    /** The handbook's figure is asked for, whatever was learnt. */
+    public Winter handbookFor(Kind kind, FigureName name) {
+        return put(new OwnFigure(ids.next(), Scope.of(kind), name.key(), Optional.empty(), ""));
+    }
+
     public Winter own(Kind kind, FigureName name, double low, double typical, double high) {
         return own(Scope.of(kind), name, low, typical, high);
     }
@@ -528,7 +533,7 @@ public final class Winter {
     }
 
     private Winter own(Scope scope, FigureName name, double low, double typical, double high) {
-        return put(new OwnFigure(ids.next(), scope, name.key(), new Range(low, typical, high), ""));
+        return put(new OwnFigure(ids.next(), scope, name.key(), Optional.of(new Range(low, typical, high)), ""));
     }
 
     // What comes of it

@@ -176,7 +176,7 @@ public final class RandomEntries {
                 oldOrNew(journal.ownFigures().all(), OwnFigure::id),
                 scope,
                 text(),
-                new OwnFigure.Range(low, typical, typical + 1.0 / 3),
+                perhaps(() -> new OwnFigure.Range(low, typical, typical + 1.0 / 3)),
                 text());
     }
 

@@ -3,6 +3,7 @@ package sillbook.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,8 @@ class SuitingWordsTest {
         Journal journal = bench.journal();
         Variety last =
                 journal.varieties().all().stream().reduce((one, other) -> other).orElseThrow();
-        Suiting suiting = Suiting.of(last, Figures.of(journal, Handbook.standard()), Handbook.standard());
+        Suiting suiting =
+                Suiting.of(last, Figures.of(journal, Handbook.standard(), LocalDate.EPOCH), Handbook.standard());
         SuitingWords words = new SuitingWords(Handbook.standard(), journal.settings());
         return words.why(last, suiting).orElse("")
                 + SuitingWords.byPacket(last, suiting).map(says -> " " + says).orElse("");

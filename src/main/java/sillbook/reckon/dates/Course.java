@@ -23,7 +23,9 @@ final class Course {
             course.add(Milestone.COOL_ROOM, need.coolShare());
         }
         course.add(Milestone.WARM_ROOM, need.afterCold().less(need.coolHad(facts)));
-        course.add(Milestone.BLOOM, need.inBloom().orElse(DayCount.ZERO));
+        boolean isOpen = facts.on(Milestone.BLOOM).isPresent();
+        Optional<DayCount> bloom = isOpen ? need.inBloom() : need.bloomAhead().or(need::inBloom);
+        course.add(Milestone.BLOOM, bloom.orElse(DayCount.ZERO));
         need.inBloom().ifPresent(known -> course.add(Milestone.AFTER_BLOOM, DayCount.ZERO));
         return course;
     }

@@ -70,6 +70,17 @@ public final class DayChances {
         return new DayChances(first + other.first, sum);
     }
 
+    /** By how much a second stage moves the days of the first: the window of both, less that of the first alone. */
+    public DayWindow added(DayChances second) {
+        DayWindow alone = window();
+        DayWindow both = plus(second).window();
+        int likely = both.likely() - alone.likely();
+        return new DayWindow(
+                Math.max(0, Math.min(likely, both.earliest() - alone.earliest())),
+                likely,
+                Math.max(likely, both.latest() - alone.latest()));
+    }
+
     /** The same, so many days later. */
     public DayChances later(int days) {
         return new DayChances(first + days, chances);

@@ -2,6 +2,7 @@
 package sillbook.store.sqlite;
 
 import java.sql.SQLException;
+import java.util.Optional;
 import sillbook.model.OwnFigure;
 import sillbook.model.OwnFigure.Range;
 import sillbook.model.OwnFigure.Scope;
@@ -27,10 +28,14 @@ final class OwnFigureRows implements Mapping<OwnFigure> {
                 .optionalId(figure.scope().variety())
                 .optionalKind(figure.scope().kind())
                 .text(figure.figure())
-                .real(figure.range().low())
-                .real(figure.range().typical())
-                .real(figure.range().high())
+                .optionalReal(figure.range().map(Range::low))
+                .optionalReal(figure.range().map(Range::typical))
+                .optionalReal(figure.range().map(Range::high))
                 .text(figure.note());
+    }
+
+    private static Optional<Range> range(Optional<Double> low, Optional<Double> typical, Optional<Double> high) {
+        return low.flatMap(least -> typical.flatMap(usual -> high.map(most -> new Range(least, usual, most))));
     }
 
     @Override
@@ -39,7 +44,7 @@ final class OwnFigureRows implements Mapping<OwnFigure> {
                 row.id(),
                 new Scope(row.optionalId(), row.optionalKind()),
                 row.text(),
-                new Range(row.real(), row.real(), row.real()),
+                range(row.optionalReal(), row.optionalReal(), row.optionalReal()),
                 row.text());
     }
 }

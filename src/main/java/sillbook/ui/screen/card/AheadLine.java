@@ -2,7 +2,6 @@
 package sillbook.ui.screen.card;
 
 import java.util.stream.Collectors;
-import sillbook.handbook.Origin;
 import sillbook.season.Ahead;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -10,6 +9,7 @@ import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
 import sillbook.words.Days;
 import sillbook.words.OriginMarks;
+import sillbook.words.SourceWords;
 import sillbook.words.StageWords;
 
 /** One stage to come, in its columns. */
@@ -33,17 +33,9 @@ record AheadLine(String what, String earliest, String likely, String latest, Str
     private static String restsOn(Ahead ahead) {
         String grounds = ahead.restsOn().stream().map(AheadLine::said).limit(2).collect(Collectors.joining(", "));
         String figure = ahead.figure()
-                .map(held -> OriginMarks.mark(held.origin()) + whose(held.origin()))
+                .map(held -> OriginMarks.mark(held.origin()) + SourceWords.brief(held))
                 .orElse("");
         return grounds.isEmpty() ? figure : grounds;
-    }
-
-    private static String whose(Origin origin) {
-        return switch (origin) {
-            case OWN_FOR_VARIETY, OWN_FOR_KIND, OWN_FOR_HARDY -> "your figure";
-            case HANDBOOK_CLASS, HANDBOOK_KIND, HANDBOOK_GENERAL -> "handbook";
-            case ASSUMED -> "assumed";
-        };
     }
 
     private static String said(Ahead.Ground ground) {

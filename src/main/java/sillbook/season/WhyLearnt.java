@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import sillbook.handbook.FigureInForce;
+import sillbook.handbook.Source;
+import sillbook.model.OwnFigure.Range;
+
+/** How long a stage takes, learnt from own pots. */
+public record WhyLearnt(LearntLength length, Range result) implements Why<Range> {
+
+    @Override
+    public <T> T fold(Cases<T> cases) {
+        return cases.learnt(this);
+    }
+
+    @Override
+    public Range recomputed() {
+        return length.range();
+    }
+
+    /** What it grew from. */
+    @Override
+    public List<FigureInForce> figures() {
+        return List.of(length.published());
+    }
+
+    /** How much of it is believed at the outset is a judgement of ours. */
+    @Override
+    public List<String> ruleSources() {
+        return List.of(Source.COMMON_PRACTICE);
+    }
+
+    @Override
+    public Set<Lever> levers() {
+        return EnumSet.of(Lever.A_DAY, Lever.OWN_FIGURE);
+    }
+}

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static sillbook.season.Winter.winter;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import sillbook.handbook.FigureInForce;
+import sillbook.handbook.FigureName;
+import sillbook.handbook.Origin;
+import sillbook.model.Kind;
+import sillbook.model.OwnFigure.Range;
+import sillbook.model.Place.Sort;
+import sillbook.model.Stage;
+import sillbook.reckon.dates.Window;
+
+/** What the grower's own pots teach, and when it holds. */
+class LearningTest {
+    private static final Kind TULIP = Kind.of("tulip");
+
+    /** Five tulips of the winter before, each brought in for 26 days before its first flower, and in bloom for 9. */
+    private static Winter fiveTulips() {
+        return tulips(5);
+    }
+
+    private static Winter tulips(int howMany) {
+        Winter winter = winter().place("cellar", Sort.CELLAR)
+                .place("stair window", Sort.COOL_ROOM)
+                .place("kitchen sill", Sort.WARM_SILL)
+                .of(2025);
+        for (int i = 1; i <= howMany; i++) {
+            winter = winter.pot("X" + i, "Marrow Lane", "tulip/Triumph")
+                    .potted("20 sep", "cellar")
+                    .moved(i + " jan", "stair window")
+                    .moved(i + 5 + " jan", "kitchen sill")
+                    .flowered(i + 26 > 31 ? i - 5 + " feb" : i + 26 + " jan")
+                    .pastBloom(i + 4 + " feb");
+        }
+        return winter.of(2026);
+    }
+
+    private static Winter sixth(Winter winter) {
+        return winter.pot("T6", "Marrow Lane", "tulip/Triumph")
+                .potted("21 sep", "cellar")
+                .moved("10 jan", "stair window");
+    }
+
+    private static Window bloom(Winter winter) {
+        PotNow pot = winter.on("12 jan").pot(winter.id("T6"));
+        return pot.ahead().stream()
+                .filter(ahead -> ahead.stage() == Stage.IN_BLOOM)
+                .map(Ahead::window)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Why the figures of the sixth tulip are what the five before it taught. */
+    static List<WhyLearnt> learnt() {
+        Winter winter = sixth(fiveTulips());
+        return winter.on("12 jan").whys(winter.id("T6")).stream()
+                .filter(WhyLearnt.class::isInstance)
+                .map(WhyLearnt.class::cast)
+                .toList();
+    }
+
+    private static FigureInForce figure(Winter winter, FigureName name) {
+        Outlook outlook = winter.on("12 jan");
+        return outlook.pot(winter.id("T6")).figures().find(name).orElseThrow();
+    }
+
+    @Test
+    void after_five_tulips_of_ones_own_the_sixth_is_foretold_by_them() {
+        Window published = bloom(sixth(winter().place("cellar", Sort.CELLAR)
+                .place("stair window", Sort.COOL_ROOM)
+                .place("kitchen sill", Sort.WARM_SILL)));
+        Window learnt = bloom(sixth(fiveTulips()));
+
+        assertThat(published.likely()).isEqualTo(LocalDate.of(2027, 1, 31));
+        assertThat(learnt.likely()).isAfter(published.likely());
+        assertThat(learnt.width()).isLessThan(published.width());
+        FigureInForce figure = figure(sixth(fiveTulips()), FigureName.AFTER_COLD);
+        assertThat(figure.origin()).isEqualTo(Origin.LEARNT_FOR_VARIETY);
+        assertThat(figure.pots()).isEqualTo(5);
+        assertThat(figure.sources()).isEmpty();
+    }
+
+    @Test
+    void two_are_too_few_and_what_still_waits_is_none() {
+        Winter winter = sixth(tulips(2)
+                .of(2025)
+                .pot("X9", "Marrow Lane", "tulip/Triumph")
+                .potted("20 sep", "cellar")
+                .moved("1 jan", "stair window")
+                .of(2026));
+
+        assertThat(figure(winter, FigureName.AFTER_COLD).origin()).isEqualTo(Origin.HANDBOOK_GENERAL);
+    }
+
+    @Test
+    void another_variety_learns_from_those_of_its_kind() {
+        Winter winter = fiveTulips()
+                .pot("T6", "Night Marbles", "tulip/Triumph")
+                .potted("21 sep", "cellar")
+                .moved("10 jan", "stair window");
+
+        assertThat(figure(winter, FigureName.AFTER_COLD).origin()).isEqualTo(Origin.LEARNT_FOR_KIND);
+        assertThat(figure(winter, FigureName.IN_BLOOM).origin()).isEqualTo(Origin.LEARNT_FOR_KIND);
+        assertThat(figure(winter, FigureName.COLD).origin().isLearnt()).isFalse();
+    }
+
+    @Test
+    void what_is_typed_for_the_kind_gives_way_to_what_was_learnt_for_the_variety() {
+        Winter winter = sixth(fiveTulips()).own(TULIP, FigureName.AFTER_COLD, 2, 2.5, 3);
+
+        assertThat(figure(winter, FigureName.AFTER_COLD).origin()).isEqualTo(Origin.LEARNT_FOR_VARIETY);
+    }
+
+    @Test
+    void the_handbook_can_be_asked_for_instead() {
+        Winter winter = sixth(fiveTulips()).handbookFor(TULIP, FigureName.AFTER_COLD);
+
+        assertThat(figure(winter, FigureName.AFTER_COLD).origin()).isEqualTo(Origin.HANDBOOK_GENERAL);
+        assertThat(figure(winter, FigureName.IN_BLOOM).origin()).isEqualTo(Origin.LEARNT_FOR_VARIETY);
+    }
+
+    @Test
+    void pots_made_together_and_brought_in_together_are_one_length() {
+        Winter winter = sixth(winter().place("cellar", Sort.CELLAR)
+                .place("stair window", Sort.COOL_ROOM)
+                .of(2025)
+                .pots("X1-X6", "Marrow Lane", "tulip/Triumph")
+                .potted("20 sep", "cellar")
+                .moved("1 jan", "stair window")
+                .flowered("27 jan")
+                .of(2026));
+
+        assertThat(figure(winter, FigureName.AFTER_COLD).origin()).isEqualTo(Origin.HANDBOOK_GENERAL);
+    }
+
+    @Test
+    void why_says_the_pots_and_can_be_worked_out_again() {
+        List<WhyLearnt> whys = learnt();
+
+        assertThat(whys)
+                .extracting(why -> why.length().figure())
+                .containsExactly(FigureName.AFTER_COLD, FigureName.IN_BLOOM);
+        assertThat(whys).allSatisfy(why -> assertThat(why.result()).isEqualTo(why.recomputed()));
+        LearntLength length = whys.get(0).length();
+        assertThat(length.own()).extracting(OwnLength::days).containsOnly(26.0);
+        assertThat(length.outliers()).isEmpty();
+        assertThat(length.pots()).isEqualTo(5);
+        assertThat(length.next().centre()).isBetween(24.0, 25.0);
+        assertThatThrownBy(() -> new LearntLength(length.scope(), length.published(), List.of()))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void the_sum_of_two_stages_is_less_doubtful_than_both_ends_together() {
+        Winter winter = sixth(fiveTulips());
+        PotNow pot = winter.on("12 jan").pot(winter.id("T6"));
+        Window past = pot.ahead().stream()
+                .filter(ahead -> ahead.stage() == Stage.AFTER_BLOOM)
+                .map(Ahead::window)
+                .findFirst()
+                .orElseThrow();
+        Range bloom = figure(winter, FigureName.IN_BLOOM).range();
+
+        assertThat(past.width()).isLessThan(bloom(winter).width() + (long) (bloom.high() - bloom.low()));
+    }
+
+    @Test
+    void a_grower_without_any_flower_learns_nothing() {
+        Winter winter = sixth(winter().place("cellar", Sort.CELLAR).place("stair window", Sort.COOL_ROOM));
+
+        assertThat(winter.on("12 jan").whys(winter.id("T6"))).noneMatch(WhyLearnt.class::isInstance);
+        assertThat(Optional.of(figure(winter, FigureName.AFTER_COLD).pots())).contains(0);
+    }
+}
