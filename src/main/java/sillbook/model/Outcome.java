@@ -14,6 +14,7 @@ import java.util.stream.Stream;
  * @param score 1 to 5
  * @param flowers how many of the bulbs flowered
  * @param failure what was found to be wrong
+ * @param impression what it was like to live with
  * @param note in the grower's words; may be empty
  */
 public record Outcome(
@@ -27,7 +28,7 @@ public record Outcome(
         Optional<LocalDate> firstGood,
         Optional<LocalDate> lastGood,
         Failure failure,
-        Again again,
+        Impression impression,
         String note)
         implements Entity<Outcome> {
 
@@ -60,8 +61,13 @@ public record Outcome(
                 Optional.empty(),
                 Optional.empty(),
                 Failure.NONE,
-                Again.NOT_SAID,
+                Impression.NONE,
                 "");
+    }
+
+    /** Whether the grower would do it again. */
+    public Again again() {
+        return impression.again();
     }
 
     /** Whether it says how good it was, or what went wrong; how tall it grew alone does not. */
@@ -79,11 +85,22 @@ public record Outcome(
 
     public Outcome withScore(int given) {
         return new Outcome(
-                id, pot, variety, day, Optional.of(given), flowers, height, firstGood, lastGood, failure, again, note);
+                id,
+                pot,
+                variety,
+                day,
+                Optional.of(given),
+                flowers,
+                height,
+                firstGood,
+                lastGood,
+                failure,
+                impression,
+                note);
     }
 
     public Outcome withFailure(Failure found) {
-        return new Outcome(id, pot, variety, day, score, flowers, height, firstGood, lastGood, found, again, note);
+        return new Outcome(id, pot, variety, day, score, flowers, height, firstGood, lastGood, found, impression, note);
     }
 
     @Override

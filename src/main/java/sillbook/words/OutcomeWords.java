@@ -4,9 +4,12 @@ package sillbook.words;
 import java.util.ArrayList;
 import java.util.List;
 import sillbook.model.Failure;
+import sillbook.model.Impression;
+import sillbook.model.Impression.Evenness;
 import sillbook.model.Journal;
 import sillbook.model.Outcome;
 import sillbook.model.Outcome.Again;
+import sillbook.model.Variety.Scent;
 
 /** How a pot did, as the diary and its card say it. */
 public record OutcomeWords(Journal journal) {
@@ -40,13 +43,30 @@ public record OutcomeWords(Journal journal) {
                         facts.add(Lengths.say(height, journal.settings().lengths())));
         outcome.firstGood()
                 .ifPresent(from -> outcome.lastGood().ifPresent(to -> facts.add("good " + Days.fromTo(from, to))));
+        facts.addAll(impression(outcome.impression()));
         facts.addAll(failure(outcome.failure()));
-        if (outcome.again() != Again.NOT_SAID) {
-            facts.add("again: " + Terms.AGAINS.say(outcome.again()));
-        }
+        facts.addAll(again(outcome.impression()));
         if (!outcome.note().isEmpty()) {
             facts.add("\"" + outcome.note() + "\"");
         }
         return facts;
+    }
+
+    private static List<String> impression(Impression impression) {
+        List<String> facts = new ArrayList<>();
+        if (impression.evenness() != Evenness.NOT_SAID) {
+            facts.add(OutcomeTerms.EVENNESSES.say(impression.evenness()));
+        }
+        if (impression.scent() != Scent.NOT_SAID) {
+            facts.add(Terms.SCENTS.say(impression.scent()));
+        }
+        return facts;
+    }
+
+    private static List<String> again(Impression impression) {
+        String how = impression.how().isEmpty() ? "" : ", \"" + impression.how() + "\"";
+        return impression.again() == Again.NOT_SAID
+                ? List.of()
+                : List.of("again: " + Terms.AGAINS.say(impression.again()) + how);
     }
 }

@@ -277,7 +277,10 @@ CREATE TABLE outcome (
     roots          TEXT    CHECK (roots IN ('NONE', 'BROWN', 'WHITE', 'THROUGH')), -- what they were like, if the pot was turned out
     cut_bud        TEXT    NOT NULL, -- text: what a cut bud or bulb showed
     cause          TEXT    CHECK (cause IN ('COLD_SHORT', 'WARM_SPELL', 'FROZEN', 'TOO_WET_OR_DRY', 'FRUIT_NEAR', 'RUSHED')), -- of the failure, once confirmed
+    evenness       TEXT    NOT NULL CHECK (evenness IN ('NOT_SAID', 'EVEN', 'SPREAD', 'RAGGED')), -- whether its flowers were one picture
+    scent          TEXT    NOT NULL CHECK (scent IN ('NOT_SAID', 'NONE', 'LIGHT', 'STRONG')), -- as it was found
     again          TEXT    NOT NULL CHECK (again IN ('NOT_SAID', 'YES', 'NO', 'DIFFERENTLY')), -- whether to do it again
+    how            TEXT    NOT NULL CHECK (how = '' OR again = 'DIFFERENTLY'), -- text: what to do differently
     note           TEXT    NOT NULL, -- text
     CHECK ((day_earliest IS NULL) = (day_latest IS NULL))
 ) STRICT;

@@ -28,6 +28,7 @@ import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
 import sillbook.model.Ids;
+import sillbook.model.Impression;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Outcome;
@@ -145,7 +146,7 @@ final class TenSeasons {
                 Optional.empty(),
                 Optional.empty(),
                 Failure.NONE,
-                Outcome.Again.YES,
+                Impression.of(Outcome.Again.YES),
                 "");
     }
 

@@ -19,6 +19,7 @@ import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Failure;
 import sillbook.model.Id;
+import sillbook.model.Impression;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Length;
@@ -89,7 +90,7 @@ class EntriesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Failure.NONE,
-                Outcome.Again.NOT_SAID,
+                Impression.NONE,
                 "");
     }
 

@@ -34,7 +34,7 @@ class JsonPageTest {
             "bought 20 Tuesday Coat, cellar, cooled 9 weeks, 1 jan",
             "place attic, cellar",
             "Tin Starling x5, attic, 1 oct, label Z9",
-            "Z9 score 4, 5 of 5 flowers",
+            "Z9 score 4, 5 of 5 flowers, even, scent strong, again differently: in the fridge",
             "A1 past bloom",
             "A1 woken",
             "set aside Goose Errand, floppy two winters, for 2026-27",

@@ -177,6 +177,20 @@ class ValuesTest {
         new Wish(new Id<>(0, 1), new Season(2026), day, day.minusDays(1), "", Optional.empty(), Set.of(), "");
     }
 
+    /** Whether words of how to do it differently fit an answer. */
+    private static void again(Outcome.Again again) {
+        new Impression(Impression.Evenness.EVEN, Variety.Scent.LIGHT, again, "in the fridge");
+    }
+
+    @Test
+    void onlyWhatIsDoneDifferentlyIsDoneSomehow() {
+        for (Outcome.Again again : Outcome.Again.values()) {
+            assertThat(isPossible(() -> again(again)))
+                    .as("%s", again)
+                    .isEqualTo(again == Outcome.Again.DIFFERENTLY);
+        }
+    }
+
     private static void scored(int score) {
         new Outcome(
                 new Id<>(0, 1),
@@ -189,7 +203,7 @@ class ValuesTest {
                 Optional.empty(),
                 Optional.empty(),
                 Failure.NONE,
-                Outcome.Again.NOT_SAID,
+                Impression.NONE,
                 "");
     }
 

@@ -24,6 +24,7 @@ import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
+import sillbook.model.Impression;
 import sillbook.model.JobKind;
 import sillbook.model.Outcome;
 import sillbook.model.Place;
@@ -160,7 +161,7 @@ final class Grower {
                         Optional.empty(),
                         Optional.empty(),
                         Failure.NONE,
-                        Outcome.Again.NOT_SAID,
+                        Impression.NONE,
                         "")));
     }
 

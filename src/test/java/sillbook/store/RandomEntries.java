@@ -29,6 +29,7 @@ import sillbook.model.Failure;
 import sillbook.model.Findings;
 import sillbook.model.Happening;
 import sillbook.model.Id;
+import sillbook.model.Impression;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
@@ -364,8 +365,17 @@ public final class RandomEntries {
                         perhaps(() -> pick(Failure.Roots.values())),
                         text(),
                         perhaps(() -> pick(Cause.values()))),
-                pick(Outcome.Again.values()),
+                impression(),
                 text());
+    }
+
+    private Impression impression() {
+        Outcome.Again again = pick(Outcome.Again.values());
+        return new Impression(
+                pick(Impression.Evenness.values()),
+                pick(Variety.Scent.values()),
+                again,
+                again == Outcome.Again.DIFFERENTLY ? text() : "");
     }
 
     private Wish wish(Journal journal) {

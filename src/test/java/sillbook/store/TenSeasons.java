@@ -16,6 +16,7 @@ import sillbook.model.Happening;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
+import sillbook.model.Impression;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Outcome;
@@ -108,7 +109,7 @@ public final class TenSeasons {
                 Optional.of(potted.plusDays(120)),
                 Optional.of(potted.plusDays(130)),
                 Failure.NONE,
-                Outcome.Again.YES,
+                Impression.of(Outcome.Again.YES),
                 ""));
     }
 

@@ -21,7 +21,7 @@ class DiaryTest {
                     "cellar 3 to 8 C, since 2 jan",
                     "bought 5 Inkwell, 6.50, from Harbour Seeds",
                     "ordered 20 Penny Gloaming (crocus)",
-                    "D1 score 4, 3 of 5 flowers, 22 cm, good 1 jan to 9 jan, floppy, again yes, note stands well",
+                    "D1 score 4, 3 of 5 flowers, 22 cm, good 1 jan to 9 jan, floppy, ragged, scent light, again differently: tie them up, note stands well",
                     "H1 score 2"))
             .journal();
 
@@ -55,7 +55,7 @@ class DiaryTest {
                         "12 Jan cellar: 3 to 8 C since 2 Jan (reading)",
                         "12 Jan 'Inkwell': in hand, 5 bulbs, 6.50, from Harbour Seeds",
                         "12 Jan 'Penny Gloaming': ordered, 20 bulbs",
-                        "12 Jan D1 outcome 4 of 5: 3 flowered, 22 cm, good 1 to 9 Jan, floppy, again: yes, \"stands well\"",
+                        "12 Jan D1 outcome 4 of 5: 3 flowered, 22 cm, good 1 to 9 Jan, ragged, lightly scented, floppy, again: differently, \"tie them up\", \"stands well\"",
                         "12 Jan H1 outcome 2 of 5");
     }
 

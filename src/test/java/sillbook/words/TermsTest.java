@@ -27,6 +27,7 @@ import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
+import sillbook.model.Impression.Evenness;
 import sillbook.model.Outcome.Again;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
@@ -64,6 +65,8 @@ class TermsTest {
                 arguments(Terms.FAILED_ROOTS, Failure.Roots.values()),
                 arguments(Terms.CAUSES, Cause.values()),
                 arguments(Terms.AGAINS, Again.values()),
+                arguments(OutcomeTerms.EVENNESSES, Evenness.values()),
+                arguments(OutcomeTerms.SCENTS_FOUND, Scent.values()),
                 arguments(Terms.JOBS, JobKind.values()),
                 arguments(Terms.TEMPERATURE_UNITS, TemperatureUnit.values()),
                 arguments(Terms.LENGTH_UNITS, LengthUnit.values()),

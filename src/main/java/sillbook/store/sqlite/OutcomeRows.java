@@ -4,8 +4,11 @@ package sillbook.store.sqlite;
 import java.sql.SQLException;
 import sillbook.model.Cause;
 import sillbook.model.Failure;
+import sillbook.model.Impression;
+import sillbook.model.Impression.Evenness;
 import sillbook.model.Outcome;
 import sillbook.model.Outcome.Again;
+import sillbook.model.Variety.Scent;
 
 /** How pots did. */
 final class OutcomeRows implements Mapping<Outcome> {
@@ -27,7 +30,10 @@ final class OutcomeRows implements Mapping<Outcome> {
             "roots",
             "cut_bud",
             "cause",
+            "evenness",
+            "scent",
             "again",
+            "how",
             "note");
 
     @Override
@@ -55,7 +61,10 @@ final class OutcomeRows implements Mapping<Outcome> {
                 .optionalWord(outcome.failure().roots())
                 .text(outcome.failure().cutBud())
                 .optionalWord(outcome.failure().cause())
-                .word(outcome.again())
+                .word(outcome.impression().evenness())
+                .word(outcome.impression().scent())
+                .word(outcome.impression().again())
+                .text(outcome.impression().how())
                 .text(outcome.note());
     }
 
@@ -76,7 +85,7 @@ final class OutcomeRows implements Mapping<Outcome> {
                         row.optionalWord(Failure.Roots.class),
                         row.text(),
                         row.optionalWord(Cause.class)),
-                row.word(Again.class),
+                new Impression(row.word(Evenness.class), row.word(Scent.class), row.word(Again.class), row.text()),
                 row.text());
     }
 }

@@ -14,7 +14,6 @@ import sillbook.model.Failure;
 import sillbook.model.Failure.Sign;
 import sillbook.model.Id;
 import sillbook.model.Outcome;
-import sillbook.model.Outcome.Again;
 import sillbook.model.Pot;
 import sillbook.model.Variety;
 import sillbook.reckon.dates.DaySpan;
@@ -44,11 +43,13 @@ record OutcomeFacts(Filled filled) {
     private static final Slot<String> CUT_BUD = Slot.one("", Senses.phraseAfter("cut bud", "cut bulb"));
     private static final Slot<Cause> CAUSE = Slot.one("cause", Senses.oneOf("cause", Terms.CAUSES));
     private static final Slot<Boolean> CAUSE_OPEN = Slot.one("cause", Senses.flag("cause (?:left )?open"));
-    private static final Slot<Again> AGAIN = Slot.one("", Senses.oneOf("again", Terms.AGAINS));
     private static final Pattern GOOD_DAYS = Pattern.compile("good (?:from )?(.+?)(?: to | until |-)(.+)");
 
     /** What only an outcome says. */
-    static final List<Slot<?>> OWN = List.of(SCORE, FLOWERS, GOOD, SIGN, ROOTS, CUT_BUD, CAUSE, CAUSE_OPEN, AGAIN);
+    static final List<Slot<?>> OWN = Stream.concat(
+                    Stream.of(SCORE, FLOWERS, GOOD, SIGN, ROOTS, CUT_BUD, CAUSE, CAUSE_OPEN),
+                    ImpressionFacts.SLOTS.stream())
+            .toList();
 
     static final List<Slot<?>> SLOTS = Stream.concat(OWN.stream(), Stream.of(Slots.LENGTH, Slots.DAY, Slots.NOTE))
             .toList();
@@ -79,19 +80,19 @@ record OutcomeFacts(Filled filled) {
     }
 
     /** The outcome with what is written put over what it was. */
-    Outcome over(Outcome before, Bench bench) {
+    Outcome over(Outcome before) {
         return new Outcome(
                 before.id(),
                 before.pot(),
                 before.variety(),
-                Slots.day(filled, bench),
+                filled.get(Slots.DAY).orElse(before.day()),
                 filled.get(SCORE).or(before::score),
                 filled.get(FLOWERS).or(before::flowers),
                 filled.get(Slots.LENGTH).or(before::height),
                 filled.get(GOOD).map(DaySpan::start).or(before::firstGood),
                 filled.get(GOOD).map(OutcomeFacts::last).or(before::lastGood),
                 over(before.failure()),
-                filled.get(AGAIN).orElse(before.again()),
+                impression().over(before.impression()),
                 filled.get(Slots.NOTE).orElse(before.note()));
     }
 
@@ -103,6 +104,10 @@ record OutcomeFacts(Filled filled) {
                 filled.get(ROOTS).or(before::roots),
                 filled.get(CUT_BUD).orElse(before.cutBud()),
                 filled.has(CAUSE_OPEN) ? Optional.empty() : filled.get(CAUSE).or(before::cause));
+    }
+
+    private ImpressionFacts impression() {
+        return new ImpressionFacts(filled);
     }
 
     private static LocalDate last(DaySpan span) {
@@ -123,7 +128,7 @@ record OutcomeFacts(Filled filled) {
         filled.get(CUT_BUD).ifPresent(words -> draft.means("cut bud: " + words));
         filled.get(CAUSE).ifPresent(cause -> draft.means("cause: " + Terms.CAUSES.say(cause)));
         filled.get(CAUSE_OPEN).ifPresent(open -> draft.means("cause left open"));
-        filled.get(AGAIN).ifPresent(again -> draft.means("again: " + Terms.AGAINS.say(again)));
+        impression().say(draft);
         Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);
     }
 

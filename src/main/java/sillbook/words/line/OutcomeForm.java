@@ -21,10 +21,12 @@ final class OutcomeForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "outcome",
-                "Pots, score 1 to 5; then how many flowers, height, good from and to, again yes, no or differently; "
+                "Pots, score 1 to 5; then how many flowers, height, good from and to, the flowers even, spread or ragged, "
+                        + "scent none, light or strong, again yes, no or differently and how; "
                         + "of a failed one its signs, the roots, a cut bud and the cause, or cause left open; and how their winter ended. "
                         + "Of a mixed pot the variety may be named.",
                 "T4 score 4, 5 of 5 flowers, note short but sweet",
+                "T4 outcome 4, even, scent strong, again differently: in the fridge",
                 "T4 done, score 5, 45 cm, good 26 dec to 8 jan, again yes",
                 "T5 failed, rot, roots brown, cut bud soft and grey, cause frozen");
     }
@@ -59,9 +61,10 @@ final class OutcomeForm implements Form {
         });
         for (Pot pot : pots) {
             Outcome before = before(pot, variety.filter(one -> pot.isMixed()), draft.bench());
-            changes.add(new WriteDown(new OutcomeFacts(filled).over(before, draft.bench())));
+            changes.add(new WriteDown(new OutcomeFacts(filled).over(before)));
         }
         new OutcomeFacts(filled).tooMany(pots, variety).ifPresent(draft::ask);
+        new ImpressionFacts(filled).atOdds().ifPresent(draft::ask);
         if (!pots.isEmpty()) {
             draft.change(changes.size() == 1 ? changes.get(0) : new Together(name(pots, filled), changes));
         }
