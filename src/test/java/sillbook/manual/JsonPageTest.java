@@ -106,7 +106,7 @@ class JsonPageTest {
         }
         fields.forEach(field -> look(
                 node.get(field),
-                NAMED_BY_THE_READER.contains(field) || isNamedByTheReader && holdsObjects(node.get(field))));
+                NAMED_BY_THE_READER.contains(field) || (isNamedByTheReader && holdsObjects(node.get(field)))));
     }
 
     private static boolean holdsObjects(JsonNode node) {

@@ -185,9 +185,7 @@ class ValuesTest {
     @Test
     void onlyWhatIsDoneDifferentlyIsDoneSomehow() {
         for (Outcome.Again again : Outcome.Again.values()) {
-            assertThat(isPossible(() -> again(again)))
-                    .as("%s", again)
-                    .isEqualTo(again == Outcome.Again.DIFFERENTLY);
+            assertThat(isPossible(() -> again(again))).as("%s", again).isEqualTo(again == Outcome.Again.DIFFERENTLY);
         }
     }
 
