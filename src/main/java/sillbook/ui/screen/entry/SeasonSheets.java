@@ -43,12 +43,16 @@ final class SeasonSheets {
                 Part.of("Flowers", 4, "", "How many of the bulbs flowered.").with(" flowers"),
                 Part.of("Height", 10, "", "How tall it grew: 45 cm."),
                 Part.of("Good", 24, "good ", "From its first good day to its last: 26 dec to 8 jan."),
+                Part.of("Evenness", 20, "", "How its flowers came: even, spread or ragged."),
+                Part.of("Scent", 12, "scent ", "As you found it: none, light or strong."),
                 Part.of(
                         "Signs",
                         40,
                         "",
                         "What was wrong: leaves only, brown bud, short and stuck, floppy, rot, nothing came."),
                 Part.of("Again", 12, "again ", "Would you do it again: yes, no or differently."),
+                Part.of("How", 40, "differently ", "What you would do differently, if so: in the fridge.")
+                        .phrase(),
                 Part.of("Ended", 12, "", "If its winter is over: done, sold, given, broken, used up or failed."),
                 NOTE);
     }

@@ -39,9 +39,9 @@ class WhatFailedTest {
     }
 
     private Desk ended(String signs, String end) {
-        return desk.press("Tab", "Tab", "Tab", "Tab")
+        return desk.press("Tab", "Tab", "Tab", "Tab", "Tab", "Tab")
                 .type(signs)
-                .press("Tab", "Tab")
+                .press("Tab", "Tab", "Tab")
                 .type(end)
                 .press("Enter");
     }

@@ -31,9 +31,11 @@ import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Happening;
 import sillbook.model.Id;
+import sillbook.model.Impression;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Length;
+import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -282,14 +284,23 @@ class EntryTest {
     void anOutcomeWithItsEnd() {
         Pot pot = journal().pot(new Season(2026), "P1").orElseThrow();
         open(Entry.outcome(List.of(pot))).type("4").press("Tab").type("5");
-        desk.press("Tab", "Tab", "Tab", "Tab", "Tab").type("done");
+        desk.press("Tab", "Tab", "Tab").type("even").press("Tab").type("strong");
+        desk.press("Tab", "Tab", "Tab").type("sooner, and cooler").press("Tab").type("done");
 
         Journal after = after(recorded());
 
         assertThat(after.outcomes().all())
                 .filteredOn(outcome -> outcome.pot().equals(pot.id()))
                 .singleElement()
-                .satisfies(outcome -> assertThat(outcome.score()).contains(4));
+                .satisfies(outcome -> {
+                    assertThat(outcome.score()).contains(4);
+                    assertThat(outcome.impression())
+                            .isEqualTo(new Impression(
+                                    Impression.Evenness.EVEN,
+                                    Variety.Scent.STRONG,
+                                    Outcome.Again.DIFFERENTLY,
+                                    "sooner, and cooler"));
+                });
         assertThat(after.history(pot.id()))
                 .last()
                 .satisfies(event -> assertThat(event.what()).isInstanceOf(Happening.Closed.class));
