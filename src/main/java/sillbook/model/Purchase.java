@@ -87,6 +87,11 @@ public record Purchase(
         return in(State.IN_HAND, cameOn, beside);
     }
 
+    /** The same bulbs, ordered on that day. */
+    public Purchase orderedOn(Day orderedOn) {
+        return in(State.ORDERED, orderedOn, arrival);
+    }
+
     /** The same bulbs, given up on. */
     public Purchase rejected() {
         return in(State.REJECTED, day, arrival);

@@ -21,14 +21,18 @@ import sillbook.words.Terms;
  * and {@code purchase} change the last ones of a variety.
  */
 final class PurchaseForm implements Form {
+    private static final String TO_ORDER = "to order";
+
     @Override
     public FormHelp help() {
         return FormHelp.of(
                 "purchase",
-                "Bought or ordered, the count and the variety; then grade, price, from whom, grown in, how they arrived (27 of 30 or "
+                "Bought, ordered or to order, the count and the variety; then grade, price, from whom, grown in, how they arrived (27 of 30 or "
                         + "3 short, 24 firm, 2 soft, 1 mould, or a few words), sent another variety instead, how long they were cooled, "
-                        + "where they wait, the day. Arrived, rejected or purchase and a variety change its last one.",
+                        + "where they wait, the day. Arrived, rejected or purchase and a variety change its last one; so does ordered without "
+                        + "a count, of one that was to order.",
                 "bought 30 Marrow Lane, grade 12+, 9.50, from Harbour Seeds, firm, cooled 6 weeks",
+                "to order 12 Marrow Lane",
                 "ordered 20 Penny Gloaming (crocus)",
                 "arrived Marrow Lane, 27 of 30, 2 soft, 1 mould, fridge",
                 "arrived Marrow Lane, sent Soot and Honey (tulip triumph), all firm");
@@ -36,7 +40,7 @@ final class PurchaseForm implements Form {
 
     @Override
     public List<String> keywords() {
-        return List.of("bought", "ordered", "arrived", "rejected", "purchase");
+        return List.of("bought", "ordered", TO_ORDER, "arrived", "rejected", "purchase");
     }
 
     @Override
@@ -55,8 +59,12 @@ final class PurchaseForm implements Form {
         filled.get(Slots.ANY_VARIETY)
                 .ifPresentOrElse(
                         variety -> {
-                            if (keyword.equals("bought") || keyword.equals("ordered")) {
-                                buy(variety, keyword.equals("ordered"), filled, draft);
+                            if (keyword.equals("bought")) {
+                                buy(variety, State.IN_HAND, filled, draft);
+                            } else if (keyword.equals("ordered")) {
+                                order(variety, filled, draft);
+                            } else if (filled.line().folded(0, 2).equals(TO_ORDER)) {
+                                buy(variety, State.TO_ORDER, filled, draft);
                             } else {
                                 change(variety.thing(), keyword, filled, draft);
                             }
@@ -64,12 +72,24 @@ final class PurchaseForm implements Form {
                         () -> draft.ask("which variety?", "Which variety? Write its name, as: bought 30 Marrow Lane."));
     }
 
-    private static void buy(Named<Variety> variety, boolean ordered, Filled filled, Draft draft) {
+    /** Without a count what was to order is ordered now. */
+    private static void order(Named<Variety> variety, Filled filled, Draft draft) {
+        Optional<Purchase> wanted = new ArrivalFacts(filled).countsBulbs()
+                ? Optional.empty()
+                : last(variety.thing(), List.of(State.TO_ORDER), draft.bench());
+        wanted.ifPresentOrElse(
+                purchase -> write(purchase.orderedOn(Day.on(draft.bench().today())), filled, draft),
+                () -> buy(variety, State.ORDERED, filled, draft));
+    }
+
+    private static void buy(Named<Variety> variety, State state, Filled filled, Draft draft) {
         Day day = Slots.day(filled, draft.bench());
         Purchase plain = new Purchase(
                 draft.bench().ids().next(),
                 variety.thing().id(),
-                draft.bench().journal().seasonOf(day.likely()),
+                state == State.TO_ORDER
+                        ? draft.bench().journal().chosenFor(day.likely())
+                        : draft.bench().journal().seasonOf(day.likely()),
                 day,
                 1,
                 Purchase.Grade.UNKNOWN,
@@ -79,7 +99,7 @@ final class PurchaseForm implements Form {
                 Arrival.NOT_SAID,
                 Optional.empty(),
                 Purchase.Cooled.UNKNOWN,
-                ordered ? State.ORDERED : State.IN_HAND,
+                state,
                 "");
         if (new ArrivalFacts(filled).countsBulbs()) {
             write(plain, filled, draft);
@@ -93,18 +113,25 @@ final class PurchaseForm implements Form {
 
     private static void change(Variety variety, String keyword, Filled filled, Draft draft) {
         Variety ordered = filled.get(ArrivalFacts.INSTEAD_OF).map(Named::thing).orElse(variety);
-        List<State> states = keyword.equals("arrived") ? List.of(State.ORDERED) : List.of(State.values());
-        draft.bench().journal().purchases().all().stream()
-                .filter(purchase -> purchase.variety().equals(ordered.id()))
+        boolean isArrival = keyword.equals("arrived");
+        Bench bench = draft.bench();
+        Optional<Purchase> meant = isArrival
+                ? last(ordered, List.of(State.ORDERED), bench).or(() -> last(ordered, List.of(State.TO_ORDER), bench))
+                : last(ordered, List.of(State.values()), bench);
+        meant.ifPresentOrElse(
+                last -> write(inState(last, keyword, draft.bench()), filled, draft),
+                () -> draft.ask(
+                        "no purchase",
+                        "No " + (isArrival ? "order" : "purchase") + " of "
+                                + Lines.quoted(ordered.name()) + " is in the book. Write: bought 30 "
+                                + ordered.name() + "."));
+    }
+
+    private static Optional<Purchase> last(Variety variety, List<State> states, Bench bench) {
+        return bench.journal().purchases().all().stream()
+                .filter(purchase -> purchase.variety().equals(variety.id()))
                 .filter(purchase -> states.contains(purchase.state()))
-                .max(Comparator.comparing(Purchase::day))
-                .ifPresentOrElse(
-                        last -> write(inState(last, keyword, draft.bench()), filled, draft),
-                        () -> draft.ask(
-                                "no purchase",
-                                "No " + (states.size() == 1 ? "order" : "purchase") + " of "
-                                        + Lines.quoted(ordered.name()) + " is in the book. Write: bought 30 "
-                                        + ordered.name() + "."));
+                .max(Comparator.comparing(Purchase::day));
     }
 
     private static Purchase inState(Purchase before, String keyword, Bench bench) {
@@ -139,6 +166,9 @@ final class PurchaseForm implements Form {
     }
 
     private static String happened(Purchase purchase, Filled filled) {
+        if (purchase.state() == State.TO_ORDER) {
+            return "wanted since";
+        }
         if (purchase.state() == State.ORDERED) {
             return "ordered";
         }

@@ -51,7 +51,7 @@ record BulbOffers(State state, Optional<Thing> thing, Optional<Variety> variety,
     /** Of bulbs still on their way: that they have come. */
     static Optional<Offer> arrived(State state, Purchase purchase) {
         return Optional.of(purchase)
-                .filter(bought -> bought.state() == Purchase.State.ORDERED)
+                .filter(bought -> bought.state() == Purchase.State.ORDERED || bought.state() == Purchase.State.TO_ORDER)
                 .map(ordered -> Offer.of(Action.ARRIVED, () -> Step.to(state.laid(Entry.arrived(state, ordered))))
                         .offIf(state.copy().isReadOnly(), "the journal is read only"));
     }
