@@ -27,6 +27,7 @@ public final class Commands {
                 .addSubcommand(new PotCommand(books, printer))
                 .addSubcommand(new PlacesCommand(books, printer))
                 .addSubcommand(new BulbsCommand(books, printer))
+                .addSubcommand(new SeasonsCommand(books, printer))
                 .addSubcommand(new StandingsCommand(books, printer))
                 .addSubcommand(new ChooseCommand(books, printer))
                 .addSubcommand(new DiaryCommand(books, printer))

@@ -18,7 +18,7 @@ import sillbook.words.Provisos;
 
 /** How varieties, potting mixes or places stand, as JSON. */
 public final class StandingsJson {
-    private static final double CHANCE = 0.95;
+    static final double CHANCE = 0.95;
     private static final String ASSUMED =
             "effects add up; before any score, each sd is half-normal with scale 1, as of whole scores from 1 to 5";
 
@@ -79,7 +79,7 @@ public final class StandingsJson {
                 .object("flowered", merit.flowered().interval(CHANCE), range -> flowered(merit.flowered(), range));
     }
 
-    private static Fields flowered(Proportion share, Interval range) {
+    static Fields flowered(Proportion share, Interval range) {
         return new Fields()
                 .number("bulbs", share.hits())
                 .number("of", share.of())

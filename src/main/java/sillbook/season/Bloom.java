@@ -34,7 +34,7 @@ public record Bloom(Points pot, Map<Id<Variety>, Points> varieties) {
 
     /** The points reached so far, in order. */
     public record Points(Optional<Day> firstFlower, Optional<Day> fullBloom, Optional<Day> pastBloom) {
-        static final Points NONE = new Points(Optional.empty(), Optional.empty(), Optional.empty());
+        public static final Points NONE = new Points(Optional.empty(), Optional.empty(), Optional.empty());
 
         /** The day it was, or will be, at its best. */
         Optional<LocalDate> best() {

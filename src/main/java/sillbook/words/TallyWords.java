@@ -103,6 +103,14 @@ public record TallyWords(Journal journal) {
         return record + onlyAt(tallied).map(but -> "; " + but).orElse("") + ".";
     }
 
+    /** {@code 'Inkwell': 9 pots in 3 winters, all well. Again: yes. Last noted: scent fills the room}. */
+    public String line(Tallied tallied) {
+        Tally tally = tallied.tally();
+        String again = tally.again().isPresent() ? " Again: " + again(tally) + "." : "";
+        String noted = tally.noted().map(note -> " Last noted: " + note).orElse("");
+        return name(tallied.what()) + ": " + aside(tallied) + again + noted;
+    }
+
     /** Of a place nothing is to be said: its pots stood there. */
     private Optional<String> onlyAt(Tallied tallied) {
         if (tallied.what() instanceof Shared.OfPlace) {

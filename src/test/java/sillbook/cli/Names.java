@@ -15,6 +15,7 @@ final class Names {
                 "pot",
                 "places",
                 "bulbs",
+                "seasons",
                 "standings",
                 "diary",
                 "round",

@@ -54,6 +54,7 @@ class JsonPageTest {
             "labels T4",
             "bulbs",
             "potting tulip",
+            "seasons",
             "standings",
             "choose",
             "diary",

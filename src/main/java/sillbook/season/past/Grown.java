@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season.past;
 
+import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Outcome;
@@ -9,6 +10,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Planting;
 import sillbook.model.Season;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Bloom;
 
 /**
@@ -18,6 +20,7 @@ import sillbook.season.Bloom;
  * @param coldAt where it stood longest in the cold; empty where it had none, or nobody wrote the place
  * @param daysOfCold in the cold, as written, whatever the place was like
  * @param bloom of the variety where it was written, else of the pot
+ * @param inBloom the days in flower of the pot so far
  * @param hasFailed whether the pot ended as failed
  * @param outcome of the variety where it was judged by itself, else of the pot
  */
@@ -28,14 +31,23 @@ public record Grown(
         Optional<Id<Place>> coldAt,
         long daysOfCold,
         Bloom.Points bloom,
+        List<DaySpan> inBloom,
         boolean hasFailed,
         Optional<Outcome> outcome) {
+    public Grown {
+        inBloom = List.copyOf(inBloom);
+    }
 
     /** How good it was, in one word. */
     public enum Rating {
         WELL,
         FAIR,
         FAILED
+    }
+
+    /** Whether a flower was written, of whatever point of its bloom. */
+    public boolean hasFlowered() {
+        return !bloom.equals(Bloom.Points.NONE);
     }
 
     public Optional<Integer> score() {

@@ -79,10 +79,24 @@ public final class Winters {
         return all.stream().map(Grown::winter).distinct().toList();
     }
 
+    /** What a winter came to. */
+    public Summary summary(Season winter) {
+        return new SummaryReading(journal, winter, in(winter)).summary();
+    }
+
     /** The pots that share a thing, the best first, those of which none was judged last. */
     public List<Tallied> by(By what) {
+        return by(what, all);
+    }
+
+    /** The same of one winter. */
+    public List<Tallied> by(By what, Season winter) {
+        return by(what, in(winter));
+    }
+
+    private static List<Tallied> by(By what, List<Grown> which) {
         Map<Shared, List<Grown>> groups = new LinkedHashMap<>();
-        all.forEach(grown -> what.of(grown)
+        which.forEach(grown -> what.of(grown)
                 .ifPresent(shared -> groups.computeIfAbsent(shared, none -> new ArrayList<>())
                         .add(grown)));
         return groups.entrySet().stream()
@@ -119,11 +133,7 @@ public final class Winters {
     }
 
     private Grown grown(PotLife life, Year year, Planting planting) {
-        List<Phase> cold = life.phases().stream()
-                .filter(phase -> phase.stage() == Stage.COLD
-                        && phase.happened()
-                        && year.contains(phase.days().start()))
-                .toList();
+        List<Phase> cold = phases(life, year, Stage.COLD);
         boolean isLast = year.endExclusive().equals(LocalDate.MAX);
         return new Grown(
                 life.pot(),
@@ -132,8 +142,17 @@ public final class Winters {
                 longestAt(cold),
                 cold.stream().mapToLong(phase -> phase.days().days()).sum(),
                 bloom(year.bloom(), planting.variety()),
+                phases(life, year, Stage.IN_BLOOM).stream().map(Phase::days).toList(),
                 isLast && life.isFailed(),
                 outcome(life.pot(), year, planting.variety()));
+    }
+
+    private static List<Phase> phases(PotLife life, Year year, Stage stage) {
+        return life.phases().stream()
+                .filter(phase -> phase.stage() == stage
+                        && phase.happened()
+                        && year.contains(phase.days().start()))
+                .toList();
     }
 
     private static Optional<Id<Place>> longestAt(Collection<Phase> cold) {

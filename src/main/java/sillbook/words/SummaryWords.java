@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Variety;
+import sillbook.season.past.Summary;
+import sillbook.season.past.Summary.Cold;
+
+/** What a winter came to, in words; what nobody wrote is not said. */
+public record SummaryWords(Journal journal) {
+    private static final int MOST_NAMED = 3;
+
+    /** {@code 2025-26}. */
+    public String winter(Summary summary) {
+        return summary.winter().name(journal.settings().seasonStart());
+    }
+
+    /** {@code 2025-26: 28 pots, 27 flowered; 20 well, 7 fair, 1 failed; ...}. */
+    public String line(Summary summary) {
+        return winter(summary) + ": " + String.join("; ", facts(summary)) + ".";
+    }
+
+    /** Each a phrase, from how many there were to what went wrong. */
+    public List<String> facts(Summary summary) {
+        List<String> facts = new ArrayList<>();
+        String flowered = summary.flowered() == 0 ? "none" : Integer.toString(summary.flowered());
+        facts.add(Counts.of(summary.pots(), "pot") + ", " + flowered + " flowered");
+        if (summary.tally().pots() > 0) {
+            facts.add(TallyWords.counts(summary.tally()));
+        }
+        MeritWords.flowered(summary.bulbs()).ifPresent(facts::add);
+        summary.daysWithBloom().ifPresent(days -> facts.add(Counts.of(days, "day") + " with bloom"));
+        summary.cold().ifPresent(cold -> facts.add("cold " + weeks(cold)));
+        names(summary.best()).ifPresent(names -> facts.add("best " + names));
+        names(summary.worst()).ifPresent(names -> facts.add("worst " + names));
+        counted(summary.signs(), Terms.SIGNS).ifPresent(signs -> facts.add("signs: " + signs));
+        counted(summary.causes(), Terms.CAUSES).ifPresent(causes -> facts.add("causes: " + causes));
+        return facts;
+    }
+
+    /** {@code 11 to 16 weeks, half of the pots 14 or more}; {@code 14 weeks} where they agree. */
+    static String weeks(Cold cold) {
+        String most = Weeks.sayDays(cold.most());
+        String least = Weeks.number(Weeks.ofDays(cold.least()));
+        return most.startsWith(least + " ") && !most.startsWith(least + " and")
+                ? most
+                : least + " to " + most + ", half of them " + Weeks.number(Weeks.ofDays(cold.middle())) + " or more";
+    }
+
+    private Optional<String> names(List<Id<Variety>> varieties) {
+        if (varieties.isEmpty()) {
+            return Optional.empty();
+        }
+        PotNames names = new PotNames(journal);
+        List<String> said = varieties.stream()
+                .limit(MOST_NAMED)
+                .map(names::variety)
+                .collect(Collectors.toCollection(ArrayList::new));
+        if (varieties.size() > MOST_NAMED) {
+            said.add(varieties.size() - MOST_NAMED + " more");
+        }
+        return Optional.of(Counts.and(said));
+    }
+
+    /** {@code floppy in 2, rot in 1}. */
+    private static <T extends Enum<T>> Optional<String> counted(Map<T, Integer> counts, Vocabulary<T> words) {
+        return Optional.of(counts.entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(one -> words.say(one.getKey()) + " in " + one.getValue())
+                        .collect(Collectors.joining(", ")))
+                .filter(said -> !said.isEmpty());
+    }
+}
