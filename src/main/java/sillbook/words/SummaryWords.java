@@ -46,11 +46,14 @@ public record SummaryWords(Journal journal) {
 
     /** {@code 11 to 16 weeks, half of the pots 14 or more}; {@code 14 weeks} where they agree. */
     static String weeks(Cold cold) {
-        String most = Weeks.sayDays(cold.most());
-        String least = Weeks.number(Weeks.ofDays(cold.least()));
-        return most.startsWith(least + " ") && !most.startsWith(least + " and")
-                ? most
-                : least + " to " + most + ", half of them " + Weeks.number(Weeks.ofDays(cold.middle())) + " or more";
+        return number(cold.least()).equals(number(cold.most()))
+                ? Weeks.sayDays((double) cold.most())
+                : number(cold.least()) + " to " + Weeks.sayDays((double) cold.most()) + ", half of them "
+                        + number(cold.middle()) + " or more";
+    }
+
+    private static String number(long days) {
+        return Weeks.number(Weeks.ofDays((double) days));
     }
 
     private Optional<String> names(List<Id<Variety>> varieties) {
