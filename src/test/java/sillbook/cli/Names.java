@@ -17,6 +17,7 @@ final class Names {
                 "bulbs",
                 "seasons",
                 "standings",
+                "choose",
                 "diary",
                 "round",
                 "labels",
