@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.handbook.Handbook;
 import sillbook.model.Findings.Roots;
-import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.Length;
 import sillbook.reckon.dates.DayCount;
@@ -181,34 +180,16 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     @Override
     public Explanation ofYear(WhyOfYear why) {
         List<Line> sum = List.of(
-                new Line(yearFrom(why.job()), "", Days.day(why.from())), new Line("then", "", range(why.after())));
+                new Line(YearJobWords.from(why.job()), "", Days.day(why.from())),
+                new Line("then", "", range(why.after())));
         return page(
                 why,
                 Terms.JOBS.say(why.job()) + " about " + Days.day(why.result().likely()),
-                yearRule(why.job()),
+                YearJobWords.rule(why.job()),
                 sum,
                 Days.date(why.result().earliest()) + ", "
                         + Days.date(why.result().likely()) + ", "
                         + Days.date(why.result().latest()));
-    }
-
-    private static String yearFrom(JobKind job) {
-        return switch (job) {
-            case FEED -> "fed, or past bloom";
-            case WAKE -> "at rest since";
-            case REPOT -> "woken";
-            default -> "season or bloom";
-        };
-    }
-
-    private static String yearRule(JobKind job) {
-        return switch (job) {
-            case FEED -> "While it is in leaf it is fed again so many weeks after the last time.";
-            case WAKE -> "So many weeks of rest, dry and cool; then water and warmth.";
-            case PUT_OUTDOORS -> "Outdoors from late May, or once it is past bloom where that is later.";
-            case REPOT -> "On waking, once it has been 3 years in its potting mix.";
-            default -> "In, and to rest, by the middle or end of September, before frost.";
-        };
     }
 
     @Override

@@ -155,7 +155,7 @@ class PurchaseListTest {
                 "price  | 1 sep;30;$5     | $ stands for more than one currency. Write its code, as USD 9.50.",
                 "cooled | 1 sep;30;;long  | 'long' is no number of weeks. Write it as 12, 11.5 or 2wk.",
                 "waits  | 1 sep;30;;;celler  | 'celler' is no place of the book. Did you mean cellar?",
-                "state  | 1 sep;30;;;;lost   | 'lost' is no state of a purchase. Write ordered, in hand or rejected.",
+                "state  | 1 sep;30;;;;lost   | 'lost' is no state of a purchase. Write to order, ordered, in hand or rejected.",
                 "soft   | 1 sep;30;;;;;few   | 'few' is no number of bulbs. Write it as 30, in figures.",
                 "count  | 1 sep;30;;;;;2;29  | firm, soft and mould are 31 together, and 30 came. Count each bulb once, under"
                         + " the worst of it.",
