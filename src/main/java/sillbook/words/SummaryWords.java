@@ -15,6 +15,7 @@ import sillbook.season.past.Summary.Cold;
 /** What a winter came to, in words; what nobody wrote is not said. */
 public record SummaryWords(Journal journal) {
     private static final int MOST_NAMED = 3;
+    private static final String NOT_WRITTEN = "?";
 
     /** {@code 2025-26}. */
     public String winter(Summary summary) {
@@ -44,12 +45,39 @@ public record SummaryWords(Journal journal) {
         return facts;
     }
 
+    /** {@code 41 of 52}; {@code ?} where nobody counted. */
+    public static String bulbs(Summary summary) {
+        return summary.bulbs().of() == 0
+                ? NOT_WRITTEN
+                : summary.bulbs().hits() + " of " + summary.bulbs().of();
+    }
+
+    /** With bloom; {@code ?} where no flower was written. */
+    public static String days(Summary summary) {
+        return summary.daysWithBloom().map(String::valueOf).orElse(NOT_WRITTEN);
+    }
+
+    /** {@code 11 to 16}, whole weeks of cold; {@code none} where no pot had any. */
+    public static String span(Summary summary) {
+        return summary.cold()
+                .map(cold -> {
+                    String least = whole(cold.least());
+                    String most = whole(cold.most());
+                    return least.equals(most) ? least : least + " to " + most;
+                })
+                .orElse("none");
+    }
+
     /** {@code 11 to 16 weeks, half of the pots 14 or more}; {@code 14 weeks} where they agree. */
     static String weeks(Cold cold) {
         return number(cold.least()).equals(number(cold.most()))
                 ? Weeks.sayDays((double) cold.most())
                 : number(cold.least()) + " to " + Weeks.sayDays((double) cold.most()) + ", half of them "
                         + number(cold.middle()) + " or more";
+    }
+
+    private static String whole(long days) {
+        return Long.toString(Math.round(Weeks.ofDays((double) days)));
     }
 
     private static String number(long days) {

@@ -60,6 +60,7 @@ public enum Action {
     NEW_PURCHASE(Where.BULBS, "T", "purchase", "take in a purchase"),
     IMPORT_LIST(Where.BULBS, "I", "import", "import a list from a file"),
     OPEN_POTS(Where.SEASONS, "Enter", "the pots", "the pots behind the line"),
+    OPEN_WINTER(Where.SEASONS, "Enter", "the winter", "the winter of the line, a fact a line"),
     OPEN_ENTRY(Where.DIARY, "Enter", "open", "open what the entry is about"),
     LIST_FOUND(Where.LISTS, "Enter", "list", "to what was found"),
     CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),

@@ -25,6 +25,7 @@ import sillbook.season.Today;
 import sillbook.season.VarietyNow;
 import sillbook.season.past.By;
 import sillbook.season.past.Merits;
+import sillbook.season.past.Summary;
 import sillbook.season.past.Tallied;
 import sillbook.season.past.Trait;
 import sillbook.season.past.Trials;
@@ -42,6 +43,7 @@ public final class Almanac {
     private final Lazy<List<VarietyNow>> varieties;
     private final Lazy<Diary> diary;
     private final Lazy<Winters> winters;
+    private final Lazy<List<Summary>> summaries;
     private final Lazy<Trials> trials;
     private final Lazy<Optional<Effects>> quick;
     private final Map<Trait, Merits> merits = new EnumMap<>(Trait.class);
@@ -57,6 +59,8 @@ public final class Almanac {
         varieties = new Lazy<>(() -> outlook().varieties());
         diary = new Lazy<>(() -> Diary.of(journal));
         winters = new Lazy<>(() -> Winters.of(journal, day));
+        summaries = new Lazy<>(
+                () -> winters().seasons().stream().map(winters()::summary).toList());
         trials = new Lazy<>(() -> Trials.of(winters(), journal));
         quick = new Lazy<>(() -> trials().quick());
     }
@@ -115,6 +119,11 @@ public final class Almanac {
     /** How varieties or others stand by the quick answer. */
     public Merits merits(Trait trait) {
         return merits.computeIfAbsent(trait, of -> trials().merits(of, quick.get()));
+    }
+
+    /** What each winter came to in which anything was grown, the first first. */
+    public List<Summary> summaries() {
+        return summaries.get();
     }
 
     /** How the pots did that share a thing, the best first. */

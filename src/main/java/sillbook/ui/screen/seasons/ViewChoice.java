@@ -19,7 +19,9 @@ record ViewChoice(SeasonsPage page) implements LetterChoice {
                         Stream.of(SeasonsView.values())
                                 .map(view -> Letter.to(
                                         view.letter(), view.words(), () -> beneath.withTop(page.viewed(view)))),
-                        Stream.of(Letter.to('e', "effects", () -> beneath.laid(EffectsPage.OPEN))))
+                        Stream.of(
+                                Letter.to('s', "season by season", () -> beneath.laid(WintersPage.OPEN)),
+                                Letter.to('e', "effects", () -> beneath.laid(EffectsPage.OPEN))))
                 .toList();
     }
 }

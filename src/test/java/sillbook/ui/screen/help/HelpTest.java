@@ -46,6 +46,7 @@ class HelpTest {
                 "3",
                 "4",
                 "6",
+                "6 v s",
                 "7",
                 "2 Enter",
                 "3 Enter",
