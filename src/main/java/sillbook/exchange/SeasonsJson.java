@@ -90,7 +90,7 @@ public final class SeasonsJson {
         Fields fields = new Fields()
                 .text("name", words.name(one.what()))
                 .number("grown", one.grown().size())
-                .number("winters", one.winters());
+                .number("winters", one.tally().winters());
         return counts(fields, tally)
                 .text(
                         "again",

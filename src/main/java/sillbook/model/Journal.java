@@ -186,6 +186,11 @@ public final class Journal {
         return Season.of(day, settings().seasonStart());
     }
 
+    /** {@code 2025-26}; only {@code 2025} where seasons begin with the calendar year. */
+    public String nameOf(Season season) {
+        return season.name(settings().seasonStart());
+    }
+
     /** The season for which bulbs are chosen on a day. */
     public Season chosenFor(LocalDate day) {
         return Season.chosenFor(day, settings().seasonStart());

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Journal;
-import sillbook.model.Outcome.Again;
 import sillbook.model.Place;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
@@ -57,10 +56,7 @@ public record TallyWords(Journal journal) {
 
     /** {@code yes}; {@code ?} where nobody said. */
     public static String again(Tally tally) {
-        return tally.again()
-                .filter(said -> said != Again.NOT_SAID)
-                .map(Terms.AGAINS::say)
-                .orElse("?");
+        return tally.again().map(Terms.AGAINS::say).orElse("?");
     }
 
     /** By its name: {@code 'Inkwell'}, {@code house mix}, {@code cellar}, {@code 'Inkwell' 2025-26}. */
@@ -77,8 +73,7 @@ public record TallyWords(Journal journal) {
         @Override
         public String purchase(Id<Purchase> purchase) {
             Purchase bought = journal.purchases().get(purchase);
-            return variety(bought.variety()) + " "
-                    + bought.season().name(journal.settings().seasonStart());
+            return variety(bought.variety()) + " " + journal.nameOf(bought.season());
         }
 
         @Override
@@ -99,7 +94,7 @@ public record TallyWords(Journal journal) {
             return Counts.of(tallied.grown().size(), "pot") + ", none of them judged yet.";
         }
         String record =
-                Counts.of(tally.pots(), "pot") + " in " + Counts.of(tallied.winters(), "winter") + ", " + counts(tally);
+                Counts.of(tally.pots(), "pot") + " in " + Counts.of(tally.winters(), "winter") + ", " + counts(tally);
         return record + onlyAt(tallied).map(but -> "; " + but).orElse("") + ".";
     }
 

@@ -19,13 +19,4 @@ public record Tallied(Shared what, List<Grown> grown, Tally tally) {
     static Tallied of(Shared what, List<Grown> grown) {
         return new Tallied(what, grown, Tally.of(grown));
     }
-
-    /** In how many winters any of them was judged. */
-    public int winters() {
-        return (int) grown.stream()
-                .filter(one -> one.rating().isPresent())
-                .map(Grown::winter)
-                .distinct()
-                .count();
-    }
 }

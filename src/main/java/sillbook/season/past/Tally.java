@@ -19,12 +19,14 @@ import sillbook.season.past.Grown.Rating;
  * Plain counts of how some pots did.
  *
  * @param pots those that were judged
+ * @param winters in how many winters any of them was grown
  * @param again what was said last of doing it again
  * @param noted the last note of how one did
  * @param onlyAt the place where all of them had their cold; empty of one pot alone, or where they stood in more than one
  */
 public record Tally(
         int pots,
+        int winters,
         Map<Rating, Integer> ratings,
         Optional<Again> again,
         Optional<String> noted,
@@ -51,6 +53,7 @@ public record Tally(
         judged.forEach(one -> one.rating().ifPresent(rating -> ratings.merge(rating, 1, Integer::sum)));
         return new Tally(
                 judged.size(),
+                (int) judged.stream().map(Grown::winter).distinct().count(),
                 ratings,
                 last(judged.stream().flatMap(one -> one.again().stream())),
                 last(judged.stream().flatMap(one -> one.note().stream())),

@@ -33,6 +33,7 @@ public final class Winters {
     private final Journal journal;
     private final Map<Id<Pot>, List<Outcome>> outcomes;
     private final List<Grown> all;
+    private final Tally tally;
 
     private Winters(Journal journal, LocalDate today) {
         this.journal = journal;
@@ -44,6 +45,7 @@ public final class Winters {
                 .flatMap(this::grown)
                 .sorted(Comparator.comparing(Grown::winter))
                 .toList();
+        this.tally = Tally.of(all);
     }
 
     /** Potted, moved or judged: the grower who writes only how a pot did is believed that there was one. */
@@ -60,6 +62,11 @@ public final class Winters {
 
     public List<Grown> all() {
         return all;
+    }
+
+    /** The counts of all of them together. */
+    public Tally tally() {
+        return tally;
     }
 
     public List<Grown> in(Season winter) {

@@ -28,6 +28,11 @@ public record Offer(Action action, String words, Optional<String> off, Function<
         return new Offer(action, action.words(), Optional.empty(), act);
     }
 
+    /** The keys that move a cursor: each leaves the top layer as it is with the cursor elsewhere. */
+    public static Offer moving(State state, Function<Key, Layer> moved) {
+        return byKey(Action.MOVE_CURSOR, key -> Step.to(state.withTop(moved.apply(key))));
+    }
+
     /** The same, in the foot by other words. */
     public Offer saying(String otherWords) {
         return new Offer(action, otherWords, off, act);

@@ -54,7 +54,7 @@ public record PotsBehind(Shared what, Cursor cursor) implements Layer {
         Widget title = (line, cells) -> {
             String name = tallied.grown().isEmpty() ? "" : new TallyWords(state.journal()).name(what);
             int after = cells.put(line.column() + 1, line.row(), name, Style.BOLD);
-            cells.put(after + 2, line.row(), TallyWords.sum(tallied.winters(), tallied.tally()), Style.INK);
+            cells.put(after + 2, line.row(), TallyWords.sum(tallied.tally().winters(), tallied.tally()), Style.INK);
         };
         Widget columns = (line, cells) -> GrownLine.heading(isOneVariety, line, cells);
         return new FindPane(Find.CLOSED, Rows.of(rows), cursor, List.of(title, columns));
@@ -83,10 +83,10 @@ public record PotsBehind(Shared what, Cursor cursor) implements Layer {
     public List<Offer> offers(State state) {
         Optional<Id<Pot>> pot = pot(state);
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(new PotsBehind(
-                        what, list(state).pressed(key, state.body().rows()))))));
+        offers.add(Offer.moving(
+                state,
+                key -> new PotsBehind(
+                        what, list(state).pressed(key, state.body().rows()))));
         offers.add(Offer.of(
                         Action.OPEN_CARD,
                         () -> Step.to(pot.map(one -> state.laid(PotCard.of(state, one)))

@@ -6,7 +6,6 @@ import java.util.Optional;
 import sillbook.season.past.Shared;
 import sillbook.season.past.Tallied;
 import sillbook.season.past.Tally;
-import sillbook.season.past.Winters;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.State;
@@ -19,8 +18,8 @@ import sillbook.words.TallyWords;
 record SeasonsRows(State state, SeasonsView view) {
     private static final int INDENT = 8;
 
-    private Winters winters() {
-        return state.almanac().winters();
+    private Tally all() {
+        return state.almanac().winters().tally();
     }
 
     private List<Tallied> tallied() {
@@ -29,7 +28,7 @@ record SeasonsRows(State state, SeasonsView view) {
 
     /** Whether any pot was judged in any winter. */
     boolean isEmpty() {
-        return winters().all().stream().allMatch(grown -> grown.rating().isEmpty());
+        return all().pots() == 0;
     }
 
     Rows rows() {
@@ -58,21 +57,12 @@ record SeasonsRows(State state, SeasonsView view) {
         if (isEmpty()) {
             return List.of();
         }
-        Tally all = Tally.of(winters().all());
         Widget title = (line, cells) -> {
             int after = cells.put(line.column() + 1, line.row(), view.title(), Style.BOLD);
-            cells.put(after + 2, line.row(), TallyWords.sum(judgedWinters(), all), Style.INK);
+            cells.put(after + 2, line.row(), TallyWords.sum(all().winters(), all()), Style.INK);
         };
         String what = TallyWords.BYS.say(view.by());
         return List.of(title, (line, cells) -> TallyLine.heading(what, line, cells));
-    }
-
-    private int judgedWinters() {
-        return (int) winters().all().stream()
-                .filter(grown -> grown.rating().isPresent())
-                .map(grown -> grown.winter())
-                .distinct()
-                .count();
     }
 
     private static List<Row> nothing() {

@@ -47,7 +47,7 @@ record WintersPage(Cursor cursor) implements Layer {
     }
 
     private static List<Widget> heads(State state, int winters) {
-        Tally all = Tally.of(state.almanac().winters().all());
+        Tally all = state.almanac().winters().tally();
         return List.of(
                 (line, cells) -> {
                     int after = cells.put(line.column() + 1, line.row(), "Season by season", Style.BOLD);
@@ -91,10 +91,9 @@ record WintersPage(Cursor cursor) implements Layer {
     public List<Offer> offers(State state) {
         Optional<Summary> under = under(state);
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(
-                        new WintersPage(list(state).pressed(key, state.body().rows()))))));
+        offers.add(Offer.moving(
+                state,
+                key -> new WintersPage(list(state).pressed(key, state.body().rows()))));
         offers.add(Offer.of(
                         Action.OPEN_WINTER,
                         () -> Step.to(under.map(one -> state.laid(new WinterCard(one.winter())))
