@@ -16,7 +16,6 @@ import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
-import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.list.Cursor;
@@ -82,10 +81,10 @@ public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(new VarietyCard(
-                        variety, cursor.pressed(key, rows(state), state.body().rows()))))));
+        offers.add(Offer.moving(
+                state,
+                key -> new VarietyCard(
+                        variety, cursor.pressed(key, rows(state), state.body().rows()))));
         purchase(state).flatMap(bought -> BulbOffers.arrived(state, bought)).ifPresent(offers::add);
         Optional<Thing> about = purchase(state).isPresent() ? thing(state) : Optional.of(new Thing.OfVariety(variety));
         Optional<Variety> known = now(state).map(VarietyNow::variety);

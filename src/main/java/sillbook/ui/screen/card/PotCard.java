@@ -94,10 +94,10 @@ public record PotCard(Id<Pot> pot, Cursor cursor) implements Layer {
                                 .offIf(state.copy().isReadOnly(), "the journal is read only")));
         offers.addAll(acts.offers());
         offers.add(Offer.byKey(Action.NEXT_POT, key -> next(state, key)));
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(new PotCard(
-                        pot, cursor.pressed(key, rows(state), state.body().rows()))))));
+        offers.add(Offer.moving(
+                state,
+                key -> new PotCard(
+                        pot, cursor.pressed(key, rows(state), state.body().rows()))));
         return offers;
     }
 

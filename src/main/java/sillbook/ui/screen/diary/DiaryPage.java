@@ -126,9 +126,8 @@ public record DiaryPage(Cursor cursor, Choice choice) implements Searchable {
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(at(cursor.pressed(key, lines(state).rows(), listRows(state.body())))))));
+        offers.add(Offer.moving(
+                state, key -> at(cursor.pressed(key, lines(state).rows(), listRows(state.body())))));
         offers.addAll(findOffers(state));
         if (find().isTyping()) {
             return offers;

@@ -108,10 +108,10 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(state.withTop(new PlaceCard(
-                        place, cursor.pressed(key, rows(state), state.body().rows()))))));
+        offers.add(Offer.moving(
+                state,
+                key -> new PlaceCard(
+                        place, cursor.pressed(key, rows(state), state.body().rows()))));
         offers.addAll(ofLine(state));
         offers.addAll(new RulerKeys(state).offers());
         return offers;

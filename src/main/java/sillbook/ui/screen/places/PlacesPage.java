@@ -111,7 +111,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(Action.MOVE_CURSOR, key -> Step.to(state.withTop(pressed(state, key)))));
+        offers.add(Offer.moving(state, key -> pressed(state, key)));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;

@@ -88,10 +88,8 @@ public record PotsPage(Cursor cursor, PotOrder order, Find find) implements Sear
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(
-                        state.withTop(at(list(state).pressed(key, state.body().rows()))))));
+        offers.add(Offer.moving(
+                state, key -> at(list(state).pressed(key, state.body().rows()))));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;

@@ -140,7 +140,7 @@ public record RoundPage(Whose whose, Marks marks, Set<Id<Batch>> opened, Cursor 
     public List<Offer> offers(State state) {
         List<Id<Pot>> under = under(state);
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(Action.MOVE_CURSOR, key -> Step.to(state.withTop(moved(state, key)))));
+        offers.add(Offer.moving(state, key -> moved(state, key)));
         for (Mark mark : Mark.values()) {
             offers.add(Offer.of(mark.action(), () -> toggled(state, mark))
                     .offIf(under.isEmpty() && !mark.isOfDryBulbs(), NOT_POTTED)

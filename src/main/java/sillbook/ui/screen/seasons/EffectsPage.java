@@ -112,10 +112,8 @@ record EffectsPage(Trait trait, Cursor cursor, Optional<Trials> asked, Optional<
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(
-                        state.withTop(at(list(state).pressed(key, state.body().rows()))))));
+        offers.add(Offer.moving(
+                state, key -> at(list(state).pressed(key, state.body().rows()))));
         Optional<Merit> under = under(state);
         offers.add(Offer.of(
                         Action.OPEN_POTS,

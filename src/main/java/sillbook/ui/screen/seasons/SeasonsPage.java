@@ -79,10 +79,8 @@ public record SeasonsPage(Cursor cursor, SeasonsView view, Find find) implements
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(
-                        state.withTop(at(list(state).pressed(key, state.body().rows()))))));
+        offers.add(Offer.moving(
+                state, key -> at(list(state).pressed(key, state.body().rows()))));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;

@@ -13,7 +13,6 @@ import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
-import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.list.Cursor;
@@ -88,10 +87,8 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
     @Override
     public List<Offer> offers(State state) {
         List<Offer> offers = new ArrayList<>();
-        offers.add(Offer.byKey(
-                Action.MOVE_CURSOR,
-                key -> Step.to(
-                        state.withTop(at(list(state).pressed(key, state.body().rows()))))));
+        offers.add(Offer.moving(
+                state, key -> at(list(state).pressed(key, state.body().rows()))));
         offers.addAll(findOffers(state));
         if (find.isTyping()) {
             return offers;
