@@ -100,7 +100,7 @@ public record PotUp(
         return parent.map(journal.pots()::get)
                 .filter(pot -> pot.season().compareTo(season) >= 0)
                 .flatMap(pot -> Rules.refuse("The plant of " + pot.label() + " is in that pot until season "
-                        + pot.season().next().name(journal.settings().seasonStart())
+                        + journal.nameOf(pot.season().next())
                         + ". Choose a pot of an earlier season."));
     }
 
@@ -108,8 +108,8 @@ public record PotUp(
         return given.stream()
                 .filter(label -> journal.pot(season, label).isPresent())
                 .findFirst()
-                .flatMap(label -> Rules.refuse("The label " + label + " is taken in season "
-                        + season.name(journal.settings().seasonStart()) + ". Write another."));
+                .flatMap(label -> Rules.refuse(
+                        "The label " + label + " is taken in season " + journal.nameOf(season) + ". Write another."));
     }
 
     private String name(Journal journal, List<String> given) {

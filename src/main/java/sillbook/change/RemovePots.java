@@ -33,7 +33,7 @@ public record RemovePots(List<Id<Pot>> pots) implements Change {
                 .filter(pot -> pot.parent().filter(pots::contains).isPresent() && !pots.contains(pot.id()))
                 .findFirst()
                 .flatMap(heir -> Rules.refuse("Its plant lives on as " + heir.label() + " of season "
-                        + heir.season().name(journal.settings().seasonStart()) + ". Remove that pot first."));
+                        + journal.nameOf(heir.season()) + ". Remove that pot first."));
     }
 
     private List<Edit> edits(Journal journal) {

@@ -88,7 +88,7 @@ final class Said {
 
     /** {@code 2027-28}. */
     static String season(Journal journal, Season season) {
-        return season.name(journal.settings().seasonStart());
+        return journal.nameOf(season);
     }
 
     /** {@code Mon 21 Sep 2026}. */

@@ -90,6 +90,6 @@ public record WriteDown(Entity<?> entity) implements Change {
                 .flatMap(label -> journal.pot(pot.season(), label))
                 .filter(other -> !other.id().equals(pot.id()))
                 .flatMap(other -> Rules.refuse("The label " + other.label() + " is taken in season "
-                        + pot.season().name(journal.settings().seasonStart()) + ". Write another."));
+                        + journal.nameOf(pot.season()) + ". Write another."));
     }
 }

@@ -52,7 +52,7 @@ record BulbText(Journal journal, Outlook outlook) {
     }
 
     private String season(VarietyNow.Winter winter) {
-        return winter.season().name(journal.settings().seasonStart());
+        return journal.nameOf(winter.season());
     }
 
     /** {@code purchase of 'Marrow Lane': 60 bulbs, in hand; Mon 14 Sep 2026; grade 12+}. */

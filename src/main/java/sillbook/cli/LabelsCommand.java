@@ -63,7 +63,7 @@ final class LabelsCommand extends View {
         List<PotNow> there = outlook.pots(of);
         if (!labels.isEmpty()) {
             List<Pot> known = there.stream().map(now -> now.life().pot()).toList();
-            return new LabelledPots(known, of.name(journal.settings().seasonStart())).find(labels);
+            return new LabelledPots(known, journal.nameOf(of)).find(labels);
         }
         List<Id<Pot>> asked = due ? asked(outlook.today()) : List.of();
         return there.stream()

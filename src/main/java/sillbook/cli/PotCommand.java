@@ -54,8 +54,8 @@ final class PotCommand extends View {
                 .findFirst();
         return found.orElseThrow(() -> {
             Season looked = season.orElse(current);
-            return new CouldNot("There is no pot '" + label + "' in season "
-                    + looked.name(journal.settings().seasonStart()) + ". 'sillbook pots' lists those there are.");
+            return new CouldNot("There is no pot '" + label + "' in season " + journal.nameOf(looked)
+                    + ". 'sillbook pots' lists those there are.");
         });
     }
 

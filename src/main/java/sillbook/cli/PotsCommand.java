@@ -36,7 +36,7 @@ final class PotsCommand extends View {
                         .map(row -> text.line(row, outlook))
                         .toList(),
                 provisos.warnings(),
-                "No pots in season " + looked.name(journal.settings().seasonStart())
+                "No pots in season " + journal.nameOf(looked)
                         + " yet. Write some: sillbook write '6 x Marrow Lane (tulip triumph) x5, waiting'");
     }
 }

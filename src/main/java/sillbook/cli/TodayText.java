@@ -38,7 +38,7 @@ final class TodayText {
     }
 
     private List<String> lines() {
-        String season = today.season().name(journal.settings().seasonStart());
+        String season = journal.nameOf(today.season());
         lines.add("Today. " + Days.aloud(today.day()) + ", season " + season + ".");
         section("Late", today.late(), this::job);
         section("Ready", today.ready(), this::job);

@@ -44,7 +44,7 @@ record Named(Journal journal) {
     }
 
     String season(Season season) {
-        return season.name(journal.settings().seasonStart());
+        return journal.nameOf(season);
     }
 
     /** What some pots have in them; pots of one row are alike. */

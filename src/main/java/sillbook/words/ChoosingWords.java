@@ -25,7 +25,7 @@ public record ChoosingWords(Journal journal) {
     }
 
     private String season(Choosing choosing) {
-        return choosing.season().name(journal.settings().seasonStart());
+        return journal.nameOf(choosing.season());
     }
 
     /** {@code 4 chosen, 57 bulbs, about 38.40}. */
@@ -70,7 +70,7 @@ public record ChoosingWords(Journal journal) {
 
     /** What an earlier season's mark says: {@code for 2026-27 set aside: floppy}. */
     public String before(Choice choice) {
-        return "for " + choice.season().name(journal.settings().seasonStart()) + " " + ChoiceWords.mark(choice.mark());
+        return "for " + journal.nameOf(choice.season()) + " " + ChoiceWords.mark(choice.mark());
     }
 
     /** {@code ▪4.2 of 8 pots}; where there is none, that there is none. */

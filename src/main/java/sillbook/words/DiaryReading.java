@@ -66,7 +66,7 @@ final class DiaryReading {
     }
 
     private String season(Day day) {
-        return journal.seasonOf(day.likely()).name(journal.settings().seasonStart());
+        return journal.nameOf(journal.seasonOf(day.likely()));
     }
 
     /** Labels one by one, varieties, kinds and the season. */
@@ -78,8 +78,7 @@ final class DiaryReading {
                 .map(planting -> of(planting.variety()))
                 .distinct()
                 .forEach(words::add);
-        words.add(
-                journal.pots().get(pots.get(0)).season().name(journal.settings().seasonStart()));
+        words.add(journal.nameOf(journal.pots().get(pots.get(0)).season()));
         return " " + Fold.of(String.join(" ", words));
     }
 
@@ -99,8 +98,7 @@ final class DiaryReading {
                 + PurchaseWords.bulbs(purchase)
                 + purchase.price().map(price -> ", " + Prices.say(price)).orElse("")
                 + from(purchase.supplier());
-        String found = " purchase bought " + Fold.of(of(purchase.variety())) + " "
-                + purchase.season().name(journal.settings().seasonStart());
+        String found = " purchase bought " + Fold.of(of(purchase.variety())) + " " + journal.nameOf(purchase.season());
         return new DiaryEntry(purchase.day(), Optional.empty(), List.of(), says, found, List.of(purchase));
     }
 

@@ -11,7 +11,7 @@ public record GrownWords(Grown grown, Journal journal) {
 
     /** {@code 2025-26}. */
     public String winter() {
-        return grown.winter().name(journal.settings().seasonStart());
+        return journal.nameOf(grown.winter());
     }
 
     public String variety() {

@@ -113,7 +113,7 @@ public record InfluenceWords(Journal journal) {
 
         @Override
         public String winter(Season winter) {
-            return toWinter + winter.name(journal.settings().seasonStart());
+            return toWinter + journal.nameOf(winter);
         }
     }
 

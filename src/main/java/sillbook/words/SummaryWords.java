@@ -19,7 +19,7 @@ public record SummaryWords(Journal journal) {
 
     /** {@code 2025-26}. */
     public String winter(Summary summary) {
-        return summary.winter().name(journal.settings().seasonStart());
+        return journal.nameOf(summary.winter());
     }
 
     /** {@code 2025-26: 28 pots, 27 flowered; 20 well, 7 fair, 1 failed; ...}. */

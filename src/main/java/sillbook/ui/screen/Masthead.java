@@ -53,7 +53,7 @@ record Masthead(State state) implements Widget {
     }
 
     private String season() {
-        String name = state.timescale().season().name(state.journal().settings().seasonStart());
+        String name = state.journal().nameOf(state.timescale().season());
         String copy = state.copy().words();
         return "season " + name + (copy.isEmpty() ? "" : " " + copy);
     }

@@ -43,8 +43,8 @@ record Marking(Filled filled, Draft draft) {
         if (named.isNew()) {
             draft.means("a new variety: " + Lines.quoted(variety.name()) + ", " + variety.kind());
         }
-        draft.means(Lines.quoted(variety.name()) + ", for season "
-                + season.name(bench.journal().settings().seasonStart()));
+        draft.means(
+                Lines.quoted(variety.name()) + ", for season " + bench.journal().nameOf(season));
         mark.apply(variety, season).ifPresent(given -> {
             draft.means(ChoiceWords.mark(given));
             draft.change(named.together(new Choose(variety.id(), season, given)));

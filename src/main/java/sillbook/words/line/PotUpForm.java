@@ -140,8 +140,7 @@ final class PotUpForm implements Form {
         filled.get(WAY).ifPresent(way -> draft.means("grown in: " + Terms.WAYS.say(way)));
         filled.get(PARENT)
                 .ifPresent(parent -> draft.means("the plant of " + parent.label() + ", season "
-                        + parent.season()
-                                .name(draft.bench().journal().settings().seasonStart())));
+                        + draft.bench().journal().nameOf(parent.season())));
     }
 
     private static void sayWhere(Named<Place> place, int howMany, Filled filled, Draft draft) {

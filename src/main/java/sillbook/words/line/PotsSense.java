@@ -93,7 +93,7 @@ final class PotsSense implements Sense<List<Pot>> {
 
     private static Heard<List<Pot>> unknown(String word, Bench bench) {
         String label = word.toUpperCase(Locale.ROOT);
-        String season = bench.season().name(bench.journal().settings().seasonStart());
+        String season = bench.journal().nameOf(bench.season());
         List<String> labels = bench.journal().potsOf(bench.season()).stream()
                 .filter(pot -> Labels.letters(pot.label()).equalsIgnoreCase(Labels.letters(word)))
                 .map(Pot::label)

@@ -73,7 +73,7 @@ record Goals(State state) {
         PotNames names = new PotNames(journal());
         Season in = state.almanac().outlook().livingOn().seasonOf(pot);
         boolean isOther = !in.equals(state.timescale().season());
-        String season = isOther ? "  season " + in.name(journal().settings().seasonStart()) : "";
+        String season = isOther ? "  season " + journal().nameOf(in) : "";
         return new Goal(
                 names.labels(some.stream().map(Pot::id).toList()),
                 names.nameAndCount(List.of(pot.id())) + season,

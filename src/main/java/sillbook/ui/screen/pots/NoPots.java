@@ -16,9 +16,7 @@ record NoPots(State state) {
                         "",
                         "",
                         "No pots in season "
-                                + state.timescale()
-                                        .season()
-                                        .name(state.journal().settings().seasonStart()) + " yet.",
+                                + state.journal().nameOf(state.timescale().season()) + " yet.",
                         "",
                         "Here each pot is one line under the months: how warm it stands, week",
                         "by week, until it flowers.",
