@@ -17,6 +17,7 @@ public sealed interface Change
                 Close,
                 Answer,
                 Choose,
+                OrderChosen,
                 Display,
                 Jot,
                 CorrectEvent,

@@ -60,6 +60,16 @@ public record Choice(Id<Choice> id, Id<Variety> variety, Season season, Mark mar
         return mark.fold(chosen -> Optional.of(chosen.bulbs()), setAside -> Optional.empty(), Optional::empty);
     }
 
+    /** Of the bulbs wanted, how many the season neither has nor is to have by a purchase; none where it is not chosen. */
+    public int toOrder(Journal journal) {
+        int provided = journal.purchases().all().stream()
+                .filter(purchase -> purchase.variety().equals(variety))
+                .filter(purchase -> purchase.season().equals(season))
+                .mapToInt(Purchase::provides)
+                .sum();
+        return Math.max(0, bulbs().orElse(0) - provided);
+    }
+
     /** Whether it is chosen or set aside. */
     public boolean isDecided() {
         return mark.fold(chosen -> true, setAside -> true, () -> false);

@@ -75,6 +75,25 @@ public record Purchase(
      */
     public record Money(long minor, String currency) {}
 
+    /** Bulbs of which only their number is known yet. */
+    public static Purchase of(Id<Purchase> id, Id<Variety> variety, Season season, Day day, int count, State state) {
+        return new Purchase(
+                id,
+                variety,
+                season,
+                day,
+                count,
+                Grade.UNKNOWN,
+                Optional.empty(),
+                "",
+                "",
+                Arrival.NOT_SAID,
+                Optional.empty(),
+                Cooled.UNKNOWN,
+                state,
+                "");
+    }
+
     /** The same bulbs, come on that day: what was ordered is then what the count of those that came is held to. */
     public Purchase arrivedOn(Day cameOn) {
         Arrival beside = new Arrival(
@@ -105,6 +124,15 @@ public record Purchase(
     /** Bulbs that can be planted. */
     public int sound() {
         return arrival.firm().orElse(count - arrival.unsound());
+    }
+
+    /** Bulbs that its season has from it, or is to have; those that came and cannot be planted are not among them. */
+    public int provides() {
+        return switch (state) {
+            case TO_ORDER, ORDERED -> count;
+            case IN_HAND -> sound();
+            case REJECTED -> 0;
+        };
     }
 
     /** How many fewer came than were ordered. */

@@ -25,6 +25,7 @@ final class Forms {
             new PurchaseForm(),
             new ChooseForm(),
             new SetAsideForm(),
+            new OrderChosenForm(),
             new PlaceForm(),
             new ContainerForm(),
             new MixForm(),

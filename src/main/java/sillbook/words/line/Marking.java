@@ -23,6 +23,11 @@ record Marking(Filled filled, Draft draft) {
                 : Optional.empty();
     }
 
+    /** The season that is named, else the coming one. */
+    static Season season(Filled filled, Bench bench) {
+        return filled.get(SEASON).orElseGet(() -> bench.journal().chosenFor(bench.today()));
+    }
+
     /**
      * Marks the variety that is named, and asks for it where none is.
      *
@@ -39,7 +44,7 @@ record Marking(Filled filled, Draft draft) {
     private void mark(Named<Variety> named, BiFunction<Variety, Season, Optional<Mark>> mark) {
         Bench bench = draft.bench();
         Variety variety = named.thing();
-        Season season = filled.get(SEASON).orElseGet(() -> bench.journal().chosenFor(bench.today()));
+        Season season = season(filled, bench);
         if (named.isNew()) {
             draft.means("a new variety: " + Lines.quoted(variety.name()) + ", " + variety.kind());
         }

@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import sillbook.change.Change;
 import sillbook.change.Together;
 import sillbook.change.WriteDown;
-import sillbook.model.Arrival;
 import sillbook.model.Day;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.State;
+import sillbook.model.Season;
 import sillbook.model.Variety;
 import sillbook.words.Terms;
 
@@ -84,23 +84,10 @@ final class PurchaseForm implements Form {
 
     private static void buy(Named<Variety> variety, State state, Filled filled, Draft draft) {
         Day day = Slots.day(filled, draft.bench());
-        Purchase plain = new Purchase(
-                draft.bench().ids().next(),
-                variety.thing().id(),
-                state == State.TO_ORDER
-                        ? draft.bench().journal().chosenFor(day.likely())
-                        : draft.bench().journal().seasonOf(day.likely()),
-                day,
-                1,
-                Purchase.Grade.UNKNOWN,
-                Optional.empty(),
-                "",
-                "",
-                Arrival.NOT_SAID,
-                Optional.empty(),
-                Purchase.Cooled.UNKNOWN,
-                state,
-                "");
+        Season season = state == State.TO_ORDER
+                ? draft.bench().journal().chosenFor(day.likely())
+                : draft.bench().journal().seasonOf(day.likely());
+        Purchase plain = Purchase.of(draft.bench().ids().next(), variety.thing().id(), season, day, 1, state);
         if (new ArrivalFacts(filled).countsBulbs()) {
             write(plain, filled, draft);
         } else {

@@ -18,6 +18,7 @@ class QuickLineTest {
                         "lines-lived.txt",
                         "lines-choosing.txt",
                         "lines-marks.txt",
+                        "lines-order.txt",
                         "lines-ways.txt",
                         "lines-twins.txt",
                         "lines-batches.txt",
