@@ -90,8 +90,9 @@ final class Reception {
     }
 
     private OnTable demo(Colours colours) {
-        Journal content = Demo.journal();
-        Book book = wiring.demoShelf().spare(content.with(List.of(new Edit.Put(in(colours, content.settings())))));
+        Demo.Told told = Demo.told();
+        Edit inColours = new Edit.Put(in(colours, told.journal().settings()));
+        Book book = wiring.demoShelf().spare(told.journal().with(List.of(inColours)), told.kept());
         return new OnTable(book, new Copy("demo.sillbook", true, false));
     }
 

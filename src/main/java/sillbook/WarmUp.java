@@ -43,7 +43,8 @@ public final class WarmUp {
 
     private void run() throws IOException {
         Tty.isInteractive();
-        wiring.demoShelf().begin(journal, Demo.journal()).close();
+        Demo.Told told = Demo.told();
+        wiring.demoShelf().begin(journal, told.journal(), told.kept()).close();
         Shell.Ending ending = new Reception(wiring, journal).turnPages();
         if (!(ending instanceof Shell.Ending.Left)) {
             throw new IllegalStateException("the pages were not turned to the last: " + ending);

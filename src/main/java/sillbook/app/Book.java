@@ -111,8 +111,12 @@ public final class Book implements Page, AutoCloseable {
     }
 
     private Optional<Result> commit(Step step) {
-        List<KeptWindow> windows = Foretold.by(step, journal(), desk.forecast(), today());
-        return follow(store.commit(known.revision(), step, windows, desk.now()), "There is nothing to do.");
+        return follow(store.commit(known.revision(), step, foretold(step), desk.now()), "There is nothing to do.");
+    }
+
+    private List<KeptWindow> foretold(Step step) {
+        List<Id<Pot>> pots = step.pottedOrMoved(journal());
+        return pots.isEmpty() ? List.of() : desk.forecast().windows(journal().with(step.edits()), pots, today());
     }
 
     /** Takes back the last step, whichever window did it. */
@@ -164,6 +168,11 @@ public final class Book implements Page, AutoCloseable {
     /** What was foretold of a pot when it was potted and at each move, in that order. */
     public synchronized List<KeptWindow> keptWindows(Id<Pot> pot) {
         return store.keptWindows(pot);
+    }
+
+    /** What was foretold of all pots, in the order it was made. */
+    public synchronized List<KeptWindow> keptWindows() {
+        return store.keptWindows();
     }
 
     /** What is wrong with the file or with what it says, in sentences; empty when all is well. */

@@ -4,8 +4,10 @@ package sillbook.app;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.util.List;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
 import sillbook.model.Settings;
 import sillbook.store.Storage;
 import sillbook.store.Store;
@@ -72,13 +74,18 @@ public final class Bookshelf {
         return begin(file, empty());
     }
 
-    /**
-     * Begins a journal that says this much from the first; no step leads back behind it.
-     *
-     * @throws StoreException when there is a file already, or none can be made
-     */
+    /** The same of a journal that says this much from the first; no step leads back behind it. */
     public Book begin(Path file, Journal content) {
-        return read(file, storage.begin(file, content));
+        return begin(file, content, List.of());
+    }
+
+    /**
+     * The same, where something was foretold before.
+     *
+     * @param kept in the order it was made
+     */
+    public Book begin(Path file, Journal content, List<KeptWindow> kept) {
+        return read(file, storage.begin(file, content, kept));
     }
 
     /**
@@ -86,8 +93,8 @@ public final class Bookshelf {
      *
      * @throws StoreException when none can be made
      */
-    public Book spare(Journal content) {
-        return begin(SpareFolder.untilExit().resolve("spare.sillbook"), content);
+    public Book spare(Journal content, List<KeptWindow> kept) {
+        return begin(SpareFolder.untilExit().resolve("spare.sillbook"), content, kept);
     }
 
     private Book read(Path file, Store store) {

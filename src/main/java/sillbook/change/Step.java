@@ -3,7 +3,13 @@ package sillbook.change;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import sillbook.model.Edit;
+import sillbook.model.Event;
+import sillbook.model.Happening;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
 
 /**
  * The edits of one change, under the name it has in the list of steps.
@@ -13,6 +19,21 @@ import sillbook.model.Edit;
 public record Step(String name, List<Edit> edits) implements Decision {
     public Step {
         edits = List.copyOf(edits);
+    }
+
+    /** The pots it pots or moves. What is foretold of them then is kept with it. */
+    public List<Id<Pot>> pottedOrMoved(Journal before) {
+        return edits.stream()
+                .flatMap(Step::eventPut)
+                .filter(event -> !before.events().contains(event.id()))
+                .filter(event -> event.what() instanceof Happening.Potted || event.what() instanceof Happening.Moved)
+                .flatMap(event -> event.subject().asPot().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static Stream<Event> eventPut(Edit edit) {
+        return edit instanceof Edit.Put && edit.entity() instanceof Event event ? Stream.of(event) : Stream.empty();
     }
 
     @Override

@@ -10,6 +10,7 @@ import sillbook.app.Book;
 import sillbook.exchange.SeasonsJson;
 import sillbook.model.Journal;
 import sillbook.season.past.By;
+import sillbook.season.past.Foretellings;
 import sillbook.season.past.Summary;
 import sillbook.season.past.Tallied;
 import sillbook.season.past.Winters;
@@ -42,6 +43,7 @@ final class SeasonsCommand extends View {
         By what = Given.read(TallyWords.BYS.parse(by));
         Journal journal = book.readAll();
         Winters winters = Winters.of(journal, book.today());
+        Foretellings foretellings = Foretellings.of(journal, book.keptWindows(), book.today());
         List<Summary> summaries = winters.seasons().stream()
                 .filter(one ->
                         season.given().filter(asked -> !asked.equals(one)).isEmpty())
@@ -49,15 +51,17 @@ final class SeasonsCommand extends View {
                 .toList();
         List<Tallied> records = season.given().map(one -> winters.by(what, one)).orElseGet(() -> winters.by(what));
         return new Sight(
-                () -> SeasonsJson.write(journal, what, summaries, records),
-                () -> lines(journal, summaries, records),
+                () -> SeasonsJson.write(journal, what, summaries, foretellings, records),
+                () -> lines(journal, summaries, foretellings, records),
                 List.of(),
                 "No pot was grown yet. What a winter came to stands here from its first potted pot on.");
     }
 
-    private static List<String> lines(Journal journal, List<Summary> summaries, List<Tallied> records) {
+    private static List<String> lines(
+            Journal journal, List<Summary> summaries, Foretellings foretellings, List<Tallied> records) {
+        SummaryWords words = new SummaryWords(journal);
         return Stream.concat(
-                        summaries.stream().map(new SummaryWords(journal)::line),
+                        summaries.stream().map(one -> words.line(one, foretellings.of(one.winter()))),
                         records.stream().map(new TallyWords(journal)::line))
                 .toList();
     }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
 import sillbook.model.Settings;
 
 /**
@@ -35,11 +36,27 @@ public final class Demo {
 
     private Demo() {}
 
-    /** What the journal says at {@link #MOMENT}. */
-    public static Journal journal() {
+    /**
+     * The demo as it is at {@link #MOMENT}.
+     *
+     * @param kept the windows that were foretold whenever a pot was potted or moved, on that day and from what was written by then
+     */
+    public record Told(Journal journal, List<KeptWindow> kept) {
+        public Told {
+            kept = List.copyOf(kept);
+        }
+    }
+
+    /** Writes all of it. */
+    public static Told told() {
         Replay replay = new Replay(Journal.empty(Settings.initial(ZONE)), ids());
         WINTERS.forEach(name -> replay.write(DatedLines.parse("demo/" + name, text(name))));
-        return replay.journal();
+        return new Told(replay.journal(), replay.kept());
+    }
+
+    /** What the journal says at {@link #MOMENT}. */
+    public static Journal journal() {
+        return told().journal();
     }
 
     private static Ids ids() {

@@ -4,14 +4,19 @@ package sillbook.exchange;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
 import sillbook.change.Decision;
 import sillbook.change.Hand;
 import sillbook.change.Refusal;
 import sillbook.change.Step;
 import sillbook.exchange.DatedLines.Dated;
 import sillbook.handbook.Handbook;
+import sillbook.model.Id;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
+import sillbook.model.Pot;
 import sillbook.season.Outlook;
 import sillbook.words.Complaint;
 import sillbook.words.line.Bench;
@@ -26,6 +31,7 @@ final class Replay {
     private static final LocalTime FIRST_LINE = LocalTime.of(8, 40);
 
     private final Ids ids;
+    private final List<KeptWindow> kept = new ArrayList<>();
     private Journal journal;
     private LocalDate day = LocalDate.MIN;
     private int ofThisDay;
@@ -37,6 +43,11 @@ final class Replay {
 
     Journal journal() {
         return journal;
+    }
+
+    /** What was foretold on these days, as it would have been kept. */
+    List<KeptWindow> kept() {
+        return List.copyOf(kept);
     }
 
     /**
@@ -60,12 +71,23 @@ final class Replay {
             throw new IllegalArgumentException(
                     file + ", line " + line.number() + ", '" + line.text() + "': " + refusal.sentence());
         });
+        Journal before = journal;
         journal = journal.with(step.edits());
+        keep(step.pottedOrMoved(before));
+    }
+
+    private void keep(List<Id<Pot>> pots) {
+        if (!pots.isEmpty()) {
+            kept.addAll(outlook().windowsToKeep(pots));
+        }
+    }
+
+    private Outlook outlook() {
+        return Outlook.of(journal, Handbook.standard(), day);
     }
 
     private Bench bench() {
-        Handbook handbook = Handbook.standard();
-        return new Bench(journal, Outlook.of(journal, handbook, day), handbook, ids);
+        return new Bench(journal, outlook(), Handbook.standard(), ids);
     }
 
     private Hand hand() {

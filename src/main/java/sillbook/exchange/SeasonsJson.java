@@ -3,16 +3,22 @@ package sillbook.exchange;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Outcome.Again;
 import sillbook.model.Variety;
+import sillbook.reckon.effects.Interval;
+import sillbook.reckon.effects.Proportion;
 import sillbook.season.past.By;
+import sillbook.season.past.Foretelling;
+import sillbook.season.past.Foretellings;
 import sillbook.season.past.Grown.Rating;
 import sillbook.season.past.Summary;
 import sillbook.season.past.Summary.Cold;
 import sillbook.season.past.Tallied;
 import sillbook.season.past.Tally;
+import sillbook.season.past.Truth;
 import sillbook.words.PotNames;
 import sillbook.words.Provisos;
 import sillbook.words.SummaryWords;
@@ -24,16 +30,19 @@ import sillbook.words.Weeks;
 /** What winters came to, and what did well in them, as JSON. */
 public final class SeasonsJson {
     private final Journal journal;
+    private final Foretellings foretellings;
     private final TallyWords words;
 
-    private SeasonsJson(Journal journal) {
+    private SeasonsJson(Journal journal, Foretellings foretellings) {
         this.journal = journal;
+        this.foretellings = foretellings;
         words = new TallyWords(journal);
     }
 
     /** The document of {@code sillbook seasons --json}. */
-    public static String write(Journal journal, By by, List<Summary> winters, List<Tallied> tallied) {
-        SeasonsJson json = new SeasonsJson(journal);
+    public static String write(
+            Journal journal, By by, List<Summary> winters, Foretellings foretellings, List<Tallied> tallied) {
+        SeasonsJson json = new SeasonsJson(journal, foretellings);
         Fields fields = new Fields()
                 .code("by", by)
                 .list("seasons", winters, json::summary)
@@ -53,6 +62,7 @@ public final class SeasonsJson {
                         range -> StandingsJson.flowered(summary.bulbs(), range))
                 .decimal("daysWithBloom", summary.daysWithBloom().map(Long::doubleValue))
                 .object("coldWeeks", summary.cold(), SeasonsJson::cold)
+                .object("dates", dates(foretellings.of(summary.winter())))
                 .texts("best", names(summary.best()))
                 .texts("worst", names(summary.worst()))
                 .list("signs", sorted(summary.signs()), one -> counted(one, Terms.SIGNS))
@@ -71,6 +81,38 @@ public final class SeasonsJson {
                 .number("least", Weeks.ofDays((double) cold.least()))
                 .number("middle", Weeks.ofDays((double) cold.middle()))
                 .number("most", Weeks.ofDays((double) cold.most()));
+    }
+
+    private Fields dates(Truth truth) {
+        Optional<Interval> range = truth.held().interval(StandingsJson.CHANCE);
+        return share(truth.held())
+                .decimal("low", range.map(Interval::low))
+                .decimal("high", range.map(Interval::high))
+                .number("early", truth.early())
+                .number("late", truth.late())
+                .decimal("middleDays", truth.middleMiss().map(Long::doubleValue))
+                .list(
+                        "byStage",
+                        truth.byStage().entrySet(),
+                        one -> share(one.getValue()).code("stage", one.getKey()))
+                .list("missed", truth.missed(), this::missed);
+    }
+
+    private static Fields share(Proportion share) {
+        return new Fields().number("held", share.hits()).number("of", share.of());
+    }
+
+    private Fields missed(Foretelling one) {
+        return new Fields()
+                .texts(
+                        "pots",
+                        one.pots().stream().map(new PotNames(journal)::label).toList())
+                .code("stage", one.window().stage())
+                .day("foretold", one.window().madeOn())
+                .day("earliest", one.window().earliest())
+                .day("latest", one.window().latest())
+                .day("came", one.came())
+                .number("days", one.daysOff());
     }
 
     private List<String> names(List<Id<Variety>> varieties) {

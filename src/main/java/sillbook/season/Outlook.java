@@ -329,9 +329,10 @@ public final class Outlook {
     /** The windows shown for some pots now, to be kept so that the book can later be held to its word. */
     public List<KeptWindow> windowsToKeep(Collection<Id<Pot>> pots) {
         return pots.stream()
-                .map(this::pot)
-                .flatMap(pot -> pot.ahead().stream()
-                        .map(ahead -> ahead.kept(pot.life().pot().id(), today)))
+                .map(pot -> foretell(History.read(journal, journal.pots().get(pot), today)))
+                .flatMap(pot -> new AheadReading(pot)
+                        .list().stream()
+                                .map(ahead -> ahead.kept(pot.life().pot().id(), today)))
                 .toList();
     }
 }

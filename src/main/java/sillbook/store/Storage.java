@@ -2,7 +2,9 @@
 package sillbook.store;
 
 import java.nio.file.Path;
+import java.util.List;
 import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
 
 /** Where journals are kept, each in one file. What cannot be opened is refused with a {@link StoreException}. */
 public interface Storage {
@@ -37,7 +39,13 @@ public interface Storage {
     /**
      * Begins a journal that says this much from the first; no step leads back behind it.
      *
+     * @param kept what was foretold up to then, in the order it was made
      * @throws StoreException when there is a file already, or none can be made
      */
-    Store begin(Path file, Journal content);
+    Store begin(Path file, Journal content, List<KeptWindow> kept);
+
+    /** The same of one of which nothing was foretold yet. */
+    default Store begin(Path file, Journal content) {
+        return begin(file, content, List.of());
+    }
 }

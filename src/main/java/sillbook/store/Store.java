@@ -54,6 +54,9 @@ public interface Store extends AutoCloseable {
     /** The windows kept for a pot by steps that are in force, in the order they were made. */
     List<KeptWindow> keptWindows(Id<Pot> pot);
 
+    /** The same of all pots. There are some for every potting and every move there ever was. */
+    List<KeptWindow> keptWindows();
+
     /**
      * All that the journal says, as text, type by type in the order of the ids. Steps, kept windows and traces of what
      * was removed are not part of it, so taking back everything gives the dump the journal began with.

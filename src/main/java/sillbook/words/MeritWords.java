@@ -21,7 +21,7 @@ import sillbook.season.past.Trials.Silence;
 /** How varieties, potting mixes and places stand, in words. Scores are said to a tenth. */
 public final class MeritWords {
     private static final int MOST_NAMED = 2;
-    private static final double SHARE_CHANCE = 0.95;
+    static final double SHARE_CHANCE = 0.95;
 
     private final InfluenceWords names;
 
@@ -135,7 +135,7 @@ public final class MeritWords {
                         share.hits() + " of " + Counts.of(share.of(), "bulb") + " flowered (" + percent(range) + ")");
     }
 
-    private static String percent(Interval range) {
+    static String percent(Interval range) {
         return Math.round(100 * range.low()) + "-" + Math.round(100 * range.high()) + " %";
     }
 

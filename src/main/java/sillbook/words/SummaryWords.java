@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Variety;
 import sillbook.season.past.Summary;
 import sillbook.season.past.Summary.Cold;
+import sillbook.season.past.Truth;
 
 /** What a winter came to, in words; what nobody wrote is not said. */
 public record SummaryWords(Journal journal) {
@@ -23,8 +25,11 @@ public record SummaryWords(Journal journal) {
     }
 
     /** {@code 2025-26: 28 pots, 27 flowered; 20 well, 7 fair, 1 failed; ...}. */
-    public String line(Summary summary) {
-        return winter(summary) + ": " + String.join("; ", facts(summary)) + ".";
+    public String line(Summary summary, Truth truth) {
+        return winter(summary) + ": "
+                + Stream.concat(facts(summary).stream(), TruthWords.facts(truth).stream())
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 
     /** Each a phrase, from how many there were to what went wrong. */

@@ -361,17 +361,18 @@ CREATE TABLE step_row (
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE kept_window (
-    step     INTEGER NOT NULL REFERENCES step (number) ON DELETE CASCADE, -- the step it was kept with
-    position INTEGER NOT NULL, -- counted from 0
+    number   INTEGER NOT NULL PRIMARY KEY, -- in the order they were made
+    step     INTEGER REFERENCES step (number) ON DELETE CASCADE, -- the step it was kept with; of one the journal began with none
     pot      TEXT    NOT NULL, -- the pot it was foretold of; still said when the pot is gone
     stage    TEXT    NOT NULL, -- which stage was to begin
     made_on  TEXT    NOT NULL CHECK (made_on IS date(made_on)), -- day it was foretold
     earliest TEXT    NOT NULL CHECK (earliest IS date(earliest)), -- day
     likely   TEXT    NOT NULL CHECK (likely IS date(likely)), -- day
     latest   TEXT    NOT NULL CHECK (latest IS date(latest)), -- day
-    basis    TEXT    NOT NULL, -- what it rested on, in a few words
-    PRIMARY KEY (step, position)
-) STRICT, WITHOUT ROWID;
+    basis    TEXT    NOT NULL -- what it rested on, in a few words
+) STRICT;
+
+CREATE INDEX kept_window_of_step ON kept_window (step); -- a step that goes looks for its own
 
 CREATE INDEX kept_window_of_pot ON kept_window (pot);
 

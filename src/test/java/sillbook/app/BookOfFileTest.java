@@ -167,7 +167,7 @@ class BookOfFileTest {
     @Test
     void aSpareBookLiesApart() {
         Journal content = new RandomEntries(4).journal(40);
-        try (Book spare = shelf().spare(content)) {
+        try (Book spare = shelf().spare(content, List.of())) {
             assertThat(spare.readAll()).isEqualTo(content);
             assertThat(spare.file()).isRegularFile().hasFileName("spare.sillbook");
         }

@@ -45,7 +45,7 @@ final class Writer {
                 book.backUpOnceADay();
                 book.backUp(folder.resolve("copies/copy.sillbook"));
                 Book spare = shelf.spare(
-                        Journal.empty(Settings.initial(Clock.systemUTC().getZone())));
+                        Journal.empty(Settings.initial(Clock.systemUTC().getZone())), List.of());
                 System.out.println(spare.file());
                 Modes.below(folder).forEach(System.out::println);
                 Modes.below(spare.file().resolveSibling("")).forEach(System.out::println);

@@ -45,12 +45,17 @@ final class Terminal {
         return terminal.with("SILLBOOK_JOURNAL", home.resolve("winter.sillbook").toString());
     }
 
+    /** Told once, when first asked for. */
+    private static final class TheDemo {
+        static final Demo.Told TOLD = Demo.told();
+    }
+
     /** The same, with the demo's journal. */
     static Terminal ofDemo(Path home) {
         Terminal terminal = at(home);
         terminal.shelf
                 .get()
-                .begin(home.resolve("winter.sillbook"), Demo.journal())
+                .begin(home.resolve("winter.sillbook"), TheDemo.TOLD.journal(), TheDemo.TOLD.kept())
                 .close();
         return terminal;
     }

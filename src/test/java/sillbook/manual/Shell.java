@@ -62,12 +62,17 @@ final class Shell {
         now = at(day);
     }
 
+    /** Told once, when first asked for. */
+    private static final class TheDemo {
+        static final Demo.Told TOLD = Demo.told();
+    }
+
     /** The demo's journal lies where the reader's would, and it is the demo's morning. */
     void layDemo() {
         now = Demo.MOMENT;
         Folders folders = Folders.of(Map.of(), "Linux", home);
         shelf(folders, Clock.fixed(now, ZONE))
-                .begin(folders.journal(), Demo.journal())
+                .begin(folders.journal(), TheDemo.TOLD.journal(), TheDemo.TOLD.kept())
                 .close();
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.change.Step;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
@@ -33,12 +34,14 @@ public final class MemoryStorage implements Storage {
 
     private static final class Kept {
         private final Journal begun;
+        private final List<KeptWindow> windows;
         private final List<Turn> turns = new ArrayList<>();
         private int inForce;
         private long revision;
 
-        private Kept(Journal begun) {
+        private Kept(Journal begun, List<KeptWindow> windows) {
             this.begun = begun;
+            this.windows = List.copyOf(windows);
         }
 
         private Journal now() {
@@ -66,8 +69,8 @@ public final class MemoryStorage implements Storage {
     }
 
     @Override
-    public Store begin(Path file, Journal content) {
-        if (journals.putIfAbsent(file, new Kept(content)) != null) {
+    public Store begin(Path file, Journal content, List<KeptWindow> windows) {
+        if (journals.putIfAbsent(file, new Kept(content, windows)) != null) {
             throw new StoreException.AlreadyThere(file);
         }
         return open(file);
@@ -163,9 +166,16 @@ public final class MemoryStorage implements Storage {
 
         @Override
         public List<KeptWindow> keptWindows(Id<Pot> pot) {
-            return kept.turns.subList(0, kept.inForce).stream()
-                    .flatMap(turn -> turn.windows().stream())
+            return keptWindows().stream()
                     .filter(window -> window.pot().equals(pot))
+                    .toList();
+        }
+
+        @Override
+        public List<KeptWindow> keptWindows() {
+            return Stream.concat(
+                            kept.windows.stream(),
+                            kept.turns.subList(0, kept.inForce).stream().flatMap(turn -> turn.windows().stream()))
                     .toList();
         }
 
@@ -181,7 +191,7 @@ public final class MemoryStorage implements Storage {
 
         @Override
         public void backUp(Path copy) {
-            begin(copy, kept.now());
+            begin(copy, kept.now(), keptWindows());
         }
 
         @Override

@@ -261,12 +261,33 @@ public abstract class StorageContract {
         KeptWindow moved = entries.window(pot.id());
         store.commit(store.revision(), new Step("moved", List.of()), List.of(moved), NOW);
         assertThat(store.keptWindows(pot.id())).containsExactly(windows.get(0), moved);
+        assertThat(store.keptWindows()).containsExactly(windows.get(0), windows.get(1), moved);
 
         store.takeBack(store.revision(), NOW);
         assertThat(store.keptWindows(pot.id())).containsExactly(windows.get(0));
+        assertThat(store.keptWindows()).isEqualTo(windows);
 
         store.putBack(store.revision(), NOW);
         assertThat(store.keptWindows(pot.id())).containsExactly(windows.get(0), moved);
+    }
+
+    @Test
+    void whatWasForetoldFromTheFirstStays() {
+        Path begun = file.resolveSibling("begun.sillbook");
+        List<KeptWindow> windows = List.of(entries.window(entries.id()), entries.window(entries.id()));
+        try (Store other = storage().begin(begun, EMPTY, windows)) {
+            KeptWindow later = entries.window(windows.get(0).pot());
+            other.commit(other.revision(), new Step("moved", List.of()), List.of(later), NOW);
+            assertThat(other.keptWindows()).containsExactly(windows.get(0), windows.get(1), later);
+            assertThat(other.keptWindows(later.pot())).containsExactly(windows.get(0), later);
+
+            other.takeBack(other.revision(), NOW);
+            assertThat(other.keptWindows()).isEqualTo(windows);
+            other.commit(other.revision(), new Step("moved", List.of()), List.of(), NOW);
+            assertThat(other.keptWindows())
+                    .as("the step that was taken back is gone")
+                    .isEqualTo(windows);
+        }
     }
 
     @Test

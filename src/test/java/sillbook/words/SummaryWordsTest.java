@@ -18,6 +18,7 @@ import sillbook.reckon.effects.Proportion;
 import sillbook.season.past.Summary;
 import sillbook.season.past.Summary.Cold;
 import sillbook.season.past.Tally;
+import sillbook.season.past.Truth;
 
 class SummaryWordsTest {
     private static final Journal JOURNAL = winter().pot("T1", "Marrow Lane", "tulip")
@@ -52,10 +53,10 @@ class SummaryWordsTest {
                 VARIETIES.subList(0, 1),
                 Map.of(Sign.ROT, 1, Sign.FLOPPY, 2),
                 new Cold(77, 98, 112));
-        assertThat(new SummaryWords(JOURNAL).line(summary))
+        assertThat(new SummaryWords(JOURNAL).line(summary, new Truth(List.of())))
                 .isEqualTo("2025-26: 4 pots, 1 flowered; 9 of 10 bulbs flowered (60-98 %); 1 day with bloom;"
                         + " cold 11 to 16 weeks, half of them 14 or more; best 'Marrow Lane';"
-                        + " signs: floppy in 2, rot in 1; causes: rushed in 1.");
+                        + " signs: floppy in 2, rot in 1; causes: rushed in 1; no kept window whose day came.");
     }
 
     @Test
@@ -72,7 +73,8 @@ class SummaryWordsTest {
                 Map.of(),
                 Map.of(),
                 Optional.empty());
-        assertThat(new SummaryWords(JOURNAL).line(nothing)).isEqualTo("2025-26: 1 pot, none flowered.");
+        assertThat(new SummaryWords(JOURNAL).line(nothing, new Truth(List.of())))
+                .isEqualTo("2025-26: 1 pot, none flowered; no kept window whose day came.");
     }
 
     @Test

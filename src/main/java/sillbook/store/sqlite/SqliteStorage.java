@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
 import sillbook.store.Storage;
 import sillbook.store.Store;
 import sillbook.store.StoreException;
@@ -99,20 +100,21 @@ public final class SqliteStorage implements Storage {
     }
 
     @Override
-    public Store begin(Path file, Journal content) {
+    public Store begin(Path file, Journal content, List<KeptWindow> kept) {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new StoreException.AlreadyThere(file);
         }
-        Draft.begin(file, draft -> write(draft, content));
+        Draft.begin(file, draft -> write(draft, content, kept));
         return open(file);
     }
 
-    private void write(Path draft, Journal content) {
+    private void write(Path draft, Journal content, List<KeptWindow> kept) {
         try (Database database = Database.open(draft, Access.WRITE)) {
             schema.create(database);
             Content written = new Content(database);
             database.transaction(() -> {
                 content.entities().forEach(written::put);
+                new KeptWindows(database).keepFromTheFirst(kept);
                 return draft;
             });
             database.first("PRAGMA journal_mode = WAL", Row::text);

@@ -112,6 +112,11 @@ final class SqliteStore implements Store {
     }
 
     @Override
+    public List<KeptWindow> keptWindows() {
+        return windows.all();
+    }
+
+    @Override
     public String dump() {
         return database.atOneMoment(() -> Dump.of(database));
     }

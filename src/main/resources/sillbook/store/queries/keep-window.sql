@@ -1,3 +1,3 @@
 -- SPDX-License-Identifier: Apache-2.0
-INSERT INTO kept_window (step, position, pot, stage, made_on, earliest, likely, latest, basis)
-VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)
+INSERT INTO kept_window (step, pot, stage, made_on, earliest, likely, latest, basis)
+VALUES (?, ?, ?, ?, ?, ?, ?, ?)

@@ -55,7 +55,7 @@ class VerificationTest {
             UPDATE step SET taken_back = number = 1                                                   | The step 'step 2' is in force, though one before it is taken back.
             DELETE FROM settings                                                                      | The settings are missing.
             DELETE FROM place                                                                         | names one of place that is not there.
-            INSERT INTO kept_window VALUES (1, 0, 'x', 'COLD', '2026-10-01', '2027-01-02', '2027-01-01', '2027-01-03', '') | A kept window of 2026-10-01 is not in order
+            INSERT INTO kept_window VALUES (1, NULL, 'x', 'COLD', '2026-10-01', '2027-01-02', '2027-01-01', '2027-01-03', '') | A kept window of 2026-10-01 is not in order
             UPDATE settings SET zone = 'Atlantis'                                                     | makes no sense
             PRAGMA ignore_check_constraints = ON; UPDATE outcome SET score = 9                        | The file is damaged: CHECK constraint failed in outcome.
             PRAGMA writable_schema = ON; DELETE FROM sqlite_schema WHERE name = 'event_of_pot'        | The file is damaged:
