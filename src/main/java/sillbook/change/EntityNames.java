@@ -61,7 +61,8 @@ final class EntityNames {
                 .map(variety -> Said.variety(journal, variety))
                 .or(() -> figure.scope().kind().map(Object::toString))
                 .orElse("all hardy kinds");
-        return "own figure, " + figure.figure() + " of " + holder;
+        String whose = figure.range().isPresent() ? "own figure, " : "handbook's figure, ";
+        return whose + figure.figure() + " of " + holder;
     }
 
     private static String purchase(Journal journal, Purchase purchase) {

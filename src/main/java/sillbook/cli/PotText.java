@@ -24,6 +24,7 @@ import sillbook.words.JobWords;
 import sillbook.words.KeepingWords;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
+import sillbook.words.SourceWords;
 import sillbook.words.StageWords;
 import sillbook.words.SuspectWords;
 import sillbook.words.Terms;
@@ -114,9 +115,11 @@ record PotText(Journal journal, LocalDate today) {
     }
 
     private static String ahead(Ahead ahead) {
+        String whose =
+                ahead.figure().map(figure -> ", " + SourceWords.brief(figure)).orElse("");
         return StageWords.into(ahead.stage()) + ": about "
                 + Days.full(ahead.window().likely()) + " ("
-                + Days.fromTo(ahead.window().earliest(), ahead.window().latest()) + ")";
+                + Days.fromTo(ahead.window().earliest(), ahead.window().latest()) + ")" + whose;
     }
 
     private Stream<DiaryEntry> entries(Pot pot) {

@@ -4,6 +4,7 @@ package sillbook.exchange;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import sillbook.handbook.FigureInForce;
 import sillbook.handbook.Handbook;
 import sillbook.model.Event;
 import sillbook.model.Happening.Care;
@@ -122,7 +123,8 @@ public final class PotsJson {
         return new Fields()
                 .text("stage", Terms.STAGES.say(ahead.stage()))
                 .window(ahead.window())
-                .text("origin", origin);
+                .text("origin", origin)
+                .whole("learntFrom", ahead.figure().map(FigureInForce::pots).filter(pots -> pots > 0));
     }
 
     private Fields display(Noted<String> in, List<Id<Pot>> pots) {

@@ -69,7 +69,8 @@ public record FigureInForce(FigureName name, Range range, Origin origin, Optiona
                 .or(() -> assumed(handbook, bulb, name));
     }
 
-    private static List<Scope> scopes(Handbook handbook, Bulb bulb) {
+    /** What a figure may have been written for that holds for a bulb, the more particular first. */
+    public static List<Scope> scopes(Handbook handbook, Bulb bulb) {
         List<Scope> scopes = new ArrayList<>();
         bulb.variety().map(Scope::of).ifPresent(scopes::add);
         scopes.add(Scope.of(bulb.kind()));

@@ -24,6 +24,22 @@ public interface OwnFigures {
         return Optional.empty();
     }
 
+    /** The same, as if the handbook's had never been asked for. */
+    default OwnFigures unasked() {
+        OwnFigures asked = this;
+        return new OwnFigures() {
+            @Override
+            public Optional<Range> find(Scope scope, FigureName name) {
+                return asked.find(scope, name);
+            }
+
+            @Override
+            public Optional<Learnt> learnt(Scope scope, FigureInForce.Bulb bulb, FigureName name) {
+                return asked.learnt(scope, bulb, name);
+            }
+        };
+    }
+
     /**
      * A figure learnt from own pots.
      *

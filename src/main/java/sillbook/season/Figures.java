@@ -160,6 +160,32 @@ public final class Figures {
         };
     }
 
+    /** Why a figure of a variety is what own pots taught, or is not although they taught one; empty where they did not. */
+    Optional<WhyLearnt> why(Id<Variety> variety, Kind kind, FigureInForce figure) {
+        return learnt(variety, kind, figure)
+                .map(length -> new WhyLearnt(length, Optional.empty(), length.range()))
+                .or(() -> setAside(new Bulb(Optional.of(variety), kind, like(kind)), figure));
+    }
+
+    private Optional<WhyLearnt> setAside(Bulb bulb, FigureInForce holds) {
+        List<OwnFigure> asked = asking(bulb, holds.name());
+        return asked.isEmpty()
+                ? Optional.empty()
+                : FigureInForce.find(handbook, own.unasked(), bulb, holds.name())
+                        .flatMap(figure -> learnt(bulb.variety().orElseThrow(), bulb.kind(), figure))
+                        .map(length -> new WhyLearnt(length, Optional.of(new SetAside(asked, holds)), holds.range()));
+    }
+
+    /** What the grower wrote by which the handbook's holds. */
+    private List<OwnFigure> asking(Bulb bulb, FigureName name) {
+        List<Scope> scopes = FigureInForce.scopes(handbook, bulb);
+        return journal.ownFigures().all().stream()
+                .filter(figure -> figure.range().isEmpty()
+                        && figure.figure().equals(name.key())
+                        && scopes.contains(figure.scope()))
+                .toList();
+    }
+
     private Kind like(Kind kind) {
         return likes.getOrDefault(kind.name().toLowerCase(Locale.ROOT), kind);
     }

@@ -3,13 +3,18 @@ package sillbook.season;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.Source;
 import sillbook.model.OwnFigure.Range;
 
-/** How long a stage takes, learnt from own pots. */
-public record WhyLearnt(LearntLength length, Range result) implements Why<Range> {
+/**
+ * How long a stage takes, learnt from own pots.
+ *
+ * @param setAside what holds instead, where the handbook's was asked for
+ */
+public record WhyLearnt(LearntLength length, Optional<SetAside> setAside, Range result) implements Why<Range> {
 
     @Override
     public <T> T fold(Cases<T> cases) {
@@ -18,13 +23,13 @@ public record WhyLearnt(LearntLength length, Range result) implements Why<Range>
 
     @Override
     public Range recomputed() {
-        return length.range();
+        return setAside.map(other -> other.holds().range()).orElseGet(length::range);
     }
 
-    /** What it grew from. */
+    /** What it grew from, or what holds instead of it. */
     @Override
     public List<FigureInForce> figures() {
-        return List.of(length.published());
+        return List.of(setAside.map(SetAside::holds).orElse(length.published()));
     }
 
     /** How much of it is believed at the outset is a judgement of ours. */

@@ -77,15 +77,15 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figure
                                         day))));
     }
 
-    /** Of what the days to come rest on, what was learnt. */
+    /** Of what the days to come rest on, what was learnt, whether it holds or the handbook's was asked for. */
     private void learnt(List<Why<?>> whys) {
         if (!pot.windows().isEmpty()) {
             pot.figures().varieties().stream()
                     .flatMap(one -> Stream.of(FigureName.AFTER_COLD, FigureName.IN_BLOOM)
                             .flatMap(name -> one.find(name).stream())
-                            .flatMap(figure -> figures.learnt(one.variety(), one.kind(), figure).stream()))
+                            .flatMap(figure -> figures.why(one.variety(), one.kind(), figure).stream()))
                     .distinct()
-                    .forEach(length -> whys.add(new WhyLearnt(length, length.range())));
+                    .forEach(whys::add);
         }
     }
 

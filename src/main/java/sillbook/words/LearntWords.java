@@ -9,13 +9,17 @@ import sillbook.reckon.stages.NormalInverseGamma;
 import sillbook.reckon.stages.StudentT;
 import sillbook.season.LearntLength;
 import sillbook.season.OwnLength;
+import sillbook.season.WhyLearnt;
 import sillbook.words.Explanation.Line;
 
 /** How long a stage lasts, where that was learnt, in words. */
 public final class LearntWords {
-    static final String RULE =
+    private static final String RULE =
             "What was published is worth two pots of your own, and each of your own moves it. One time in ten "
                     + "it takes less than the first value, one time in ten more than the last.";
+
+    private static final String HANDBOOKS =
+            "You asked for the handbook's figure, so that it holds whatever your pots taught. They would say:";
 
     /** Of a day that rests on what was learnt. */
     static final String CHANCE = "What your pots taught is a chance: one time in ten sooner, one time in ten later.";
@@ -25,6 +29,16 @@ public final class LearntWords {
 
     /** As many as a page has room for. */
     private static final int MOST_LINES = 8;
+
+    static String title(WhyLearnt why) {
+        String figure = Terms.FIGURES.say(why.length().figure());
+        String pots = "your " + Counts.of(why.length().pots(), "pot");
+        return figure + (why.setAside().isPresent() ? ", not those of " : ", by ") + pots;
+    }
+
+    static String rule(WhyLearnt why) {
+        return why.setAside().isPresent() ? HANDBOOKS : RULE;
+    }
 
     /** A fact a line, to a tenth of a day. */
     public List<String> lines(StudentT next) {

@@ -196,8 +196,8 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     public Explanation learnt(WhyLearnt why) {
         return page(
                 why,
-                Terms.FIGURES.say(why.length().figure()) + ", learnt",
-                LearntWords.RULE,
+                LearntWords.title(why),
+                LearntWords.rule(why),
                 new LearntWords().sum(why.length(), new PotNames(journal)),
                 FigureValues.say(why.length().figure(), why.result(), journal.settings()));
     }

@@ -22,33 +22,6 @@ import sillbook.reckon.dates.Window;
 class LearningTest {
     private static final Kind TULIP = Kind.of("tulip");
 
-    /** Five tulips of the winter before, each brought in for 26 days before its first flower, and in bloom for 9. */
-    private static Winter fiveTulips() {
-        return tulips(5);
-    }
-
-    private static Winter tulips(int howMany) {
-        Winter winter = winter().place("cellar", Sort.CELLAR)
-                .place("stair window", Sort.COOL_ROOM)
-                .place("kitchen sill", Sort.WARM_SILL)
-                .of(2025);
-        for (int i = 1; i <= howMany; i++) {
-            winter = winter.pot("X" + i, "Marrow Lane", "tulip/Triumph")
-                    .potted("20 sep", "cellar")
-                    .moved(i + " jan", "stair window")
-                    .moved(i + 5 + " jan", "kitchen sill")
-                    .flowered(i + 26 > 31 ? i - 5 + " feb" : i + 26 + " jan")
-                    .pastBloom(i + 4 + " feb");
-        }
-        return winter.of(2026);
-    }
-
-    private static Winter sixth(Winter winter) {
-        return winter.pot("T6", "Marrow Lane", "tulip/Triumph")
-                .potted("21 sep", "cellar")
-                .moved("10 jan", "stair window");
-    }
-
     private static Window bloom(Winter winter) {
         PotNow pot = winter.on("12 jan").pot(winter.id("T6"));
         return pot.ahead().stream()
@@ -60,7 +33,7 @@ class LearningTest {
 
     /** Why the figures of the sixth tulip are what the five before it taught. */
     static List<WhyLearnt> learnt() {
-        Winter winter = sixth(fiveTulips());
+        Winter winter = FiveTulips.sixth(FiveTulips.told());
         return winter.on("12 jan").whys(winter.id("T6")).stream()
                 .filter(WhyLearnt.class::isInstance)
                 .map(WhyLearnt.class::cast)
@@ -74,15 +47,15 @@ class LearningTest {
 
     @Test
     void after_five_tulips_of_ones_own_the_sixth_is_foretold_by_them() {
-        Window published = bloom(sixth(winter().place("cellar", Sort.CELLAR)
+        Window published = bloom(FiveTulips.sixth(winter().place("cellar", Sort.CELLAR)
                 .place("stair window", Sort.COOL_ROOM)
                 .place("kitchen sill", Sort.WARM_SILL)));
-        Window learnt = bloom(sixth(fiveTulips()));
+        Window learnt = bloom(FiveTulips.sixth(FiveTulips.told()));
 
         assertThat(published.likely()).isEqualTo(LocalDate.of(2027, 1, 31));
         assertThat(learnt.likely()).isAfter(published.likely());
         assertThat(learnt.width()).isLessThan(published.width());
-        FigureInForce figure = figure(sixth(fiveTulips()), FigureName.AFTER_COLD);
+        FigureInForce figure = figure(FiveTulips.sixth(FiveTulips.told()), FigureName.AFTER_COLD);
         assertThat(figure.origin()).isEqualTo(Origin.LEARNT_FOR_VARIETY);
         assertThat(figure.pots()).isEqualTo(5);
         assertThat(figure.sources()).isEmpty();
@@ -90,7 +63,7 @@ class LearningTest {
 
     @Test
     void two_are_too_few_and_what_still_waits_is_none() {
-        Winter winter = sixth(tulips(2)
+        Winter winter = FiveTulips.sixth(FiveTulips.tulips(2)
                 .of(2025)
                 .pot("X9", "Marrow Lane", "tulip/Triumph")
                 .potted("20 sep", "cellar")
@@ -102,7 +75,7 @@ class LearningTest {
 
     @Test
     void another_variety_learns_from_those_of_its_kind() {
-        Winter winter = fiveTulips()
+        Winter winter = FiveTulips.told()
                 .pot("T6", "Night Marbles", "tulip/Triumph")
                 .potted("21 sep", "cellar")
                 .moved("10 jan", "stair window");
@@ -114,22 +87,53 @@ class LearningTest {
 
     @Test
     void what_is_typed_for_the_kind_gives_way_to_what_was_learnt_for_the_variety() {
-        Winter winter = sixth(fiveTulips()).own(TULIP, FigureName.AFTER_COLD, 2, 2.5, 3);
+        Winter winter = FiveTulips.sixth(FiveTulips.told()).own(TULIP, FigureName.AFTER_COLD, 2, 2.5, 3);
 
         assertThat(figure(winter, FigureName.AFTER_COLD).origin()).isEqualTo(Origin.LEARNT_FOR_VARIETY);
     }
 
     @Test
     void the_handbook_can_be_asked_for_instead() {
-        Winter winter = sixth(fiveTulips()).handbookFor(TULIP, FigureName.AFTER_COLD);
+        Winter winter = FiveTulips.sixth(FiveTulips.told()).handbookFor(TULIP, FigureName.AFTER_COLD);
 
         assertThat(figure(winter, FigureName.AFTER_COLD).origin()).isEqualTo(Origin.HANDBOOK_GENERAL);
         assertThat(figure(winter, FigureName.IN_BLOOM).origin()).isEqualTo(Origin.LEARNT_FOR_VARIETY);
     }
 
+    private static WhyLearnt whyLearnt(Winter winter, FigureName name) {
+        return winter.on("12 jan").whys(winter.id("T6")).stream()
+                .filter(WhyLearnt.class::isInstance)
+                .map(WhyLearnt.class::cast)
+                .filter(why -> why.length().figure() == name)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void what_was_learnt_is_still_known_where_the_handbook_was_asked_for() {
+        Winter winter = FiveTulips.sixth(FiveTulips.told()).handbookFor(TULIP, FigureName.AFTER_COLD);
+        WhyLearnt why = whyLearnt(winter, FigureName.AFTER_COLD);
+        SetAside setAside = why.setAside().orElseThrow();
+
+        assertThat(setAside.asked())
+                .singleElement()
+                .satisfies(own -> assertThat(own.scope().kind()).contains(TULIP));
+        assertThat(why.length().scope().variety()).isPresent();
+        assertThat(why.result()).isEqualTo(new Range(2, 3, 4)).isEqualTo(why.recomputed());
+        assertThat(why.figures()).containsExactly(setAside.holds());
+        assertThat(whyLearnt(winter, FigureName.IN_BLOOM).setAside()).isEmpty();
+    }
+
+    @Test
+    void asking_for_the_handbook_where_nothing_was_learnt_has_nothing_to_say() {
+        Winter winter = FiveTulips.sixth(FiveTulips.tulips(2)).handbookFor(TULIP, FigureName.AFTER_COLD);
+
+        assertThat(winter.on("12 jan").whys(winter.id("T6"))).noneMatch(WhyLearnt.class::isInstance);
+    }
+
     @Test
     void pots_made_together_and_brought_in_together_are_one_length() {
-        Winter winter = sixth(winter().place("cellar", Sort.CELLAR)
+        Winter winter = FiveTulips.sixth(winter().place("cellar", Sort.CELLAR)
                 .place("stair window", Sort.COOL_ROOM)
                 .of(2025)
                 .pots("X1-X6", "Marrow Lane", "tulip/Triumph")
@@ -160,7 +164,7 @@ class LearningTest {
 
     @Test
     void the_sum_of_two_stages_is_less_doubtful_than_both_ends_together() {
-        Winter winter = sixth(fiveTulips());
+        Winter winter = FiveTulips.sixth(FiveTulips.told());
         PotNow pot = winter.on("12 jan").pot(winter.id("T6"));
         Window past = pot.ahead().stream()
                 .filter(ahead -> ahead.stage() == Stage.AFTER_BLOOM)
@@ -174,7 +178,7 @@ class LearningTest {
 
     @Test
     void a_grower_without_any_flower_learns_nothing() {
-        Winter winter = sixth(winter().place("cellar", Sort.CELLAR).place("stair window", Sort.COOL_ROOM));
+        Winter winter = FiveTulips.sixth(winter().place("cellar", Sort.CELLAR).place("stair window", Sort.COOL_ROOM));
 
         assertThat(winter.on("12 jan").whys(winter.id("T6"))).noneMatch(WhyLearnt.class::isInstance);
         assertThat(Optional.of(figure(winter, FigureName.AFTER_COLD).pots())).contains(0);

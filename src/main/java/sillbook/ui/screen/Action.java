@@ -102,6 +102,7 @@ public enum Action {
     COLOURS(Where.FIRST_RUN, "1 2 3", "colours", "dark, light, or no colours"),
 
     HOW_FAR(Where.SLIPS, "Up Down", "how far", "how far back, or forward"),
+    HANDBOOKS(Where.SLIPS, "H", "handbook's", "the handbook's figure, or your pots' again"),
     OTHER_FIGURE(Where.SLIPS, "Left Right Up Down", "other figure", "another figure of the same line"),
     DROP(Where.SLIPS, "X", "drop it", "drop what is half typed"),
     ;

@@ -4,6 +4,8 @@ package sillbook.ui.screen.card;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.model.Event;
 import sillbook.model.Id;
@@ -98,8 +100,21 @@ final class CardRows {
             cells.put(area.column() + AheadLine.RESTS_ON, area.row(), "rests on", Style.PENCIL);
         }));
         for (Ahead each : now.ahead()) {
-            rows.add(Row.of(new Thing.Named("ahead " + each.stage()), AheadLine.of(each)));
+            rows.add(Row.of(named(each), AheadLine.of(each)));
         }
+    }
+
+    private static Thing named(Ahead ahead) {
+        return new Thing.Named("ahead " + ahead.stage());
+    }
+
+    /** The figure the stage ahead on a line rests on; empty of other lines. */
+    Optional<FigureName> figure(Thing line) {
+        return now.ahead().stream()
+                .filter(each -> named(each).equals(line))
+                .flatMap(each -> each.figure().stream())
+                .map(FigureInForce::name)
+                .findFirst();
     }
 
     private void cold() {

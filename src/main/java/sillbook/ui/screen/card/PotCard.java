@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import sillbook.handbook.FigureName;
 import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Pot;
@@ -25,6 +26,7 @@ import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotAside;
+import sillbook.ui.screen.why.WhoseFigure;
 
 /**
  * The card of one pot. Its cursor walks what is ahead and what has been.
@@ -75,7 +77,7 @@ public record PotCard(Id<Pot> pot, Cursor cursor) implements Layer {
                         Action.MOVE,
                         Action.CHECK,
                         Action.OUTCOME,
-                        Action.CORRECT,
+                        whose(state).isOn() ? Action.HANDBOOKS : Action.CORRECT,
                         Action.WHY,
                         Action.JOT,
                         Action.NEXT_POT);
@@ -93,6 +95,7 @@ public record PotCard(Id<Pot> pot, Cursor cursor) implements Layer {
                                 .saying("correct entry")
                                 .offIf(state.copy().isReadOnly(), "the journal is read only")));
         offers.addAll(acts.offers());
+        offers.add(whose(state));
         offers.add(Offer.byKey(Action.NEXT_POT, key -> next(state, key)));
         offers.add(Offer.moving(
                 state,
@@ -105,6 +108,15 @@ public record PotCard(Id<Pot> pot, Cursor cursor) implements Layer {
         return cursor.thing(rows(state))
                 .flatMap(Thing::asEvent)
                 .flatMap(state.journal().events()::find);
+    }
+
+    /** The figure that the stage ahead on the cursor's line rests on, where that is one that can be learnt. */
+    private Optional<FigureName> figure(State state) {
+        return isThere(state) ? cursor.thing(rows(state)).flatMap(new CardRows(state, pot)::figure) : Optional.empty();
+    }
+
+    private Offer whose(State state) {
+        return WhoseFigure.offer(state, pot, figure(state));
     }
 
     /** The pots of its season, by label as the page has them. */

@@ -45,7 +45,7 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
         List<Why<?>> whys = now.flatMap(there -> state.almanac().outlook().why(there.place())).stream()
                 .<Why<?>>map(why -> why)
                 .toList();
-        return Offer.of(Action.WHY, () -> Step.to(state.laid(new WhySlip(whys, 0))))
+        return Offer.of(Action.WHY, () -> Step.to(state.laid(WhySlip.of(whys))))
                 .offIf(whys.isEmpty(), "no round of it is reckoned");
     }
 
