@@ -2,6 +2,7 @@
 package sillbook.reckon.stages;
 
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -23,9 +24,20 @@ public final class Outliers {
     /** Where among the lengths, in days, those are that stand out. */
     public static List<Integer> among(List<Double> days, NormalInverseGamma before) {
         Sample all = Sample.of(days);
-        double tooRare = LEVEL / Math.max(days.size(), FEWEST_DIVIDED_BY);
-        return IntStream.range(0, days.size())
-                .filter(i -> before.after(all.without(days.get(i))).next().tails(days.get(i)) < tooRare)
+        return among(
+                days.size(), i -> before.after(all.without(days.get(i))).next().tails(days.get(i)));
+    }
+
+    /** The same of lengths that were under conditions: held against what the others foretell for its own. */
+    public static List<Integer> among(List<Regression.Case> own, Regression before) {
+        Regression all = before.after(own);
+        return among(own.size(), i -> all.without(own.get(i)).tails(own.get(i).days()));
+    }
+
+    private static List<Integer> among(int howMany, IntToDoubleFunction tails) {
+        double tooRare = LEVEL / Math.max(howMany, FEWEST_DIVIDED_BY);
+        return IntStream.range(0, howMany)
+                .filter(i -> tails.applyAsDouble(i) < tooRare)
                 .boxed()
                 .toList();
     }
