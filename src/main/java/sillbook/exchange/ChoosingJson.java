@@ -45,6 +45,7 @@ public final class ChoosingJson {
                 .decimal("meanScore", candidate.mean().stream().boxed().findFirst())
                 .number("inHand", candidate.inHand())
                 .number("toCome", candidate.onOrder())
+                .number("toOrder", candidate.toOrder())
                 .object("priceEach", candidate.each(), ChoosingJson::money)
                 .texts("because", candidate.reasons().stream().map(words::say).toList());
     }

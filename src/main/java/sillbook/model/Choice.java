@@ -75,6 +75,10 @@ public record Choice(Id<Choice> id, Id<Variety> variety, Season season, Mark mar
         return mark.fold(chosen -> true, setAside -> true, () -> false);
     }
 
+    public boolean isSetAside() {
+        return mark.fold(chosen -> false, setAside -> true, () -> false);
+    }
+
     /** The same choice, made otherwise. */
     public Choice with(Mark other) {
         return new Choice(id, variety, season, other);

@@ -4,6 +4,7 @@ package sillbook.model;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -154,6 +155,14 @@ public final class Journal {
                 .filter(choice ->
                         choice.season().equals(season) && choice.variety().equals(variety))
                 .findFirst();
+    }
+
+    /** The mark that holds for a season: its own, else one of an earlier season by which the variety was set aside. */
+    public Optional<Choice> choiceHolding(Id<Variety> variety, Season season) {
+        return choices().all().stream()
+                .filter(choice -> choice.variety().equals(variety) && !season.isBefore(choice.season()))
+                .max(Comparator.comparing(Choice::season))
+                .filter(last -> last.season().equals(season) || last.isSetAside());
     }
 
     /** What happened to a pot, place or other subject, in the order of history. */

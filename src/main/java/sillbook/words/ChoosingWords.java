@@ -3,8 +3,8 @@ package sillbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import sillbook.model.Choice;
 import sillbook.model.Journal;
 import sillbook.season.past.Candidate;
@@ -14,14 +14,16 @@ import sillbook.season.past.Reason;
 /** What there is to choose from, as it is said. */
 public record ChoosingWords(Journal journal) {
 
-    /** All of it: what is chosen in one line, then a line for each variety. */
+    /** All of it: what is chosen in one line, a line for each variety, then what is still to be ordered. */
     public List<String> lines(Choosing choosing) {
-        return choosing.candidates().isEmpty()
-                ? List.of()
-                : Stream.concat(
-                                Stream.of("For season " + season(choosing) + ": " + sum(choosing) + "."),
-                                choosing.candidates().stream().map(this::line))
-                        .toList();
+        if (choosing.candidates().isEmpty()) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add("For season " + season(choosing) + ": " + sum(choosing) + ".");
+        choosing.candidates().stream().map(this::line).forEach(lines::add);
+        toOrder(choosing, "sillbook write 'order all chosen' writes them down").ifPresent(lines::add);
+        return lines;
     }
 
     private String season(Choosing choosing) {
@@ -40,6 +42,25 @@ public record ChoosingWords(Journal journal) {
                 : "";
         return chosen + " chosen, " + Counts.of(choosing.bulbs(), "bulb")
                 + (cost.isEmpty() ? ", no price known" : ", about " + cost + without);
+    }
+
+    /**
+     * What is chosen and stands on no order yet: {@code Not yet to order: 52 bulbs of 3 varieties; O writes them down.} Empty
+     * where nothing is chosen.
+     *
+     * @param how what to do about it
+     */
+    public Optional<String> toOrder(Choosing choosing, String how) {
+        List<Candidate> missing = choosing.toOrder();
+        if (missing.isEmpty()) {
+            return choosing.chosen().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of("All that is chosen is to order, ordered or in hand.");
+        }
+        int bulbs = missing.stream().mapToInt(Candidate::toOrder).sum();
+        String whose =
+                missing.size() == 1 ? "'" + missing.get(0).variety().name() + "'" : missing.size() + " varieties";
+        return Optional.of("Not yet to order: " + Counts.of(bulbs, "bulb") + " of " + whose + "; " + how + ".");
     }
 
     /** {@code 'Lantern Row': chosen, 10 bulbs; ▪4.2 of 8 pots; did well here 3 winters running; last paid 0.55 each}. */

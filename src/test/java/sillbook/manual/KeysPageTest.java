@@ -67,6 +67,7 @@ class KeysPageTest {
         cards.put("A place's card", demo().press("3", "Enter"));
         cards.put("A variety's card", demo().press("4", "Enter"));
         cards.put("The winters on Seasons", demo().press("6", "v", "s"));
+        cards.put("Choosing on Seasons", demo().press("6", "v", "c"));
         cards.put("The pots behind a line of Seasons", demo().press("6", "Enter"));
         cards.put("Bulbs, on an order", new Desk(open(ordered())).press("4", "v", "p"));
         return cards;

@@ -16,6 +16,7 @@ import sillbook.model.Variety;
  * @param scores one of each time a pot of it was scored, the oldest first
  * @param inHand bulbs of this season that are in no pot
  * @param onOrder bulbs of the coming season that are to order or ordered
+ * @param toOrder of the bulbs that are chosen, those that are neither in hand for the coming season nor on order
  * @param each what a bulb of it cost when it was last bought; empty where no price was written
  * @param reasons the weightiest first
  */
@@ -26,6 +27,7 @@ public record Candidate(
         List<Integer> scores,
         int inHand,
         int onOrder,
+        int toOrder,
         Optional<Money> each,
         List<Reason> reasons) {
     public Candidate {
@@ -45,8 +47,6 @@ public record Candidate(
 
     /** Whether it is set aside, by a mark of this season or by one of an earlier season that still stands. */
     public boolean isSetAside() {
-        return choice.or(() -> before)
-                .filter(mark -> mark.mark().fold(chosen -> false, setAside -> true, () -> false))
-                .isPresent();
+        return choice.or(() -> before).filter(Choice::isSetAside).isPresent();
     }
 }

@@ -37,13 +37,15 @@ final class CandidateReading {
         List<Integer> scores = winters.of(variety.id()).stream()
                 .flatMap(grown -> grown.score().stream())
                 .toList();
+        Optional<Choice> choice = journal.choice(variety.id(), season);
         return new Candidate(
                 variety,
-                journal.choice(variety.id(), season),
+                choice,
                 before(variety),
                 scores,
                 Stock.of(variety.id(), journal.seasonOf(outlook.day()), journal).inHand(),
                 onOrder(variety),
+                choice.map(one -> one.toOrder(journal)).orElse(0),
                 prices.last(variety.id()),
                 reasons.of(variety));
     }

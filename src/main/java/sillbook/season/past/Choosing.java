@@ -5,9 +5,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Purchase.Money;
 import sillbook.model.Season;
+import sillbook.model.Variety;
 import sillbook.season.Outlook;
 
 /**
@@ -45,6 +48,18 @@ public record Choosing(Season season, List<Candidate> candidates) {
     /** Bulbs of all that is chosen. */
     public int bulbs() {
         return chosen().stream().mapToInt(one -> one.chosen().orElse(0)).sum();
+    }
+
+    /** The chosen of which bulbs are missing that stand on no order yet. */
+    public List<Candidate> toOrder() {
+        return candidates.stream().filter(one -> one.toOrder() > 0).toList();
+    }
+
+    /** What is known of a variety; empty for one that is not in the journal. */
+    public Optional<Candidate> of(Id<Variety> variety) {
+        return candidates.stream()
+                .filter(one -> one.variety().id().equals(variety))
+                .findFirst();
     }
 
     /** What the chosen bulbs would cost at the last prices, one sum for each currency; what has no price is not in it. */

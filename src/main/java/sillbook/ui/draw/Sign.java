@@ -10,6 +10,8 @@ import sillbook.text.Ascii;
 public enum Sign {
     CURSOR('▸'),
     PICKED('+'),
+    CHOSEN('+'),
+    SET_ASIDE('-'),
     LATE('!'),
     NOW('»', ':'),
     SOON('›', '.'),

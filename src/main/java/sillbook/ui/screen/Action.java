@@ -50,6 +50,9 @@ public enum Action {
     CORRECT(Where.POTS, "E", "correct", "correct"),
     REMOVE(Where.POTS, "Delete", "remove", "remove; a pot asks for its label"),
 
+    CHOOSE_VARIETY(Where.VARIETIES, "C", "choose", "choose for the coming season; again: undecided"),
+    SET_ASIDE(Where.VARIETIES, "X", "set aside", "set aside for the coming season; again: undecided"),
+
     DO_JOB(Where.TODAY, "Enter", "do it", "do the job; start the round"),
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
     NEW_PLACE(Where.PLACES, "N", "new place", "new place"),
@@ -61,6 +64,8 @@ public enum Action {
     IMPORT_LIST(Where.BULBS, "I", "import", "import a list from a file"),
     OPEN_POTS(Where.SEASONS, "Enter", "the pots", "the pots behind the line"),
     OPEN_WINTER(Where.SEASONS, "Enter", "the winter", "the winter of the line, a fact a line"),
+    HOW_MANY(Where.CHOOSING, "+ - ] [", "how many", "one bulb more, fewer; five more, five fewer"),
+    HAND_ON(Where.CHOOSING, "H", "hand on", "hand on all that is chosen: to order, on Bulbs"),
     OPEN_ENTRY(Where.DIARY, "Enter", "open", "open what the entry is about"),
     LIST_FOUND(Where.LISTS, "Enter", "list", "to what was found"),
     CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),
@@ -107,7 +112,7 @@ public enum Action {
     DROP(Where.SLIPS, "X", "drop it", "drop what is half typed"),
     ;
 
-    private static final Set<Key> PAIRED = Set.of(Keys.UP, Keys.LEFT, Keys.PAGE_UP);
+    private static final Set<Key> PAIRED = Set.of(Keys.UP, Keys.LEFT, Keys.PAGE_UP, Key.of('+'));
 
     private final Where where;
 

@@ -24,6 +24,7 @@ import sillbook.season.Sill;
 import sillbook.season.Today;
 import sillbook.season.VarietyNow;
 import sillbook.season.past.By;
+import sillbook.season.past.Choosing;
 import sillbook.season.past.Merits;
 import sillbook.season.past.Summary;
 import sillbook.season.past.Tallied;
@@ -44,6 +45,7 @@ public final class Almanac {
     private final Lazy<Diary> diary;
     private final Lazy<Winters> winters;
     private final Lazy<List<Summary>> summaries;
+    private final Lazy<Choosing> choosing;
     private final Lazy<Trials> trials;
     private final Lazy<Optional<Effects>> quick;
     private final Map<Trait, Merits> merits = new EnumMap<>(Trait.class);
@@ -61,6 +63,7 @@ public final class Almanac {
         winters = new Lazy<>(() -> Winters.of(journal, day));
         summaries = new Lazy<>(
                 () -> winters().seasons().stream().map(winters()::summary).toList());
+        choosing = new Lazy<>(() -> Choosing.of(journal, outlook()));
         trials = new Lazy<>(() -> Trials.of(winters(), journal));
         quick = new Lazy<>(() -> trials().quick());
     }
@@ -124,6 +127,11 @@ public final class Almanac {
     /** What each winter came to in which anything was grown, the first first. */
     public List<Summary> summaries() {
         return summaries.get();
+    }
+
+    /** What there is to choose from for the coming season. */
+    public Choosing choosing() {
+        return choosing.get();
     }
 
     /** How the pots did that share a thing, the best first. */

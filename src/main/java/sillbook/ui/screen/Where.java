@@ -5,6 +5,7 @@ package sillbook.ui.screen;
 public enum Where {
     EVERYWHERE("Everywhere"),
     POTS("Pots, wherever they are"),
+    VARIETIES("Varieties, wherever they are"),
     LISTS("In lists"),
     FIELDS("In fields and forms"),
     TODAY("On Today"),
@@ -15,6 +16,7 @@ public enum Where {
     PLACES("On Places"),
     BULBS("On Bulbs"),
     SEASONS("On Seasons"),
+    CHOOSING("On Choosing"),
     DIARY("In the Diary"),
     SLIPS("In slips"),
     HELP("In these keys"),

@@ -333,6 +333,28 @@ class ChoosingTest {
     }
 
     @Test
+    void whatIsChosenIsToOrderAsFarAsNoPurchaseHasIt() {
+        Id<Variety> inkwell = written("Inkwell", Kind.of("hyacinth"));
+        Id<Variety> bluejar = written("Bluejar", Kind.of("squill"));
+        ChoosingWords words = new ChoosingWords(journal());
+        assertThat(words.toOrder(choosing(), "write it")).isEmpty();
+
+        marked(inkwell, NEXT, new Chosen(9));
+        bought(inkwell, 2026, 60, State.IN_HAND, Optional.empty());
+        bought(inkwell, 2027, 4, State.ORDERED, Optional.empty());
+        assertThat(of("Inkwell").toOrder()).isEqualTo(5);
+        assertThat(words.toOrder(choosing(), "write it")).contains("Not yet to order: 5 bulbs of 'Inkwell'; write it.");
+        marked(bluejar, NEXT, new Chosen(20));
+        assertThat(words.toOrder(choosing(), "write it"))
+                .contains("Not yet to order: 25 bulbs of 2 varieties; write it.");
+
+        bought(inkwell, 2027, 5, State.TO_ORDER, Optional.empty());
+        bought(bluejar, 2027, 30, State.IN_HAND, Optional.empty());
+        assertThat(choosing().toOrder()).isEmpty();
+        assertThat(words.lines(choosing())).last().isEqualTo("All that is chosen is to order, ordered or in hand.");
+    }
+
+    @Test
     void whatIsToComeIsNotInHand() {
         Id<Variety> inkwell = written("Inkwell", Kind.of("hyacinth"));
         bought(inkwell, 2026, 5, State.IN_HAND, Optional.empty());

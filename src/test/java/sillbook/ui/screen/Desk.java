@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import sillbook.change.Hand;
 import sillbook.handbook.Handbook;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
@@ -110,6 +111,20 @@ public final class Desk {
     public Desk type(String text) {
         text.codePoints().forEach(codePoint -> press(Key.of(codePoint)));
         return this;
+    }
+
+    /** Keeps the change that was asked for last, and tells the screen so as the shell does. */
+    public Desk kept() {
+        Effect.CarryOut asked = (Effect.CarryOut) effects.get(0);
+        Hand hand = new Hand(
+                TODAY.atStartOfDay().toInstant(ZoneOffset.UTC),
+                TODAY,
+                state.kit().ids());
+        sillbook.change.Step step = asked.change().on(state.journal(), hand).fold(made -> made, refusal -> {
+            throw new AssertionError(refusal.sentence());
+        });
+        Snapshot after = new Snapshot(state.journal().with(step.edits()), TODAY, 1, 0);
+        return tell(new Message.Kept(step.name() + ".", false, after));
     }
 
     public Desk resize(int columns, int rows) {

@@ -18,6 +18,7 @@ import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.act.RemoveEntry;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.imports.ListFileSlip;
+import sillbook.ui.screen.mark.MarkOffers;
 
 /**
  * What can be done with a variety, or with what belongs to it.
@@ -28,10 +29,12 @@ import sillbook.ui.screen.imports.ListFileSlip;
  */
 record BulbOffers(State state, Optional<Thing> thing, Optional<Variety> variety, Optional<Layer> correction) {
     /** Here their keys mean something else. */
-    private static final Set<Action> NOT_HERE = Set.of(Action.NEW_POT, Action.CORRECT, Action.REMOVE, Action.WHY);
+    private static final Set<Action> NOT_HERE =
+            Set.of(Action.NEW_POT, Action.CHECK, Action.CORRECT, Action.REMOVE, Action.WHY);
 
     List<Offer> offers() {
         List<Offer> offers = new ArrayList<>();
+        offers.addAll(new MarkOffers(state, variety).offers());
         offers.add(lay(Action.NEW_VARIETY, Entry.newVariety()));
         offers.add(lay(Action.NEW_PURCHASE, Entry.newPurchase(variety)));
         offers.add(lay(Action.IMPORT_LIST, ListFileSlip.EMPTY));

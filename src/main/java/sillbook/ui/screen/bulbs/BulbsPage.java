@@ -89,9 +89,10 @@ public record BulbsPage(Cursor cursor, BulbsView view, Find find) implements Sea
                         Action.OPEN_VARIETY,
                         Action.NEW_VARIETY,
                         Action.NEW_PURCHASE,
+                        Action.CHOOSE_VARIETY,
+                        Action.VIEW,
                         Action.CORRECT,
                         Action.JOT,
-                        Action.VIEW,
                         Action.IMPORT_LIST,
                         Action.WRITE_LINE,
                         Action.BACK);

@@ -14,6 +14,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.mark.MarkSign;
 import sillbook.words.PotNames;
 import sillbook.words.SuitingWords;
 
@@ -52,7 +53,7 @@ record BulbsRows(State state, BulbsView view) {
         VarietyLine line =
                 new VarietyLine(now, state.shown().season(), state.journal().settings());
         Variety variety = now.variety();
-        return Row.of(new Thing.OfVariety(variety.id()), line)
+        return Row.of(new Thing.OfVariety(variety.id()), MarkSign.before(line, variety.id(), state))
                 .foundBy(variety.name(), variety.kind().toString(), variety.colour(), variety.note());
     }
 

@@ -59,6 +59,20 @@ public final class Entry {
         return Form.of(PurchaseSheets.arrived(state.journal(), ordered));
     }
 
+    /** How many bulbs of a variety are wanted for the coming season. */
+    public static Layer choose(State state, Variety variety) {
+        return Form.of(MarkSheets.choose(variety, coming(state)));
+    }
+
+    /** Why a variety is not wanted for the coming season. */
+    public static Layer setAside(State state, Variety variety) {
+        return Form.of(MarkSheets.setAside(variety, coming(state)));
+    }
+
+    private static String coming(State state) {
+        return state.journal().nameOf(state.journal().chosenFor(state.shown().today()));
+    }
+
     public static Layer newPlace() {
         return Form.of(PlaceSheets.fresh());
     }

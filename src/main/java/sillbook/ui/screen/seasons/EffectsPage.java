@@ -4,6 +4,7 @@ package sillbook.ui.screen.seasons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Variety;
 import sillbook.season.past.Influence;
 import sillbook.season.past.Merit;
 import sillbook.season.past.Trait;
@@ -22,6 +23,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
+import sillbook.ui.screen.mark.MarkOffers;
 import sillbook.ui.screen.why.ExplanationSlip;
 import sillbook.words.MeritWhy;
 import sillbook.words.MeritWords;
@@ -78,7 +80,7 @@ record EffectsPage(Trait trait, Cursor cursor, Optional<Trials> asked, Optional<
                 new MeritWords(state.journal()),
                 new MeritWhy(state.journal()),
                 staying.isEmpty(),
-                state.body().columns());
+                state);
     }
 
     private FindPane list(State state) {
@@ -105,7 +107,14 @@ record EffectsPage(Trait trait, Cursor cursor, Optional<Trials> asked, Optional<
                         .map(merit ->
                                 Aside.of(new MeritWords(state.journal()).name(merit.influence()), lines.aside(merit)))
                         .orElse(Aside.NONE))
-                .withFoot(Action.OPEN_POTS, Action.VIEW, Action.WRITE_LINE, Action.WHY, Action.BACK);
+                .withFoot(
+                        Action.OPEN_POTS,
+                        Action.VIEW,
+                        Action.CHOOSE_VARIETY,
+                        Action.SET_ASIDE,
+                        Action.WRITE_LINE,
+                        Action.WHY,
+                        Action.BACK);
         return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
 
@@ -129,7 +138,15 @@ record EffectsPage(Trait trait, Cursor cursor, Optional<Trials> asked, Optional<
                                 .orElse(state)))
                 .offIf(under.isEmpty(), "there is no figure here"));
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new EffectsChoice(this)))));
+        offers.addAll(new MarkOffers(state, variety(state, under)).offers());
         return offers;
+    }
+
+    private static Optional<Variety> variety(State state, Optional<Merit> merit) {
+        return merit.map(Merit::influence)
+                .flatMap(Influence::shared)
+                .flatMap(SeasonsRows::variety)
+                .flatMap(state.journal().varieties()::find);
     }
 
     @Override

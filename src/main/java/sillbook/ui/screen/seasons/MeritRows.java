@@ -11,9 +11,11 @@ import sillbook.season.past.Trials;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
+import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.mark.MarkSign;
 import sillbook.words.Counts;
 import sillbook.words.Explanation;
 import sillbook.words.InfluenceWords;
@@ -24,9 +26,9 @@ import sillbook.words.MeritWords;
  * The lines of the effects, what cannot be told apart before any figure.
  *
  * @param isFirst whether this is the quick answer, and the one that stays is still being worked out
- * @param columns of the page
+ * @param state of the page
  */
-record MeritRows(Trials trials, Merits merits, MeritWords words, MeritWhy whys, boolean isFirst, int columns) {
+record MeritRows(Trials trials, Merits merits, MeritWords words, MeritWhy whys, boolean isFirst, State state) {
     private static final int MOST_TIES = 2;
     private static final int MARGIN = 5;
 
@@ -37,7 +39,19 @@ record MeritRows(Trials trials, Merits merits, MeritWords words, MeritWhy whys, 
 
     private Row row(Merit merit) {
         String name = words.name(merit.influence());
-        return Row.of(thing(merit), new MeritLine(name, merit)).foundBy(name);
+        return Row.of(thing(merit), marked(merit, new MeritLine(name, merit))).foundBy(name);
+    }
+
+    private int columns() {
+        return state.body().columns();
+    }
+
+    private Widget marked(Merit merit, Widget line) {
+        return merit.influence()
+                .shared()
+                .flatMap(SeasonsRows::variety)
+                .map(variety -> MarkSign.before(line, variety, state))
+                .orElse(line);
     }
 
     /** What the cursor stands on. */
@@ -65,7 +79,7 @@ record MeritRows(Trials trials, Merits merits, MeritWords words, MeritWhy whys, 
         if (merits.leader().isPresent()) {
             pinned.add(said("◦ dotted: " + Merit.FEW + " pots or fewer. A bar holds the truth 8 times in 10."));
         }
-        words.withoutScore(merits).ifPresent(text -> pinned.add(said(Columns.fit(text, columns - MARGIN))));
+        words.withoutScore(merits).ifPresent(text -> pinned.add(said(Columns.fit(text, columns() - MARGIN))));
         if (isFirst && trials.silence().isEmpty()) {
             pinned.add(said("A first answer; the one that stays is being worked out."));
         }
@@ -102,7 +116,7 @@ record MeritRows(Trials trials, Merits merits, MeritWords words, MeritWhy whys, 
     }
 
     private List<Widget> text(String sentence) {
-        return Columns.wrap(sentence, Math.max(1, columns - MARGIN)).stream()
+        return Columns.wrap(sentence, Math.max(1, columns() - MARGIN)).stream()
                 .<Widget>map(part -> (line, cells) -> cells.put(line.column() + Row.LABEL, line.row(), part, Style.INK))
                 .toList();
     }

@@ -4,6 +4,7 @@ package sillbook.ui.screen.seasons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Variety;
 import sillbook.season.past.Tallied;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Action;
@@ -19,6 +20,7 @@ import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
 import sillbook.ui.screen.list.Searchable;
+import sillbook.ui.screen.mark.MarkOffers;
 import sillbook.words.TallyWords;
 
 /** What did well, over all winters: plain counts and what was noted last. */
@@ -65,7 +67,14 @@ public record SeasonsPage(Cursor cursor, SeasonsView view, Find find) implements
                 .withPlace("by share of well, " + list.place(body.rows()))
                 .withAside(aside(state))
                 .withFoot(
-                        Action.LIST_FOUND, Action.OPEN_POTS, Action.VIEW, Action.FIND, Action.WRITE_LINE, Action.BACK);
+                        Action.LIST_FOUND,
+                        Action.OPEN_POTS,
+                        Action.VIEW,
+                        Action.CHOOSE_VARIETY,
+                        Action.SET_ASIDE,
+                        Action.FIND,
+                        Action.WRITE_LINE,
+                        Action.BACK);
         return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
 
@@ -92,7 +101,14 @@ public record SeasonsPage(Cursor cursor, SeasonsView view, Find find) implements
                                 .orElse(state)))
                 .offIf(under.isEmpty(), "there is no outcome yet"));
         offers.add(Offer.of(Action.VIEW, () -> Step.to(state.laid(new ViewChoice(this)))));
-        offers.addAll(new Acts(state, Optional.empty()).offers());
+        Optional<Variety> variety = under.map(Tallied::what)
+                .flatMap(SeasonsRows::variety)
+                .flatMap(state.journal().varieties()::find);
+        offers.addAll(new MarkOffers(state, variety).offers());
+        new Acts(state, Optional.empty())
+                .offers().stream()
+                        .filter(offer -> offer.action() != Action.CHECK)
+                        .forEach(offers::add);
         return offers;
     }
 

@@ -3,6 +3,8 @@ package sillbook.ui.screen.seasons;
 
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Id;
+import sillbook.model.Variety;
 import sillbook.season.past.Shared;
 import sillbook.season.past.Tallied;
 import sillbook.season.past.Tally;
@@ -12,6 +14,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.ui.screen.mark.MarkSign;
 import sillbook.words.TallyWords;
 
 /** The lines of the page of seasons, in one of its views. */
@@ -42,10 +45,19 @@ record SeasonsRows(State state, SeasonsView view) {
                 : new Rows(rows, List.of(said(Row.LABEL, TallyWords.KEY)));
     }
 
-    private static Row row(Tallied one, TallyWords words) {
+    private Row row(Tallied one, TallyWords words) {
         String name = words.name(one.what());
-        return Row.of(thing(one.what()), new TallyLine(name, one.tally()))
+        Widget line = new TallyLine(name, one.tally());
+        Widget marked = variety(one.what())
+                .map(variety -> MarkSign.before(line, variety, state))
+                .orElse(line);
+        return Row.of(thing(one.what()), marked)
                 .foundBy(name, one.tally().noted().orElse(""));
+    }
+
+    /** The variety that the pots share, where it is one. */
+    static Optional<Id<Variety>> variety(Shared shared) {
+        return shared instanceof Shared.OfVariety of ? Optional.of(of.variety()) : Optional.empty();
     }
 
     /** What the cursor stands on: told apart by what the pots share. */

@@ -4,6 +4,7 @@ package sillbook.ui.screen.seasons;
 import java.util.List;
 import java.util.stream.Stream;
 import sillbook.ui.screen.State;
+import sillbook.ui.screen.choosing.ChoosingPage;
 import sillbook.ui.screen.list.LetterChoice;
 
 /** Asks what the winters are to be looked at by. */
@@ -21,6 +22,7 @@ record ViewChoice(SeasonsPage page) implements LetterChoice {
                                         view.letter(), view.words(), () -> beneath.withTop(page.viewed(view)))),
                         Stream.of(
                                 Letter.to('s', "season by season", () -> beneath.laid(WintersPage.OPEN)),
+                                Letter.to('c', "choosing", () -> beneath.laid(ChoosingPage.of(beneath))),
                                 Letter.to('e', "effects", () -> beneath.laid(EffectsPage.OPEN))))
                 .toList();
     }

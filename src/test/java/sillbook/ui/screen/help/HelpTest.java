@@ -47,6 +47,7 @@ class HelpTest {
                 "4",
                 "6",
                 "6 v s",
+                "6 v c",
                 "7",
                 "2 Enter",
                 "3 Enter",
