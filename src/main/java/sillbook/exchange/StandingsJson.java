@@ -2,8 +2,10 @@
 package sillbook.exchange;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sillbook.model.Failure.Sign;
 import sillbook.model.Journal;
 import sillbook.reckon.effects.Interval;
 import sillbook.reckon.effects.Proportion;
@@ -15,6 +17,7 @@ import sillbook.season.past.Trials;
 import sillbook.words.InfluenceWords;
 import sillbook.words.MeritWords;
 import sillbook.words.Provisos;
+import sillbook.words.Terms;
 
 /** How varieties, potting mixes or places stand, as JSON. */
 public final class StandingsJson {
@@ -76,7 +79,18 @@ public final class StandingsJson {
                 .flag("few", merit.isFew())
                 .texts("notToldFrom", names(merit.notToldFrom()))
                 .text("onlyAt", merit.onlyAt().map(names::name))
-                .object("flowered", merit.flowered().interval(CHANCE), range -> flowered(merit.flowered(), range));
+                .object("flowered", merit.flowered().interval(CHANCE), range -> flowered(merit.flowered(), range))
+                .list("signs", List.copyOf(merit.signs().entrySet()), StandingsJson::sign);
+    }
+
+    private static Fields sign(Map.Entry<Sign, Proportion> seen) {
+        Interval range = seen.getValue().interval(CHANCE).orElseThrow();
+        return new Fields()
+                .text("sign", Terms.SIGNS.say(seen.getKey()))
+                .number("outcomes", seen.getValue().hits())
+                .number("of", seen.getValue().of())
+                .number("low", range.low())
+                .number("high", range.high());
     }
 
     static Fields flowered(Proportion share, Interval range) {

@@ -68,11 +68,19 @@ public final class LivingOn {
 
     /** What is written of how a pot did in its present winter: of the whole, and of each variety that was judged by itself. */
     public List<Outcome> outcomes(Id<Pot> pot) {
+        return years(pot).present(journal.outcomesOf(pot));
+    }
+
+    /** The same of the winter in which a day lies. */
+    public List<Outcome> outcomes(Id<Pot> pot, LocalDate day) {
+        return years(pot).of(day, journal.outcomesOf(pot));
+    }
+
+    private Years years(Id<Pot> pot) {
         return lives.stream()
                 .filter(life -> life.pot().id().equals(pot))
                 .findFirst()
-                .map(PotLife::years)
-                .orElse(Years.FIRST)
-                .present(journal.outcomesOf(pot));
+                .orElseGet(() -> History.read(journal, journal.pots().get(pot), today))
+                .years();
     }
 }

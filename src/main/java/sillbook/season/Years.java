@@ -53,6 +53,21 @@ public record Years(List<Year> past, Optional<Day> woken) {
                 .toList();
     }
 
+    /** Of what was written of the pot, what is of the winter a day lies in. */
+    List<Outcome> of(LocalDate day, List<Outcome> outcomes) {
+        return outcomes.stream()
+                .filter(outcome -> number(day) == number(outcome.day().likely()))
+                .toList();
+    }
+
+    /** In which winter of the plant a day lies, from 1. */
+    private int number(LocalDate day) {
+        return 1
+                + (int) past.stream()
+                        .filter(year -> !day.isBefore(year.endExclusive()))
+                        .count();
+    }
+
     /** Whether a day lies in the present winter, or after it. */
     public boolean isPresent(LocalDate day) {
         return woken.filter(began -> day.isBefore(began.likely())).isEmpty();

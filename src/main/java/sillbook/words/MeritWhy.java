@@ -37,13 +37,19 @@ public final class MeritWhy {
                 .map(level -> MeritWords.score(level.score().value()))
                 .orElse("no figure");
         return new Explanation(
-                name + ": " + stands, RULE, from(trials, merits), sum(merit), total(merit), wouldChange(merits, merit));
+                name + ": " + stands,
+                RULE,
+                from(trials, merits, merit),
+                sum(merit),
+                total(merit),
+                wouldChange(merits, merit));
     }
 
-    private static List<String> from(Trials trials, Merits merits) {
+    private static List<String> from(Trials trials, Merits merits, Merit merit) {
         List<String> from = new ArrayList<>();
         from.add(Counts.of(trials.scored().size(), "scored pot") + " of " + Counts.of(trials.winters(), "winter") + ". "
                 + trials.silence().map(MeritWords::said).orElseGet(() -> answer(merits)));
+        MeritWords.shares(merit).ifPresent(from::add);
         from.add(SOURCE);
         from.add(CHECKED);
         return from;

@@ -4,9 +4,11 @@ package sillbook.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import sillbook.model.Failure.Sign;
 import sillbook.model.Journal;
 import sillbook.reckon.effects.Interval;
 import sillbook.reckon.effects.Proportion;
@@ -48,7 +50,8 @@ public final class MeritWords {
                         .ifPresent(remark -> lines.add(names.name(merit.influence()) + ": " + remark)));
         withoutScore(merits).ifPresent(lines::add);
         if (merits.leader().isPresent()) {
-            lines.add("A range holds the truth 8 times in 10. Up to " + Merit.FEW + " pots are few.");
+            lines.add("A range of scores holds the truth 8 times in 10, one of shares 19 times in 20. Up to "
+                    + Merit.FEW + " pots are few.");
         }
         return lines;
     }
@@ -106,7 +109,7 @@ public final class MeritWords {
         facts.add(level(merit).orElse("no figure"));
         facts.add(Counts.of(merit.scores(), "pot") + (merit.isFew() ? ", few" : ""));
         merit.plainMean().ifPresent(mean -> facts.add("plain mean " + score(mean)));
-        flowered(merit.flowered()).ifPresent(facts::add);
+        facts.addAll(counted(merit));
         String not = notToldFrom(merit).map(told -> "; " + told).orElse("");
         return names.name(merit.influence()) + ": " + String.join(", ", facts) + not;
     }
@@ -133,6 +136,29 @@ public final class MeritWords {
         return share.interval(SHARE_CHANCE)
                 .map(range ->
                         share.hits() + " of " + Counts.of(share.of(), "bulb") + " flowered (" + percent(range) + ")");
+    }
+
+    /** What was counted of it, with how far the shares are known; empty where nothing was. */
+    static Optional<String> shares(Merit merit) {
+        List<String> counted = counted(merit);
+        return counted.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Counted: " + String.join(", ", counted) + "; the shares 19 times in 20 (Wilson 1927).");
+    }
+
+    private static List<String> counted(Merit merit) {
+        return Stream.concat(flowered(merit.flowered()).stream(), signs(merit.signs()).stream())
+                .toList();
+    }
+
+    /** {@code floppy in 2 of 4 (15-85 %)}, one for each sign. */
+    private static List<String> signs(Map<Sign, Proportion> signs) {
+        return signs.entrySet().stream()
+                .flatMap(sign -> sign.getValue().interval(SHARE_CHANCE).stream()
+                        .map(range -> Terms.SIGNS.say(sign.getKey()) + " in "
+                                + sign.getValue().hits() + " of "
+                                + sign.getValue().of() + " (" + percent(range) + ")"))
+                .toList();
     }
 
     static String percent(Interval range) {
@@ -164,7 +190,7 @@ public final class MeritWords {
         return Counts.of(merit.scores(), "pot") + mean + "." + told;
     }
 
-    /** Of one that leads by its plain mean only because all its pots stood in the best place. */
+    /** Of one that leads by its plain mean while all its pots stood in the best place: what is left with that taken out. */
     public Optional<String> remark(Merits merits, Merit merit) {
         return merit.level()
                 .filter(level -> merits.trait() == Trait.VARIETY
@@ -174,12 +200,20 @@ public final class MeritWords {
                 .map(level -> "Plain mean " + score(merit.plainMean().orElseThrow()) + ", the best; but all "
                         + merit.scores() + " stood in the best place, "
                         + names.name(merit.onlyAt().orElseThrow()) + ". Taken out: "
-                        + score(level.score().value())
-                        + merit.notToldFrom().stream()
-                                .findFirst()
-                                .map(nearest -> ", not to be told from " + names.name(nearest))
-                                .orElse("")
-                        + ".");
+                        + score(level.score().value()) + rank(merits, merit) + ".");
+    }
+
+    private String rank(Merits merits, Merit merit) {
+        Merit leader = merits.leader().orElse(merit);
+        if (leader.equals(merit)) {
+            return ", still first"
+                    + merit.notToldFrom().stream()
+                            .findFirst()
+                            .map(nearest -> ", not to be told from " + names.name(nearest))
+                            .orElse("");
+        }
+        boolean isSure = !merit.notToldFrom().contains(leader.influence());
+        return "; " + names.name(leader.influence()) + " leads" + (isSure ? "" : ", not surely");
     }
 
     public Optional<String> withoutScore(Merits merits) {

@@ -16,6 +16,7 @@ import sillbook.model.Day;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
+import sillbook.model.Outcome;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
 import sillbook.model.Season;
@@ -216,6 +217,27 @@ class LivingOnTest {
                 .containsExactly(
                         new VarietyNow.Winter(new Season(2026), List.of(4, 2)),
                         new VarietyNow.Winter(new Season(2027), List.of(5)));
+    }
+
+    @Test
+    void whatIsWrittenOfAnEarlierWinterIsFoundByItsDay() {
+        bloomed().of(2027).cared("18 nov", Care.WOKEN).flowered("3 jan").outcome("5 jan", 5);
+        LivingOn plants = house.on("6 jan").livingOn();
+        assertThat(plants.outcomes(house.id("A1"))).extracting(Outcome::score).containsExactly(Optional.of(5));
+        assertThat(plants.outcomes(house.id("A1"), house.day("6 jan")))
+                .extracting(Outcome::score)
+                .containsExactly(Optional.of(5));
+        assertThat(plants.outcomes(house.id("A1"), LocalDate.of(2027, 3, 1)))
+                .extracting(Outcome::score)
+                .containsExactly(Optional.of(4));
+    }
+
+    @Test
+    void theWintersOfAPlantThatIsGoneAreStillToldApart() {
+        bloomed().of(2027).cared("18 nov", Care.WOKEN).outcome("5 jan", 5).closed("9 jan", End.GIVEN);
+        house.of(2029);
+        LivingOn plants = house.on("6 jan").livingOn();
+        assertThat(plants.outcomes(house.id("A1"))).extracting(Outcome::score).containsExactly(Optional.of(5));
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import sillbook.model.Place.Sort;
 import sillbook.reckon.effects.Proportion;
@@ -107,9 +108,24 @@ class MeritWordsTest {
                         .startsWith(
                                 "'Tuesday Coat': Plain mean 4.8, the best; but all 4 stood in the best place, fridge."
                                         + " Taken out: ")
-                        .endsWith(", not to be told from 'Marrow Lane'."));
+                        .endsWith(", still first, not to be told from 'Marrow Lane'."));
         assertThat(lines(house, Trait.PLACE))
                 .noneSatisfy(line -> assertThat(line).contains("the best;"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"4, 3, 'not surely.'", "5, 2, leads."})
+    void withThePlaceTakenOutAnotherMayLead(int inTheFridge, int inTheCellar, String ending) {
+        Winter house = grown(house(), "Tuesday Coat", "tulip", "fridge", 4, 4, 5, 4, 4);
+        grown(house, "Night Marbles", "tulip", "fridge", 5, inTheFridge);
+        grown(house, "Night Marbles", "tulip", "cellar", 4, 3, 4, 4, 3, 4);
+        grown(house, "Marrow Lane", "tulip", "fridge", 4, 3, 4);
+        grown(house, "Marrow Lane", "tulip", "cellar", inTheCellar, 2, 2, 1, 2);
+        assertThat(lines(house, Trait.VARIETY))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("'Tuesday Coat': Plain mean 4.2, the best;")
+                        .contains("; 'Night Marbles' leads")
+                        .endsWith(ending));
     }
 
     @Test

@@ -2,8 +2,10 @@
 package sillbook.season.past;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import sillbook.model.Failure.Sign;
 import sillbook.reckon.effects.Estimate;
 import sillbook.reckon.effects.Interval;
 import sillbook.reckon.effects.Proportion;
@@ -54,13 +56,13 @@ public record Merit(
                 .average();
     }
 
-    /** Bulbs that flowered of those planted, where they were counted. */
+    /** Bulbs that flowered of those planted, where they were counted and it is known whose they were. */
     public Proportion flowered() {
-        return grown.stream()
-                .flatMap(one -> one.outcome().flatMap(outcome -> outcome.flowers()).stream()
-                        .map(flowers -> new Proportion(
-                                Math.min(flowers, one.planting().count()),
-                                one.planting().count())))
-                .reduce(new Proportion(0, 0), Proportion::plus);
+        return Outcomes.of(grown).flowered();
+    }
+
+    /** The signs of failure that were seen, each in so many of those of which anything was written. */
+    public Map<Sign, Proportion> signs() {
+        return Outcomes.of(grown).signs();
     }
 }

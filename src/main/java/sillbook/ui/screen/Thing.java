@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Event;
 import sillbook.model.Id;
+import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
@@ -40,6 +41,9 @@ public sealed interface Thing {
     /** An entry of the diary. */
     record OfEvent(Id<Event> event) implements Thing {}
 
+    /** How a pot did, as it was written. */
+    record OfOutcome(Id<Outcome> outcome) implements Thing {}
+
     /** Something that is on one page only, told apart by a word. */
     record Named(String word) implements Thing {}
 
@@ -70,6 +74,11 @@ public sealed interface Thing {
     /** The entry of the diary, when it is one. */
     default Optional<Id<Event>> asEvent() {
         return this instanceof OfEvent of ? Optional.of(of.event()) : Optional.empty();
+    }
+
+    /** How a pot did, when it is that. */
+    default Optional<Id<Outcome>> asOutcome() {
+        return this instanceof OfOutcome of ? Optional.of(of.outcome()) : Optional.empty();
     }
 
     /** Whether the two are about the same, in part. */

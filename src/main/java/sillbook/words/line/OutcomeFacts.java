@@ -45,13 +45,17 @@ record OutcomeFacts(Filled filled) {
     private static final Slot<Boolean> CAUSE_OPEN = Slot.one("cause", Senses.flag("cause (?:left )?open"));
     private static final Pattern GOOD_DAYS = Pattern.compile("good (?:from )?(.+?)(?: to | until |-)(.+)");
 
+    /** The word alone: what follows is of how the pot did, be it only a note. */
+    private static final Slot<Boolean> NAMED = Slot.one("outcome", Senses.flag("outcome"));
+
     /** What only an outcome says. */
-    static final List<Slot<?>> OWN = Stream.concat(
+    private static final List<Slot<?>> OWN = Stream.concat(
                     Stream.of(SCORE, FLOWERS, GOOD, SIGN, ROOTS, CUT_BUD, CAUSE, CAUSE_OPEN),
                     ImpressionFacts.SLOTS.stream())
             .toList();
 
-    static final List<Slot<?>> SLOTS = Stream.concat(OWN.stream(), Stream.of(Slots.LENGTH, Slots.DAY, Slots.NOTE))
+    static final List<Slot<?>> SLOTS = Stream.concat(
+                    OWN.stream(), Stream.of(NAMED, Slots.LENGTH, Slots.DAY, Slots.NOTE))
             .toList();
 
     private static Heard<Integer> score(int score) {
@@ -77,6 +81,12 @@ record OutcomeFacts(Filled filled) {
                                         Days.full(first) + " is after " + Days.full(last)
                                                 + ". Write the first good day first.")
                                 : Heard.as(DaySpan.ofInclusive(first, last))));
+    }
+
+    /** Whether anything is said of how a pot did. */
+    boolean isAny() {
+        return OWN.stream().anyMatch(filled::has)
+                || (filled.has(NAMED) && (filled.has(Slots.LENGTH) || filled.has(Slots.NOTE)));
     }
 
     /** The outcome with what is written put over what it was. */

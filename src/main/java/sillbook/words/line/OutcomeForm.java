@@ -13,10 +13,14 @@ import sillbook.model.Id;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.model.Variety;
+import sillbook.words.Complaint;
 import sillbook.words.Terms;
 
 /** {@code T4 score 4, 5 of 5 flowers, note ...}: how pots did; the end of their winter may be said with it. */
 final class OutcomeForm implements Form {
+    private static final Complaint NOTHING =
+            new Complaint("how did it do?", "How did it do? Write a score from 1 to 5, what was seen, or a note.");
+
     @Override
     public FormHelp help() {
         return FormHelp.of(
@@ -40,8 +44,7 @@ final class OutcomeForm implements Form {
 
     @Override
     public int wanting(Filled filled) {
-        boolean any = OutcomeFacts.OWN.stream().anyMatch(filled::has);
-        return (filled.has(Slots.POTS) ? 0 : 1) + (any ? 0 : 1);
+        return (filled.has(Slots.POTS) ? 0 : 1) + (new OutcomeFacts(filled).isAny() ? 0 : 1);
     }
 
     @Override
@@ -60,11 +63,15 @@ final class OutcomeForm implements Form {
             changes.add(new Close(Lines.ids(pots), end, "", Slots.day(filled, draft.bench())));
         });
         for (Pot pot : pots) {
-            Outcome before = before(pot, variety.filter(one -> pot.isMixed()), draft.bench());
+            Outcome before =
+                    before(pot, variety.filter(one -> pot.isMixed()), Slots.day(filled, draft.bench()), draft.bench());
             changes.add(new WriteDown(new OutcomeFacts(filled).over(before)));
         }
         new OutcomeFacts(filled).tooMany(pots, variety).ifPresent(draft::ask);
         new ImpressionFacts(filled).atOdds().ifPresent(draft::ask);
+        if (!new OutcomeFacts(filled).isAny()) {
+            draft.ask(NOTHING);
+        }
         if (!pots.isEmpty()) {
             draft.change(changes.size() == 1 ? changes.get(0) : new Together(name(pots, filled), changes));
         }
@@ -77,8 +84,9 @@ final class OutcomeForm implements Form {
         return Lines.labels(pots) + end + " outcome written down";
     }
 
-    private static Outcome before(Pot pot, Optional<Id<Variety>> variety, Bench bench) {
-        return bench.outlook().livingOn().outcomes(pot.id()).stream()
+    /** What is written already of the winter of that day. */
+    private static Outcome before(Pot pot, Optional<Id<Variety>> variety, Day day, Bench bench) {
+        return bench.outlook().livingOn().outcomes(pot.id(), day.likely()).stream()
                 .filter(outcome -> outcome.variety().equals(variety))
                 .findFirst()
                 .orElseGet(() -> Outcome.notJudged(bench.ids().next(), pot.id(), variety, Day.on(bench.today())));

@@ -18,7 +18,7 @@ import sillbook.words.Vocabulary;
 
 /** The senses that need no names of the journal. */
 final class Senses {
-    private static final int MOST_WORDS = 6;
+    private static final int MOST_WORDS = 10;
 
     private Senses() {}
 

@@ -11,6 +11,7 @@ import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
+import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
 import sillbook.season.PotNow;
@@ -128,12 +129,12 @@ final class CardRows {
     /** How it did; of a failed one what the journal says of every cause. */
     private void outcome() {
         OutcomeWords words = new OutcomeWords(journal);
-        rows.addAll(Labelled.each(
-                "Did",
-                now.life().years().present(journal.outcomesOf(id)).stream()
-                        .map(words::say)
-                        .toList(),
-                state.body().columns()));
+        String label = "Did";
+        for (Outcome outcome : now.life().years().present(journal.outcomesOf(id))) {
+            rows.addAll(new Labelled(label, words.say(outcome))
+                    .rows(new Thing.OfOutcome(outcome.id()), state.body().columns()));
+            label = "";
+        }
         rows.addAll(Labelled.each(
                 "Before", new YearWords(journal).past(now.life()), state.body().columns()));
         if (now.life().isFailed()) {

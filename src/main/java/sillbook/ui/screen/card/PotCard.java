@@ -89,11 +89,10 @@ public record PotCard(Id<Pot> pot, Cursor cursor) implements Layer {
         Acts acts = new Acts(state.withPicked(Set.of()), thing(state));
         List<Offer> offers = new ArrayList<>();
         offers.add(acts.doJob());
-        entry(state)
-                .ifPresent(event ->
-                        offers.add(Offer.of(Action.CORRECT, () -> Step.to(state.laid(Entry.correct(state, event))))
-                                .saying("correct entry")
-                                .offIf(state.copy().isReadOnly(), "the journal is read only")));
+        correction(state)
+                .ifPresent(form -> offers.add(Offer.of(Action.CORRECT, () -> Step.to(state.laid(form)))
+                        .saying("correct entry")
+                        .offIf(state.copy().isReadOnly(), "the journal is read only")));
         offers.addAll(acts.offers());
         offers.add(whose(state));
         offers.add(Offer.byKey(Action.NEXT_POT, key -> next(state, key)));
@@ -104,10 +103,15 @@ public record PotCard(Id<Pot> pot, Cursor cursor) implements Layer {
         return offers;
     }
 
-    private Optional<Event> entry(State state) {
-        return cursor.thing(rows(state))
-                .flatMap(Thing::asEvent)
-                .flatMap(state.journal().events()::find);
+    /** The form of what the cursor stands on: an entry of its history, or how it did. */
+    private Optional<Layer> correction(State state) {
+        Optional<Thing> there = cursor.thing(rows(state));
+        Optional<Layer> ofEntry = there.flatMap(Thing::asEvent)
+                .flatMap(state.journal().events()::find)
+                .map(event -> Entry.correct(state, event));
+        return ofEntry.or(() -> there.flatMap(Thing::asOutcome)
+                .flatMap(state.journal().outcomes()::find)
+                .map(outcome -> Entry.correct(state, outcome)));
     }
 
     /** The figure that the stage ahead on the cursor's line rests on, where that is one that can be learnt. */

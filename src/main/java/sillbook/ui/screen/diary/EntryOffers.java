@@ -61,7 +61,7 @@ record EntryOffers(State state, Optional<DiaryEntry> entry) {
             return Optional.of(Entry.correct(state, events));
         }
         if (written instanceof Outcome outcome) {
-            return Optional.of(Entry.outcome(List.of(state.journal().pots().get(outcome.pot()))));
+            return Optional.of(Entry.correct(state, outcome));
         }
         return written instanceof Purchase purchase ? Optional.of(Entry.correct(state, purchase)) : Optional.empty();
     }

@@ -10,6 +10,7 @@ import sillbook.model.Event;
 import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
@@ -109,7 +110,11 @@ public final class Entry {
 
     /** The same, with something that opens once it is recorded. */
     public static Layer outcome(Collection<Pot> pots, Sequel sequel) {
-        return Form.of(SeasonSheets.outcome(pots).followedBy(sequel));
+        return Form.of(OutcomeSheets.fresh(pots).followedBy(sequel));
+    }
+
+    public static Layer correct(State state, Outcome outcome) {
+        return Form.of(OutcomeSheets.correct(state.journal(), outcome));
     }
 
     /** What should flower when, by these pots if some are named. */

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.entry;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import sillbook.handbook.FigureName;
@@ -13,7 +12,7 @@ import sillbook.words.ColourTerms;
 import sillbook.words.Days;
 import sillbook.words.Terms;
 
-/** Forms of how pots did, what is wished for, the grower's own figures, and the settings. */
+/** Forms of notes, what is wished for, the grower's own figures, and the settings. */
 final class SeasonSheets {
     private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");
 
@@ -23,38 +22,6 @@ final class SeasonSheets {
     static LineSheet jot(String labels) {
         Part words = Part.of("Note", 56, "", NOTE.hint()).after(": ").wanted();
         return LineSheet.of("Jot on " + labels, "note on " + labels, "note " + labels, List.of(words));
-    }
-
-    /** How some pots did, and how their winter ended. */
-    static LineSheet outcome(Collection<Pot> pots) {
-        String labels = Labels.say(pots.stream().map(Pot::label).toList());
-        List<Part> parts = new ArrayList<>();
-        if (pots.stream().anyMatch(Pot::isMixed)) {
-            parts.add(Part.of("Variety", 30, "", "Which of those in the pot; left empty, the pot as a whole.")
-                    .following());
-        }
-        parts.addAll(howItDid());
-        return LineSheet.of("Outcome of " + labels, "outcome of " + labels, labels, parts);
-    }
-
-    private static List<Part> howItDid() {
-        return List.of(
-                Part.of("Score", 4, "score ", "1 to 5, as you saw it at its best."),
-                Part.of("Flowers", 4, "", "How many of the bulbs flowered.").with(" flowers"),
-                Part.of("Height", 10, "", "How tall it grew: 45 cm."),
-                Part.of("Good", 24, "good ", "From its first good day to its last: 26 dec to 8 jan."),
-                Part.of("Evenness", 20, "", "How its flowers came: even, spread or ragged."),
-                Part.of("Scent", 12, "scent ", "As you found it: none, light or strong."),
-                Part.of(
-                        "Signs",
-                        40,
-                        "",
-                        "What was wrong: leaves only, brown bud, short and stuck, floppy, rot, nothing came."),
-                Part.of("Again", 12, "again ", "Would you do it again: yes, no or differently."),
-                Part.of("How", 40, "differently ", "What you would do differently, if so: in the fridge.")
-                        .phrase(),
-                Part.of("Ended", 12, "", "If its winter is over: done, sold, given, broken, used up or failed."),
-                NOTE);
     }
 
     /** What should flower when, by some pots or by any of a kind. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Style;
+import sillbook.ui.screen.Thing;
 
 /** A text beside a bold label, on as many lines as it needs. */
 public record Labelled(String label, String text) {
@@ -33,6 +34,13 @@ public record Labelled(String label, String text) {
             rows.add(row(shown, part));
             shown = "";
         }
+        return rows;
+    }
+
+    /** The same lines, the cursor standing on that thing at the first. */
+    public List<Row> rows(Thing thing, int columns) {
+        List<Row> rows = new ArrayList<>(rows(columns));
+        rows.set(0, Row.of(thing, rows.get(0).drawing()).withMark(TEXT));
         return rows;
     }
 

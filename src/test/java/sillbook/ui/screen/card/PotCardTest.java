@@ -88,6 +88,26 @@ class PotCardTest {
     }
 
     @Test
+    void howItDidIsPutRightWhereItStands() {
+        Winter told = winter().of(2026)
+                .place("sill", Sort.WARM_SILL)
+                .pot("A1", "Umbrella Street", "amaryllis")
+                .potted("5 nov", "sill")
+                .flowered("2 jan")
+                .outcome("5 jan", 4);
+        Desk judged = Desk.over(told.journal());
+        judged.lay(PotCard.of(judged.state(), told.id("A1")));
+        for (int down = 0; down < 20 && !lines(judged).contains("Correct the outcome"); down++) {
+            judged.press("Down", "e");
+            if (!lines(judged).contains("Correct the outcome")) {
+                judged.press("Esc");
+            }
+        }
+
+        assertThat(lines(judged)).contains("Correct the outcome of A1").contains("Tue 5 Jan 2027");
+    }
+
+    @Test
     void enterDoesTheNextJob() {
         open("T4").press("Enter");
 

@@ -243,7 +243,7 @@ class DiaryPageTest {
 
     @Test
     void outcomesAndPurchasesHaveTheirOwnForms() {
-        assertThat(all(on(desk, "outcome 4").press("e"))).contains("Outcome of D1");
+        assertThat(all(on(desk, "outcome 4").press("e"))).contains("Correct the outcome of D1");
         assertThat(all(on(desk.press("Esc"), "6.50").press("e"))).contains("Correct the purchase of 'Inkwell'");
         assertThat(on(desk.press("Esc"), "(reading)").press("e").line(22)).contains("off just now");
     }

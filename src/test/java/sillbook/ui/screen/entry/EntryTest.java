@@ -24,11 +24,13 @@ import sillbook.change.WriteDown;
 import sillbook.handbook.FigureName;
 import sillbook.model.Arrival;
 import sillbook.model.Band;
+import sillbook.model.Cause;
 import sillbook.model.Container;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Failure;
 import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Impression;
@@ -120,10 +122,29 @@ class EntryTest {
             Optional.empty(),
             "by the window");
 
+    private static final Outcome DID = new Outcome(
+            new Id<>(77, 1),
+            POT.id(),
+            Optional.empty(),
+            Day.on(LocalDate.of(2027, 1, 10)),
+            Optional.of(4),
+            Optional.of(5),
+            Optional.of(new Length(3800, "38 cm")),
+            Optional.of(LocalDate.of(2026, 12, 28)),
+            Optional.of(LocalDate.of(2027, 1, 9)),
+            new Failure(
+                    Set.of(Failure.Sign.FLOPPY, Failure.Sign.ROT),
+                    Optional.of(Failure.Roots.BROWN),
+                    "grey, soft",
+                    Optional.of(Cause.FROZEN)),
+            new Impression(
+                    Impression.Evenness.RAGGED, Variety.Scent.NONE, Outcome.Again.DIFFERENTLY, "cooler, and later"),
+            "leaned, then fell");
+
     private static Journal journal() {
         return GrowersWinter.told()
                 .journal()
-                .with(Stream.<Entity<?>>of(LINEN, ATTIC, MIX, BOWL, BOUGHT, POT)
+                .with(Stream.<Entity<?>>of(LINEN, ATTIC, MIX, BOWL, BOUGHT, POT, DID)
                         .<Edit>map(Edit.Put::new)
                         .toList());
     }
@@ -164,6 +185,7 @@ class EntryTest {
                         Entry.correct(desk.state(), BOWL),
                         Entry.correct(desk.state(), BOUGHT),
                         Entry.correct(desk.state(), POT),
+                        Entry.correct(desk.state(), DID),
                         Entry.settings(desk.state()))
                 .map(form -> DynamicTest.dynamicTest(form.draftName().orElseThrow(), () -> {
                     EntryTest fresh = new EntryTest();
@@ -304,6 +326,68 @@ class EntryTest {
         assertThat(after.history(pot.id()))
                 .last()
                 .satisfies(event -> assertThat(event.what()).isInstanceOf(Happening.Closed.class));
+    }
+
+    @Test
+    void anOutcomePutRightKeepsWhatTheFormDoesNotAsk() {
+        open(Entry.correct(desk.state(), DID)).press("Backspace").type("2").press("Tab", "Backspace");
+
+        Outcome corrected = after(recorded()).outcomes().get(DID.id());
+
+        assertThat(corrected.score()).contains(2);
+        assertThat(corrected.flowers()).isEmpty();
+        assertThat(corrected.failure()).isEqualTo(DID.failure());
+        assertThat(corrected.note()).isEqualTo(DID.note());
+    }
+
+    @Test
+    void anOutcomeOfWhichNothingIsLeftIsNotTaken() {
+        openScored("").press("Up", "Backspace", "Enter");
+
+        assertThat(desk.effects()).isEmpty();
+        assertThat(desk.lines())
+                .anyMatch(line -> line.contains("How did it do? Write a score from 1 to 5, what was seen, or a note."));
+    }
+
+    @Test
+    void anOutcomeMayComeToNoMoreThanItsNote() {
+        openScored("stood by the door").press("Up", "Backspace");
+
+        Outcome corrected = after(recorded()).outcomes().get(DID.id());
+
+        assertThat(corrected)
+                .isEqualTo(new Outcome(
+                        DID.id(),
+                        POT.id(),
+                        Optional.empty(),
+                        DID.day(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Failure.NONE,
+                        Impression.NONE,
+                        "stood by the door"));
+    }
+
+    /** An outcome with a score, and perhaps a note, under correction. */
+    private Desk openScored(String note) {
+        Outcome scored = new Outcome(
+                DID.id(),
+                POT.id(),
+                Optional.empty(),
+                DID.day(),
+                Optional.of(4),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Failure.NONE,
+                Impression.NONE,
+                note);
+        desk = Desk.over(journal().with(List.of(new Edit.Put(scored))));
+        return open(Entry.correct(desk.state(), scored));
     }
 
     @Test
