@@ -14,10 +14,12 @@ import sillbook.model.Variety.BloomSeason;
 import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
+import sillbook.reckon.effects.Proportion;
 import sillbook.season.Outlook;
 import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
-import sillbook.season.VarietyNow.Winter;
+import sillbook.season.past.VarietyWinter;
+import sillbook.season.past.Winters;
 import sillbook.words.Prices;
 import sillbook.words.SuitingWords;
 import sillbook.words.Terms;
@@ -26,11 +28,13 @@ import sillbook.words.Terms;
 public final class BulbsJson {
     private final Named named;
     private final Outlook outlook;
+    private final Winters winters;
     private final SuitingWords words;
 
     private BulbsJson(Journal journal, Outlook outlook) {
         this.named = new Named(journal);
         this.outlook = outlook;
+        this.winters = Winters.of(journal, outlook.day());
         this.words = new SuitingWords(Handbook.standard(), journal.settings());
     }
 
@@ -65,18 +69,30 @@ public final class BulbsJson {
                 .number("inHand", now.inHand())
                 .number("potsScored", now.pots())
                 .decimal("meanScore", mean(now.mean()))
-                .list("winters", now.winters(), this::winter);
+                .list("winters", winters.winterByWinter(variety.id()), this::winter);
     }
 
     private static <E extends Enum<E>> Optional<E> unless(E nothing, E word) {
         return Optional.of(word).filter(one -> one != nothing);
     }
 
-    private Fields winter(Winter winter) {
+    private Fields winter(VarietyWinter winter) {
+        Optional<Proportion> counted = Optional.of(winter.bulbs()).filter(bulbs -> bulbs.of() > 0);
         return new Fields()
-                .text("season", named.season(winter.season()))
+                .text("season", named.season(winter.winter()))
+                .number("pots", winter.pots())
                 .numbers("scores", winter.scores())
-                .number("meanScore", winter.mean());
+                .decimal("meanScore", mean(winter.mean()))
+                .whole("flowered", counted.map(Proportion::hits))
+                .whole("planted", counted.map(Proportion::of))
+                .texts(
+                        "coldAt",
+                        winter.grown().stream()
+                                .flatMap(one -> one.coldAt().stream())
+                                .distinct()
+                                .map(named::place)
+                                .toList())
+                .text("noted", winter.noted());
     }
 
     private Fields purchase(Purchase purchase) {

@@ -20,12 +20,13 @@ public record GrownWords(Grown grown, Journal journal) {
 
     /** {@code cellar}; {@code none} where it had no cold. */
     public String coldAt() {
-        return grown.coldAt().map(new PotNames(journal)::place).orElse(grown.daysOfCold() == 0 ? "none" : NOT_WRITTEN);
+        boolean hadNone = grown.isTold() && grown.daysOfCold() == 0;
+        return grown.coldAt().map(new PotNames(journal)::place).orElse(hadNone ? "none" : NOT_WRITTEN);
     }
 
     /** In the cold, whole weeks. */
     public String weeks() {
-        return Long.toString(Math.round(Weeks.ofDays((double) grown.daysOfCold())));
+        return grown.isTold() ? Long.toString(Math.round(Weeks.ofDays((double) grown.daysOfCold()))) : NOT_WRITTEN;
     }
 
     public String pottingMix() {

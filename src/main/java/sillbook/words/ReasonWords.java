@@ -49,7 +49,7 @@ public record ReasonWords(Journal journal) implements Cases<String> {
 
     @Override
     public String onlyAt(Reason.OnlyAt reason) {
-        return place(reason.place()) + " only so far: try another place";
+        return "only in the " + place(reason.place()) + " so far";
     }
 
     @Override

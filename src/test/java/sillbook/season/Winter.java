@@ -479,6 +479,26 @@ public final class Winter {
         return outcome(Optional.of(variety(variety, "")), on, score);
     }
 
+    /** An outcome of the pot as a whole, its flowers counted. */
+    public Winter outcome(String on, int score, int flowers, String note) {
+        return eachPot(label -> {
+            Outcome bare = Outcome.notJudged(ids.next(), id(label), Optional.empty(), Day.on(day(on)));
+            put(new Outcome(
+                    bare.id(),
+                    bare.pot(),
+                    bare.variety(),
+                    bare.day(),
+                    Optional.of(score),
+                    Optional.of(flowers),
+                    bare.height(),
+                    bare.firstGood(),
+                    bare.lastGood(),
+                    bare.failure(),
+                    bare.impression(),
+                    note));
+        });
+    }
+
     /** An outcome of the pot as a whole, of how it failed at most. */
     public Winter outcomeWithoutScore(String on, Failure failure) {
         return eachPot(label -> put(Outcome.notJudged(ids.next(), id(label), Optional.empty(), Day.on(day(on)))

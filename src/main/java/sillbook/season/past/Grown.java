@@ -17,6 +17,7 @@ import sillbook.season.Bloom;
  * A variety in a pot in one winter, and how it did: what winters are compared by. A mixed pot is one for each variety in
  * it, a plant that lives on one for each of its winters.
  *
+ * @param isTold whether it was written where it stood, in the cold or out of it
  * @param coldAt where it stood longest in the cold; empty where it had none, or nobody wrote the place
  * @param daysOfCold in the cold, as written, whatever the place was like
  * @param bloom of the variety where it was written, else of the pot
@@ -28,6 +29,7 @@ public record Grown(
         Pot pot,
         Planting planting,
         Season winter,
+        boolean isTold,
         Optional<Id<Place>> coldAt,
         long daysOfCold,
         Bloom.Points bloom,

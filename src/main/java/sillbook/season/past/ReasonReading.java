@@ -38,17 +38,18 @@ final class ReasonReading {
         this.gaps = new BloomGaps(journal, outlook, winters);
     }
 
+    /** What takes the worth from a good score stands before it. */
     List<Reason> of(Variety variety) {
         List<Grown> grown = winters.of(variety.id());
         List<Grown> judged = judged(grown);
         Stream<Optional<? extends Reason>> reasons = Stream.of(
                 gaps.filledBy(variety.id()),
-                didWell(judged),
                 floppy(grown),
                 failedOnlyAt(judged),
+                Tally.of(grown).onlyAt().map(Reason.OnlyAt::new),
+                didWell(judged),
                 grown.isEmpty() ? Optional.of(new Reason.NeverTried()) : Optional.empty(),
                 judged.size() == 1 ? Optional.of(new Reason.OnePotOnly()) : Optional.empty(),
-                Tally.of(grown).onlyAt().map(Reason.OnlyAt::new),
                 scented(variety),
                 needsNoCold(variety),
                 suitsPots(variety),

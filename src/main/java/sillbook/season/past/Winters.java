@@ -77,6 +77,16 @@ public final class Winters {
         return only(grown -> grown.planting().variety().equals(variety));
     }
 
+    /** What was grown of a variety in each winter in which anything of it was, the first first. */
+    public List<VarietyWinter> winterByWinter(Id<Variety> variety) {
+        Map<Season, List<Grown>> winters = of(variety).stream()
+                .collect(Collectors.groupingBy(Grown::winter, LinkedHashMap::new, Collectors.toList()));
+        return winters.entrySet().stream()
+                .map(one -> new VarietyWinter(
+                        one.getKey(), one.getValue(), Outcomes.of(one.getValue()).flowered()))
+                .toList();
+    }
+
     private List<Grown> only(Predicate<Grown> which) {
         return all.stream().filter(which).toList();
     }
@@ -146,12 +156,20 @@ public final class Winters {
                 life.pot(),
                 planting,
                 year.began().map(journal::seasonOf).orElse(life.pot().season()),
+                isTold(life, year),
                 longestAt(cold),
                 cold.stream().mapToLong(phase -> phase.days().days()).sum(),
                 bloom(year.bloom(), planting.variety()),
                 phases(life, year, Stage.IN_BLOOM).stream().map(Phase::days).toList(),
                 isLast && life.isFailed(),
                 outcome(life.pot(), year, planting.variety()));
+    }
+
+    private static boolean isTold(PotLife life, Year year) {
+        return life.phases().stream()
+                .anyMatch(phase -> phase.stage() != Stage.WAITING
+                        && phase.happened()
+                        && year.contains(phase.days().start()));
     }
 
     private static List<Phase> phases(PotLife life, Year year, Stage stage) {

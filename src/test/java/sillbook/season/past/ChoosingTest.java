@@ -169,7 +169,7 @@ class ChoosingTest {
     @Test
     void onePlaceSoFarIsSaid() {
         grown(2024, "Tuesday Coat", "fridge", 3).grown(2025, "Tuesday Coat", "fridge", 4);
-        assertThat(because("Tuesday Coat")).containsExactly("fridge only so far: try another place");
+        assertThat(because("Tuesday Coat")).containsExactly("only in the fridge so far");
         grown(2025, "Tuesday Coat", "cellar", 3);
         assertThat(because("Tuesday Coat")).isEmpty();
     }
@@ -307,7 +307,7 @@ class ChoosingTest {
                 .containsExactly(
                         "For season 2027-28: nothing chosen.",
                         "'Marrow Lane': undecided; for 2026-27 chosen, 10 bulbs; ▪4.0 of 1 pot; one pot only: worth a second try",
-                        "'Inkwell': undecided; for 2026-27 set aside: too dear; ▪4.5 of 2 pots; fridge only so far: try another place");
+                        "'Inkwell': undecided; for 2026-27 set aside: too dear; ▪4.5 of 2 pots; only in the fridge so far");
 
         marked(inkwell, NEXT, new Undecided());
         assertThat(of("Inkwell").isSetAside()).isFalse();

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
+import sillbook.model.Id;
 import sillbook.model.Place.Sort;
 import sillbook.model.Season;
 import sillbook.season.Winter;
@@ -54,6 +55,44 @@ class WintersTest {
         assertThat(winters(house, "1 mar").all())
                 .extracting(grown -> grown.pot().label(), Grown::coldAt, Grown::rating)
                 .containsExactly(tuple("T2", Optional.empty(), Optional.empty()));
+    }
+
+    @Test
+    void aPotOfWhichOnlyTheOutcomeIsWrittenHadNobodyKnowsWhatCold() {
+        Winter house = house().pot("T1", "Marrow Lane", "tulip")
+                .outcome("1 mar", 4)
+                .pot("P1", "Linen Parade", "paperwhite")
+                .potted("1 nov", "sill")
+                .outcome("5 jan", 4);
+        assertThat(winters(house, "1 apr").all())
+                .extracting(grown -> grown.pot().label(), Grown::isTold, Grown::daysOfCold)
+                .containsExactly(tuple("P1", true, 0L), tuple("T1", false, 0L));
+    }
+
+    @Test
+    void aVarietyIsToldWinterByWinter() {
+        Winter house = house().of(2025)
+                .pot("T1", "Marrow Lane", "tulip")
+                .potted("1 oct", "cellar")
+                .outcome("1 mar", 4)
+                .pot("T2", "Marrow Lane", "tulip")
+                .potted("1 oct", "fridge")
+                .outcome("1 mar", 3)
+                .of(2026)
+                .pot("T1", "Marrow Lane", "tulip")
+                .potted("1 oct", "cellar")
+                .pot("H1", "Inkwell", "hyacinth")
+                .potted("1 oct", "cellar");
+        Winters winters = winters(house, "1 dec");
+        assertThat(winters.winterByWinter(winters.all().get(0).planting().variety()))
+                .extracting(
+                        VarietyWinter::winter,
+                        VarietyWinter::pots,
+                        VarietyWinter::scores,
+                        one -> one.mean().orElse(0))
+                .containsExactly(
+                        tuple(new Season(2025), 2, List.of(4, 3), 3.5), tuple(FIRST, 1, List.<Integer>of(), 0.0));
+        assertThat(winters.winterByWinter(new Id<>(99, 99))).isEmpty();
     }
 
     @Test

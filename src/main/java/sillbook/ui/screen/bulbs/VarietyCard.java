@@ -9,6 +9,7 @@ import sillbook.model.Id;
 import sillbook.model.Purchase;
 import sillbook.model.Variety;
 import sillbook.season.VarietyNow;
+import sillbook.season.past.Shared;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
@@ -16,8 +17,10 @@ import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
+import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.grown.PotsBehind;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
@@ -65,6 +68,8 @@ public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
                 .withAside(aside(state))
                 .withFoot(
                         Action.ARRIVED,
+                        Action.OPEN_POTS,
+                        Action.CHOOSE_VARIETY,
                         Action.CORRECT,
                         Action.NEW_PURCHASE,
                         Action.JOT,
@@ -85,12 +90,25 @@ public record VarietyCard(Id<Variety> variety, Cursor cursor) implements Layer {
                 state,
                 key -> new VarietyCard(
                         variety, cursor.pressed(key, rows(state), state.body().rows()))));
-        purchase(state).flatMap(bought -> BulbOffers.arrived(state, bought)).ifPresent(offers::add);
+        offers.add(purchase(state)
+                .flatMap(bought -> BulbOffers.arrived(state, bought))
+                .orElseGet(() -> pots(state)));
         Optional<Thing> about = purchase(state).isPresent() ? thing(state) : Optional.of(new Thing.OfVariety(variety));
         Optional<Variety> known = now(state).map(VarietyNow::variety);
         new BulbOffers(state, about, known, correction(state, known))
                 .offers().stream().map(offer -> said(state, offer)).forEach(offers::add);
         return offers;
+    }
+
+    /** All pots of it there ever were; on a winter with the cursor on that winter's first. */
+    private Offer pots(State state) {
+        PotsBehind all = PotsBehind.of(new Shared.OfVariety(variety));
+        PotsBehind pots = thing(state)
+                .flatMap(thing -> VarietyCardRows.winter(state, variety, thing))
+                .map(winter -> all.at(state, winter.grown().get(0).pot().id()))
+                .orElse(all);
+        return Offer.of(Action.OPEN_POTS, () -> Step.to(state.laid(pots)))
+                .offIf(state.almanac().winters().of(variety).isEmpty(), "no pot of it grew yet");
     }
 
     /** A figure of one's own over the one shown; a purchase or a note as it really was; else the variety. */

@@ -9,12 +9,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sillbook.model.Id;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
 import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
+import sillbook.season.past.VarietyWinter;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
@@ -107,10 +109,24 @@ final class VarietyCardRows {
     /** Winter by winter, the last first. */
     private void record() {
         labelled("Record", RecordWords.total(now));
-        List<VarietyNow.Winter> winters = new ArrayList<>(now.winters());
+        List<VarietyWinter> winters = new ArrayList<>(state.almanac().winters().winterByWinter(variety.id()));
         Collections.reverse(winters);
-        winters.forEach(winter ->
-                labelled("", winter.season().name(settings.seasonStart()) + "  " + RecordWords.winter(winter)));
+        if (!winters.isEmpty()) {
+            rows.add(Row.of(RecordLine::heading));
+        }
+        winters.forEach(winter -> rows.add(
+                Row.of(thing(winter), new RecordLine(winter, state.journal())).withMark(Labelled.TEXT)));
+    }
+
+    private static Thing thing(VarietyWinter winter) {
+        return new Thing.Named("winter " + winter.winter().year());
+    }
+
+    /** The winter a thing of the card stands for; empty when it is none. */
+    static Optional<VarietyWinter> winter(State state, Id<Variety> variety, Thing thing) {
+        return state.almanac().winters().winterByWinter(variety).stream()
+                .filter(winter -> thing(winter).equals(thing))
+                .findFirst();
     }
 
     private void purchases() {

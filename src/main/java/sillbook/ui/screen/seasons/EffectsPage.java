@@ -20,6 +20,7 @@ import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
+import sillbook.ui.screen.grown.PotsBehind;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;

@@ -14,10 +14,12 @@ import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Event;
 import sillbook.model.Happening;
+import sillbook.model.Happening.End;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Length;
+import sillbook.model.Place.Sort;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Money;
 import sillbook.model.Season;
@@ -43,6 +45,23 @@ final class GrowersShelf {
         edits.add(new Edit.Put(bought(903, find(scored, "Inkwell"), 2026, 12, Purchase.State.ORDERED)));
         edits.add(new Edit.Put(noted(904, find(scored, "Marrow Lane"))));
         return scored.with(edits);
+    }
+
+    /** One variety over three winters: failed, judged and counted in two places, and growing. */
+    static Journal recorded() {
+        Winter told = winter().place("cellar", Sort.CELLAR).place("garage fridge", Sort.FRIDGE);
+        told.of(2024).pot("T1", "Marrow Lane", "tulip/Triumph").closed("1 feb", End.FAILED);
+        told.of(2025);
+        judged(told, "T1", "cellar", 4, 5, "");
+        judged(told, "T2", "garage fridge", 3, 4, "short in the cellar");
+        return told.of(2026)
+                .pot("T1", "Marrow Lane", "tulip/Triumph")
+                .potted("5 oct", "cellar")
+                .journal();
+    }
+
+    private static void judged(Winter told, String label, String place, int score, int flowers, String note) {
+        told.pot(label, "Marrow Lane", "tulip/Triumph").potted("5 oct", place).outcome("1 mar", score, flowers, note);
     }
 
     private static Winter outcomes() {

@@ -74,8 +74,34 @@ class VarietyCardTest {
     void theRecordIsToldWinterByWinter() {
         assertThat(all(card("Marrow Lane")))
                 .contains(" Record ▪3.5 of 4 pots")
-                .contains("2025-26 ▪3.0 of 1 pot: 3")
-                .contains("2024-25 ▪3.5 of 2 pots: 4, 3");
+                .containsPattern("2025-26 +1 +3.0 ")
+                .containsPattern("2024-25 +2 +3.5 ");
+    }
+
+    @Test
+    void aWinterHasPotsScoreFlowersPlacesAndNotes() {
+        Desk record = card(GrowersShelf.recorded(), "Marrow Lane");
+        Golden.check("variety-card-record", record.state());
+        assertThat(all(record))
+                .containsPattern("2026-27 +1 +\\? +\\? +cellar")
+                .containsPattern("2025-26 +2 +3\\.5 +9 of 10 +cellar, garage fridge +short in the cellar")
+                .containsPattern("2024-25 +1 +failed +\\? +\\?");
+    }
+
+    @Test
+    void enterOnAWinterOpensItsPotsAmongAll() {
+        Desk record = on(card(GrowersShelf.recorded(), "Marrow Lane"), "2025-26");
+        assertThat(record.line(43)).contains("Enter the pots");
+        assertThat(all(record.press("Enter"))).contains("'Marrow Lane'  2 winters, 3 pots: 1 well, 1 fair, 1 failed");
+        assertThat(cursorLine(record)).contains("2025-26 T1");
+        assertThat(all(record.press("Enter"))).contains("outcome 4 of 5");
+        assertThat(cursorLine(record.press("Esc", "Esc"))).contains("2025-26");
+    }
+
+    @Test
+    void whatNeverGrewHasNoPotsBehindIt() {
+        Desk never = card("Tin Starling");
+        assertThat(never.press("Enter").line(41)).contains("The pots is off just now: no pot of it grew yet.");
     }
 
     @Test

@@ -94,7 +94,7 @@ class SeasonsPageTest {
                 .press("6");
         assertThat(one.line(4)).isEqualTo(" What did well  1 winter, 1 pot: 1 well");
         assertThat(one.line(22)).contains("1 pot in 1 winter, 1 well.");
-        assertThat(all(one.press("Enter"))).contains("2025-26 T1").contains("none");
+        assertThat(all(one.press("Enter"))).containsPattern("2025-26 T1 +\\? +\\? ");
     }
 
     @Test

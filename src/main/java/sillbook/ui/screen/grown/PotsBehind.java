@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.ui.screen.seasons;
+package sillbook.ui.screen.grown;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +34,11 @@ public record PotsBehind(Shared what, Cursor cursor) implements Layer {
 
     public static PotsBehind of(Shared what) {
         return new PotsBehind(what, Cursor.FIRST);
+    }
+
+    /** The same with the cursor on that pot. */
+    public PotsBehind at(State state, Id<Pot> pot) {
+        return new PotsBehind(what, list(state).to(Thing.of(pot), state.body().rows()));
     }
 
     @Override

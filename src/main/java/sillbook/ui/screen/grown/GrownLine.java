@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.ui.screen.seasons;
+package sillbook.ui.screen.grown;
 
 import sillbook.model.Journal;
 import sillbook.season.past.Grown;
