@@ -16,7 +16,10 @@ class ChoosingIT {
             terminal.press("6").waitFor("What did well").press("v").waitFor("C choosing");
             terminal.press("c").waitFor("2 chosen, 34 bulbs");
 
-            found(terminal, "inkwell").press("c").waitFor("'Inkwell' chosen for 2027-28").waitFor("3 chosen");
+            found(terminal, "inkwell")
+                    .press("c")
+                    .waitFor("'Inkwell' chosen for 2027-28")
+                    .waitFor("3 chosen");
             found(terminal, "linen parade").press("c").waitFor("4 chosen");
             found(terminal, "night marbles").press("-").waitFor("'Night Marbles' chosen for 2027-28, 23 bulbs");
             found(terminal, "umbrella street").press("x").waitFor("Set 'Umbrella Street' aside");

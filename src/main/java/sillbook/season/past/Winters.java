@@ -83,7 +83,9 @@ public final class Winters {
                 .collect(Collectors.groupingBy(Grown::winter, LinkedHashMap::new, Collectors.toList()));
         return winters.entrySet().stream()
                 .map(one -> new VarietyWinter(
-                        one.getKey(), one.getValue(), Outcomes.of(one.getValue()).flowered()))
+                        one.getKey(),
+                        one.getValue(),
+                        Outcomes.of(one.getValue()).flowered()))
                 .toList();
     }
 

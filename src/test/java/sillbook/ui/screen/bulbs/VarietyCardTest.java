@@ -84,7 +84,7 @@ class VarietyCardTest {
         Golden.check("variety-card-record", record.state());
         assertThat(all(record))
                 .containsPattern("2026-27 +1 +\\? +\\? +cellar")
-                .containsPattern("2025-26 +2 +3\\.5 +9 of 10 +cellar, garage fridge +short in the cellar")
+                .containsPattern("2025-26 +2 +3\\.5 +9 of 10 +cellar, garage fridge +short in the cel\\.\\.")
                 .containsPattern("2024-25 +1 +failed +\\? +\\?");
     }
 
