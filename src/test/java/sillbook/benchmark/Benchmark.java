@@ -33,9 +33,12 @@ public final class Benchmark {
 
     private static void measure(String program, Path folder) throws IOException {
         Path journal = folder.resolve("ten-seasons.sillbook");
-        tenSeasons(journal);
+        seasons(journal, InventedSeasons.TEN);
         System.out.println(new FirstFrame(program, folder).measure(journal));
         System.out.println(new KeyLatency(program, folder).measure(journal));
+        Path thirty = folder.resolve("thirty-seasons.sillbook");
+        seasons(thirty, InventedSeasons.THIRTY);
+        System.out.println(new SeasonsSpeed(program).measure(thirty));
         System.out.println(new EffectsSpeed(folder).measure());
         System.out.println("bytes a frame   held to 1.3 times the ideal by the tests of sillbook.ui.terminal");
     }
@@ -46,14 +49,14 @@ public final class Benchmark {
         }
     }
 
-    private static void tenSeasons(Path journal) {
+    private static void seasons(Path journal, InventedSeasons.Shape shape) {
         Clock clock = Clock.systemUTC();
         Bookshelf shelf = new Bookshelf(
                 new SqliteStorage(journal.resolveSibling("cache")),
                 clock,
                 Bookshelf.randomIds(),
                 (content, pot, day) -> List.of());
-        shelf.begin(journal, TenSeasons.until(LocalDate.now(clock), clock.getZone()))
+        shelf.begin(journal, InventedSeasons.until(LocalDate.now(clock), clock.getZone(), shape))
                 .close();
     }
 }

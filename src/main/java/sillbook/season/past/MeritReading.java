@@ -3,6 +3,7 @@ package sillbook.season.past;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,7 @@ final class MeritReading {
     private final Optional<FactorEffects> factor;
     private final Map<Influence, List<Grown>> grown;
     private final TieReading ties;
+    private final Map<Influence, Merit.Level> levels;
 
     MeritReading(Trials trials, Trait trait, Optional<Effects> effects) {
         this.trials = trials;
@@ -37,6 +39,7 @@ final class MeritReading {
         this.factor = effects.map(known -> known.factor(trait.name()));
         this.grown = trials.byInfluence(trait);
         this.ties = new TieReading(trials, trait);
+        this.levels = levels();
     }
 
     Merits merits() {
@@ -54,30 +57,35 @@ final class MeritReading {
 
     private Merit merit(Influence influence) {
         List<Grown> with = grown.getOrDefault(influence, List.of());
-        Optional<Merit.Level> level = level(influence);
+        Optional<Merit.Level> level = Optional.ofNullable(levels.get(influence));
         return new Merit(influence, with, level, level.isPresent() ? notToldFrom(influence) : List.of(), onlyAt(with));
     }
 
-    private Optional<Merit.Level> level(Influence influence) {
-        return ties.isWithheld(influence)
-                ? Optional.empty()
-                : factor.flatMap(known -> known.level(Trials.name(influence)))
-                        .map(level -> new Merit.Level(level.score(), level.eighty()));
+    /** Of those that are known and can be told, in the order they first occur. */
+    private Map<Influence, Merit.Level> levels() {
+        Map<Influence, Merit.Level> levels = new LinkedHashMap<>();
+        grown.keySet().stream()
+                .filter(influence -> influence.isKnown() && !ties.isWithheld(influence))
+                .forEach(influence -> factor.flatMap(known -> known.level(trials.name(influence)))
+                        .ifPresent(level -> levels.put(influence, new Merit.Level(level.score(), level.eighty()))));
+        return levels;
     }
 
     private List<Influence> notToldFrom(Influence influence) {
-        return grown.keySet().stream()
-                .filter(other -> other.isKnown() && level(other).isPresent())
-                .filter(other -> difference(influence, other)
-                        .filter(found -> Math.max(found.better(), 1 - found.better()) < SURE)
-                        .isPresent())
-                .sorted(Comparator.comparingDouble(other -> Math.abs(
-                        difference(influence, other).map(Difference::value).orElse(0.0))))
+        Map<Influence, Double> apart = new LinkedHashMap<>();
+        for (Influence other : levels.keySet()) {
+            difference(influence, other)
+                    .filter(found -> Math.max(found.better(), 1 - found.better()) < SURE)
+                    .ifPresent(found -> apart.put(other, Math.abs(found.value())));
+        }
+        return apart.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
                 .toList();
     }
 
     private Optional<Difference> difference(Influence one, Influence other) {
-        return factor.flatMap(known -> known.difference(Trials.name(one), Trials.name(other)));
+        return factor.flatMap(known -> known.difference(trials.name(one), trials.name(other)));
     }
 
     private Optional<Influence> onlyAt(Collection<Grown> with) {
@@ -97,7 +105,7 @@ final class MeritReading {
         }
         Map<String, Influence> places = trials.byInfluence(Trait.PLACE).keySet().stream()
                 .filter(Influence::isKnown)
-                .collect(Collectors.toMap(Trials::name, place -> place));
+                .collect(Collectors.toMap(trials::name, place -> place));
         return effects.orElseThrow().factor(Trait.PLACE.name()).levels().stream()
                 .filter(level -> places.containsKey(level.level()))
                 .max(Comparator.comparingDouble(

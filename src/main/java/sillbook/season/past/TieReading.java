@@ -20,17 +20,19 @@ final class TieReading {
     private final Map<String, Influence> names = new HashMap<>();
     private final List<Tie> ties;
     private final Set<Influence> apart = new HashSet<>();
+    private final boolean isAllApart;
 
     TieReading(Trials trials, Trait trait) {
         this.trials = trials;
         this.trait = trait;
-        trials.byInfluence(trait).keySet().forEach(influence -> names.put(Trials.name(influence), influence));
+        trials.byInfluence(trait).keySet().forEach(influence -> names.put(trials.name(influence), influence));
         this.ties = trials.confounding().stream()
                 .flatMap(found -> found.factors().stream())
                 .filter(found -> found.factor().equals(trait.name()))
                 .flatMap(this::read)
                 .toList();
         ties.forEach(tie -> apart.addAll(tie.these()));
+        this.isAllApart = !apart.isEmpty() && scored() == apart.size() + 1;
     }
 
     List<Tie> ties() {
@@ -39,7 +41,7 @@ final class TieReading {
 
     /** Whether it stands apart from those it would be compared with. */
     boolean isWithheld(Influence influence) {
-        return apart.contains(influence) || (!apart.isEmpty() && scored() == apart.size() + 1);
+        return apart.contains(influence) || isAllApart;
     }
 
     private long scored() {
@@ -79,7 +81,7 @@ final class TieReading {
     }
 
     private boolean isIn(List<String> group, Grown one) {
-        return group.contains(Trials.name(trials.influence(trait, one)));
+        return group.contains(trials.name(trials.influence(trait, one)));
     }
 
     /** What of another trait only these pots had. */

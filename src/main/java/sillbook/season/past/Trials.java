@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import sillbook.model.Journal;
 import sillbook.reckon.effects.Averaging;
@@ -27,6 +28,7 @@ public final class Trials {
     /** The work grows with the third power of it. */
     private static final int MOST_INFLUENCES = 400;
 
+    private final Map<Influence, String> names = new ConcurrentHashMap<>();
     private final Journal journal;
     private final List<Grown> grown;
     private final List<Grown> scored;
@@ -92,9 +94,9 @@ public final class Trials {
                 traits.stream().map(trait -> name(trait.of(one, journal))).toList());
     }
 
-    /** What the sums call it. */
-    static String name(Influence influence) {
-        return influence.toString();
+    /** What the sums call it; made once for each, not for each of its pots. */
+    String name(Influence influence) {
+        return names.computeIfAbsent(influence, Object::toString);
     }
 
     /** All that was grown with each of a trait's influences, scored or not, in the order they first occur. */

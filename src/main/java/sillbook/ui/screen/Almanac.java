@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
@@ -49,7 +50,7 @@ public final class Almanac {
     private final Lazy<Trials> trials;
     private final Lazy<Optional<Effects>> quick;
     private final Map<Trait, Merits> merits = new EnumMap<>(Trait.class);
-    private final Map<By, List<Tallied>> tallied = new EnumMap<>(By.class);
+    private final Map<By, List<Tallied>> tallied = new ConcurrentHashMap<>();
     private final Map<Season, List<PotLine>> lines = new HashMap<>();
     private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
     private final Map<Season, Sill> sills = new HashMap<>();
@@ -68,7 +69,7 @@ public final class Almanac {
         quick = new Lazy<>(() -> trials().quick());
     }
 
-    /** What is kept once it was worked out. */
+    /** What is kept once it was worked out, by whichever thread asks first. */
     private static final class Lazy<T> {
         private final Supplier<T> working;
         private @Nullable T value;
@@ -77,7 +78,7 @@ public final class Almanac {
             this.working = working;
         }
 
-        T get() {
+        synchronized T get() {
             T known = value;
             if (known == null) {
                 known = working.get();
@@ -112,6 +113,11 @@ public final class Almanac {
     /** All that was ever grown. */
     public Winters winters() {
         return winters.get();
+    }
+
+    /** Works out ahead, on any thread, what Seasons opens with: the more winters, the longer it takes. */
+    void readAhead() {
+        tallied(By.VARIETY);
     }
 
     /** The scored pots as an experiment. */

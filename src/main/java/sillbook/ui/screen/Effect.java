@@ -30,6 +30,8 @@ public sealed interface Effect {
 
         R average(Average effect);
 
+        R readAhead(ReadAhead effect);
+
         R quit(Quit effect);
 
         R suspend(Suspend effect);
@@ -128,6 +130,19 @@ public sealed interface Effect {
         /** Does the work. */
         public Message answer() {
             return Message.Averaged.of(trials);
+        }
+    }
+
+    /** Work out what the next page will want, while nobody waits for it; not answered. */
+    record ReadAhead(Almanac almanac) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.readAhead(this);
+        }
+
+        /** Does the work. */
+        public void work() {
+            almanac.readAhead();
         }
     }
 

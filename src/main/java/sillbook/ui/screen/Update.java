@@ -65,7 +65,8 @@ record Update(State state) implements Message.Cases<Step> {
 
     @Override
     public Step changed(Message.Changed message) {
-        return Step.to(settled(state.with(message.now()), Cause.ELSEWHERE));
+        State after = settled(state.with(message.now()), Cause.ELSEWHERE);
+        return Step.to(after, new Effect.ReadAhead(after.almanac()));
     }
 
     @Override

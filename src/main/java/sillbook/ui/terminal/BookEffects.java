@@ -183,6 +183,12 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         }
 
         @Override
+        public Optional<Message> readAhead(Effect.ReadAhead effect) {
+            effect.work();
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Message> quit(Effect.Quit effect) {
             return Optional.empty();
         }

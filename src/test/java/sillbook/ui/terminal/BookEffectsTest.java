@@ -19,8 +19,11 @@ import sillbook.app.Book;
 import sillbook.app.Bookshelf;
 import sillbook.store.Backups;
 import sillbook.store.sqlite.SqliteStorage;
+import sillbook.ui.screen.Almanac;
 import sillbook.ui.screen.Copy;
+import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Effect;
+import sillbook.ui.screen.GrowersWinter;
 import sillbook.ui.screen.Message;
 
 /** What is done to the open book beside what the screens ask for. */
@@ -45,11 +48,14 @@ class BookEffectsTest {
                 (journal, pots, madeOn) -> List.of());
         Book book = shelf.begin(file());
         BookEffects.OnTable table = new BookEffects.OnTable(book, new Copy(file().toString(), isDemo, false));
-        BookEffects.Library none = new BookEffects.Library(
-                colours -> noOther(), colours -> noOther(), name -> noOther(), name -> new Message.Failed(name));
-        try (BookEffects effects = new BookEffects(none, Optional.of(table))) {
+        try (BookEffects effects = new BookEffects(none(), Optional.of(table))) {
             effects.carryOut(new Effect.ReadRest(), answers::add);
         }
+    }
+
+    private static BookEffects.Library none() {
+        return new BookEffects.Library(
+                colours -> noOther(), colours -> noOther(), name -> noOther(), name -> new Message.Failed(name));
     }
 
     private static BookEffects.OnTable noOther() {
@@ -62,6 +68,16 @@ class BookEffectsTest {
 
         assertThat(answers).singleElement().isInstanceOf(Message.Changed.class);
         assertThat(Backups.of(file()).ofDay(TODAY)).isRegularFile();
+    }
+
+    @Test
+    void whatIsWorkedOutAheadIsNotAnswered() {
+        Almanac almanac = Desk.over(GrowersWinter.told().journal()).state().almanac();
+        try (BookEffects effects = new BookEffects(none(), Optional.empty())) {
+            effects.carryOut(new Effect.ReadAhead(almanac), answers::add);
+        }
+
+        assertThat(answers).isEmpty();
     }
 
     @Test

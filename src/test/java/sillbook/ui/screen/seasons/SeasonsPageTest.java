@@ -8,8 +8,11 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Journal;
 import sillbook.model.Settings;
+import sillbook.season.past.By;
 import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Golden;
+import sillbook.ui.screen.Message;
 
 class SeasonsPageTest {
     private final Desk desk = Desk.over(PastWinters.journal()).press("6");
@@ -102,5 +105,15 @@ class SeasonsPageTest {
         desk.press("Down", "Down");
         assertThat(desk.line(8)).startsWith("▸");
         assertThat(desk.press("Enter", "Down").line(7)).startsWith("▸   2024-25 D1");
+    }
+
+    @Test
+    void whatItOpensWithIsWorkedOutAheadOnceAllIsRead() {
+        Desk desk = Desk.over(PastWinters.journal());
+        desk.tell(new Message.Changed(desk.state().shown()));
+
+        assertThat(desk.effects()).singleElement().satisfies(effect -> ((Effect.ReadAhead) effect).work());
+        assertThat(desk.state().almanac().tallied(By.VARIETY)).isNotEmpty();
+        assertThat(desk.press("6").line(4)).startsWith(" What did well");
     }
 }
