@@ -12,10 +12,12 @@ import sillbook.change.Change;
 import sillbook.change.Decision;
 import sillbook.change.Hand;
 import sillbook.change.Step;
+import sillbook.model.Edit;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.Pot;
+import sillbook.season.past.Settling;
 import sillbook.store.Backups;
 import sillbook.store.Snapshot;
 import sillbook.store.Steps;
@@ -110,8 +112,18 @@ public final class Book implements Page, AutoCloseable {
                 decide(change).fold(this::commit, refusal -> Optional.of(new Result.Refused(refusal.sentence()))));
     }
 
-    private Optional<Result> commit(Step step) {
+    private Optional<Result> commit(Step decided) {
+        Step step = settled(decided);
         return follow(store.commit(known.revision(), step, foretold(step), desk.now()), "There is nothing to do.");
+    }
+
+    /** With the first that is foretold in a season is written how far its windows are to be believed. */
+    private Step settled(Step step) {
+        return step.pottedOrMoved(journal()).isEmpty()
+                ? step
+                : Settling.due(journal(), today(), store::keptWindows, desk.ids())
+                        .map(windows -> step.with(new Edit.Put(windows)))
+                        .orElse(step);
     }
 
     private List<KeptWindow> foretold(Step step) {

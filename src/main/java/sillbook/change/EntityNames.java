@@ -11,6 +11,7 @@ import sillbook.model.Journal;
 import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
+import sillbook.model.PastWindows;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
@@ -38,7 +39,8 @@ final class EntityNames {
             named(SpanReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),
             named(Outcome.class, EntityNames::outcome),
             named(Wish.class, (journal, wish) -> "wish for " + wishedFor(wish)),
-            named(Choice.class, EntityNames::choice));
+            named(Choice.class, EntityNames::choice),
+            named(PastWindows.class, (journal, windows) -> "windows before " + Said.season(journal, windows.season())));
 
     private EntityNames() {}
 

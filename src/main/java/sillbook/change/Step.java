@@ -21,6 +21,11 @@ public record Step(String name, List<Edit> edits) implements Decision {
         edits = List.copyOf(edits);
     }
 
+    /** The same, and one thing more. */
+    public Step with(Edit more) {
+        return new Step(name, Stream.concat(edits.stream(), Stream.of(more)).toList());
+    }
+
     /** The pots it pots or moves. What is foretold of them then is kept with it. */
     public List<Id<Pot>> pottedOrMoved(Journal before) {
         return edits.stream()

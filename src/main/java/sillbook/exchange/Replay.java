@@ -12,12 +12,14 @@ import sillbook.change.Refusal;
 import sillbook.change.Step;
 import sillbook.exchange.DatedLines.Dated;
 import sillbook.handbook.Handbook;
+import sillbook.model.Edit;
 import sillbook.model.Id;
 import sillbook.model.Ids;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.Pot;
 import sillbook.season.Outlook;
+import sillbook.season.past.Settling;
 import sillbook.words.Complaint;
 import sillbook.words.line.Bench;
 import sillbook.words.line.LineReading;
@@ -71,14 +73,14 @@ final class Replay {
             throw new IllegalArgumentException(
                     file + ", line " + line.number() + ", '" + line.text() + "': " + refusal.sentence());
         });
-        Journal before = journal;
+        List<Id<Pot>> foretold = step.pottedOrMoved(journal);
+        if (!foretold.isEmpty()) {
+            Settling.due(journal, day, this::kept, ids)
+                    .ifPresent(windows -> journal = journal.with(List.of(new Edit.Put(windows))));
+        }
         journal = journal.with(step.edits());
-        keep(step.pottedOrMoved(before));
-    }
-
-    private void keep(List<Id<Pot>> pots) {
-        if (!pots.isEmpty()) {
-            kept.addAll(outlook().windowsToKeep(pots));
+        if (!foretold.isEmpty()) {
+            kept.addAll(outlook().windowsToKeep(foretold));
         }
     }
 

@@ -23,7 +23,8 @@ public sealed interface Entity<T extends Entity<T>>
                 SpanReading,
                 Outcome,
                 Wish,
-                Choice {
+                Choice,
+                PastWindows {
     Id<T> id();
 
     /** The entries of the same journal that this one names; they must be there as long as it is. */

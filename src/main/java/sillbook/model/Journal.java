@@ -165,6 +165,13 @@ public final class Journal {
                 .filter(last -> last.season().equals(season) || last.isSetAside());
     }
 
+    /** How true the windows before a season were; empty where that is not settled. */
+    public Optional<PastWindows> pastWindows(Season season) {
+        return all(PastWindows.class).all().stream()
+                .filter(windows -> windows.season().equals(season))
+                .findFirst();
+    }
+
     /** What happened to a pot, place or other subject, in the order of history. */
     public List<Event> history(Subject subject) {
         Map<Subject, List<Event>> known = histories;

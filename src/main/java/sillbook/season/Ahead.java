@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
+import sillbook.handbook.Origin;
 import sillbook.model.Id;
 import sillbook.model.KeptWindow;
 import sillbook.model.Pot;
@@ -28,10 +29,18 @@ public record Ahead(Stage stage, Window window, List<Ground> restsOn, Optional<F
     /** The same as it is kept for later. */
     KeptWindow kept(Id<Pot> pot, LocalDate madeOn) {
         Stream<String> grounds = restsOn.stream().map(ground -> ground.name().toLowerCase(Locale.ROOT));
-        Stream<String> origin = figure.stream()
-                .map(held -> held.name().key() + " (" + held.origin().word() + ")");
+        Stream<String> origin = figure.stream().map(held -> held.name().key() + bracketed(held.origin()));
         String basis = Stream.concat(grounds, origin).collect(Collectors.joining(", "));
         return new KeptWindow(pot, stage, madeOn, window.earliest(), window.likely(), window.latest(), basis);
+    }
+
+    /** Whether the figure that was added last to a window that was kept had been learnt. */
+    public static boolean isLearnt(KeptWindow kept) {
+        return kept.basis().endsWith(bracketed(Origin.LEARNT_FOR_KIND));
+    }
+
+    private static String bracketed(Origin origin) {
+        return " (" + origin.word() + ")";
     }
 
     /** What a coming day rests on, beside a figure. */

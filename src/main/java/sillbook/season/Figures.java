@@ -30,7 +30,9 @@ import sillbook.model.Variety;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.MixedPot;
 import sillbook.reckon.dates.Need;
+import sillbook.reckon.effects.Proportion;
 import sillbook.reckon.stages.DayChances;
+import sillbook.reckon.stages.Widening;
 
 /**
  * The figures that hold in a journal: the grower's own, typed or learnt, over the handbook's, each with where it comes
@@ -41,6 +43,8 @@ public final class Figures {
     static final double MOST_WEEKS = 520;
 
     private static final int DAYS_IN_WEEK = 7;
+
+    private static final double HUNDREDTHS = 100;
 
     /**
      * Taken for granted where nobody published, or wrote, how long the flowers last: one to two weeks in a room (common
@@ -76,7 +80,7 @@ public final class Figures {
     private Figures(Journal journal, Handbook handbook, LocalDate today) {
         this.journal = journal;
         this.handbook = handbook;
-        this.learning = new Learning(new OwnLengths(journal, today), this::published);
+        this.learning = new Learning(new OwnLengths(journal, today), this::published, widening(journal, today));
         this.own = new Typed(journal, learning);
         for (OwnKind kind : journal.ownKinds().all()) {
             kind.like().ifPresent(like -> likes.put(kind.name().toLowerCase(Locale.ROOT), like));
@@ -86,6 +90,13 @@ public final class Figures {
     /** The figures as they hold on a day; what is written for later days has taught nothing yet. */
     public static Figures of(Journal journal, Handbook handbook, LocalDate today) {
         return new Figures(journal, handbook, today);
+    }
+
+    /** By how much what was learnt is widened on a day. */
+    public static Widening widening(Journal journal, LocalDate day) {
+        return journal.pastWindows(journal.seasonOf(day))
+                .map(past -> new Widening(new Proportion(past.held(), past.of()), past.reach() / HUNDREDTHS))
+                .orElse(Widening.NONE);
     }
 
     /** What the grower said of figures, and what own pots taught. */

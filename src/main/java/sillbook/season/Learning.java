@@ -10,6 +10,7 @@ import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.model.Kind;
 import sillbook.model.OwnFigure.Scope;
+import sillbook.reckon.stages.Widening;
 
 /**
  * What own pots teach, each length worked out when it is first asked for.
@@ -20,12 +21,14 @@ import sillbook.model.OwnFigure.Scope;
 final class Learning {
     private final OwnLengths lengths;
     private final BiFunction<Kind, FigureName, Optional<FigureInForce>> published;
+    private final Widening widening;
     private final Map<List<Object>, Optional<LearntLength>> known = new ConcurrentHashMap<>();
 
     /** What is learnt from some lengths, and what was published for a kind before. */
-    Learning(OwnLengths lengths, BiFunction<Kind, FigureName, Optional<FigureInForce>> published) {
+    Learning(OwnLengths lengths, BiFunction<Kind, FigureName, Optional<FigureInForce>> published, Widening widening) {
         this.lengths = lengths;
         this.published = published;
+        this.widening = widening;
     }
 
     /** Empty where too few lengths are known to learn from, or the figure is none that is learnt. */
@@ -41,6 +44,8 @@ final class Learning {
         List<OwnLength> own = lengths.of(scope, kind, name, needsCold);
         return own.size() < LearntLength.LEAST
                 ? Optional.empty()
-                : published.apply(scope.kind().orElse(kind), name).map(figure -> new LearntLength(scope, figure, own));
+                : published
+                        .apply(scope.kind().orElse(kind), name)
+                        .map(figure -> new LearntLength(scope, figure, own, widening));
     }
 }

@@ -13,6 +13,7 @@ import sillbook.reckon.stages.Outliers;
 import sillbook.reckon.stages.Sample;
 import sillbook.reckon.stages.StudentT;
 import sillbook.reckon.stages.ThreePoints;
+import sillbook.reckon.stages.Widening;
 
 /**
  * A length learnt from own pots: what was published moved by how long it took so far.
@@ -20,8 +21,9 @@ import sillbook.reckon.stages.ThreePoints;
  * @param scope the variety, or the kind, of the pots
  * @param published what it grew from, in the unit of the figure
  * @param own at least {@link #LEAST}, the oldest first
+ * @param widening what the windows before teach of those to come
  */
-public record LearntLength(Scope scope, FigureInForce published, List<OwnLength> own) {
+public record LearntLength(Scope scope, FigureInForce published, List<OwnLength> own, Widening widening) {
     /** From so many own lengths on what was learnt holds; a judgement of ours. */
     static final int LEAST = 3;
 
@@ -54,9 +56,14 @@ public record LearntLength(Scope scope, FigureInForce published, List<OwnLength>
         return NormalInverseGamma.before(points(published));
     }
 
-    /** How long it takes next time, in days. */
-    public StudentT next() {
+    /** How long it takes next time, in days, by the own lengths alone. */
+    public StudentT asLearnt() {
         return before().after(Sample.of(days())).next();
+    }
+
+    /** The same, as far as it is believed: the windows of all learnt lengths are made of this. */
+    public StudentT next() {
+        return asLearnt().widened(widening.by());
     }
 
     /** The days that one time in ten are not reached, the middle, and those that one time in ten are passed. */

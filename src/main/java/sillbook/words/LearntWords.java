@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import sillbook.reckon.effects.Proportion;
 import sillbook.reckon.stages.NormalInverseGamma;
 import sillbook.reckon.stages.StudentT;
+import sillbook.reckon.stages.Widening;
 import sillbook.season.LearntLength;
 import sillbook.season.OwnLength;
 import sillbook.season.WhyLearnt;
@@ -70,9 +72,22 @@ public final class LearntWords {
                         Days.date(one.from()) + " " + one.from().getYear(),
                         names.labels(one.pots()) + (outliers.contains(one) ? ", far from the others" : ""),
                         tenths(one.days()) + " days")));
+        widened(length.widening()).ifPresent(sum::add);
         StudentT next = length.next();
         sum.add(new Line("next", "give or take " + tenths(next.scale()) + " days", tenths(next.centre()) + " days"));
         return sum;
+    }
+
+    /** {@code widened by 1.3: the last 22 windows held 13 times}; empty where nothing is. */
+    private static Optional<Line> widened(Widening widening) {
+        Proportion held = widening.held();
+        return Optional.of(widening.by())
+                .filter(by -> by > 1)
+                .map(by -> new Line(
+                        "widened",
+                        "the last " + Counts.of(held.of(), "window") + " held the day "
+                                + (held.hits() == 1 ? "once" : held.hits() + " times"),
+                        "x " + tenths(by)));
     }
 
     /** Of lengths that stand out, each once; empty where none does. */

@@ -317,6 +317,14 @@ CREATE TABLE choice (
     CHECK ((mark = 'SET_ASIDE') = (reason IS NOT NULL))
 ) STRICT;
 
+CREATE TABLE past_windows (
+    id      TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    season  INTEGER NOT NULL, -- season before which they were foretold
+    held    INTEGER NOT NULL CHECK (held BETWEEN 0 AND windows), -- count of those that would have held the day, had none been widened
+    windows INTEGER NOT NULL, -- count of windows of learnt lengths whose day came
+    reach   INTEGER NOT NULL CHECK (reach >= 0) -- hundredths of half a window that would have held 8 days of 10
+) STRICT;
+
 -- Temperatures read by a logger. There can be millions: at most 25 bytes each.
 
 CREATE TABLE reading_place (

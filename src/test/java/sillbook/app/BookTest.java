@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import sillbook.change.Change;
 import sillbook.change.Close;
 import sillbook.change.CorrectEvent;
+import sillbook.change.Flower;
 import sillbook.change.Jot;
 import sillbook.change.Move;
 import sillbook.change.PotUp;
@@ -27,10 +28,12 @@ import sillbook.change.WriteDown;
 import sillbook.model.Day;
 import sillbook.model.Event;
 import sillbook.model.Happening;
+import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.Kind;
+import sillbook.model.PastWindows;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
@@ -83,8 +86,12 @@ class BookTest {
     }
 
     private static PotUp potUp(int howMany) {
+        return potUp(2026, howMany);
+    }
+
+    private static PotUp potUp(int season, int howMany) {
         return new PotUp(
-                new Season(2026),
+                new Season(season),
                 List.of(new Pot.Planting(INKWELL.id(), 3, Optional.empty())),
                 howMany,
                 "H",
@@ -93,7 +100,7 @@ class BookTest {
                 Optional.empty(),
                 Optional.empty(),
                 Potting.NOT_SAID,
-                Optional.of(Day.on(LocalDate.of(2026, 10, 14))),
+                Optional.of(Day.on(LocalDate.of(season, 10, 14))),
                 Optional.of(CELLAR.id()),
                 Optional.empty(),
                 "");
@@ -210,6 +217,48 @@ class BookTest {
                 .containsExactly(
                         tuple(LocalDate.of(2027, 1, 12), LocalDate.of(2027, 1, 14)),
                         tuple(LocalDate.of(2027, 1, 13), LocalDate.of(2027, 1, 16)));
+    }
+
+    @Test
+    void withTheFirstThatIsForetoldInASeasonIsSettledHowTrueTheWindowsBeforeWere() {
+        Season second = new Season(2027);
+        List<Boolean> settledWhenForetold = new ArrayList<>();
+        Bookshelf learning = new Bookshelf(storage, clock, () -> lastId++, (journal, pots, madeOn) -> {
+            settledWhenForetold.add(journal.pastWindows(second).isPresent());
+            LocalDate likely = madeOn.plusDays(10);
+            return List.of(new KeptWindow(
+                    pots.iterator().next(),
+                    Stage.IN_BLOOM,
+                    madeOn,
+                    likely,
+                    likely,
+                    likely,
+                    "begun, after-cold (learnt)"));
+        });
+        book = learning.open(FILE);
+        done(potUp(1));
+        clock.pass(Duration.ofDays(11));
+        done(new Flower(List.of(pot("H1")), BloomPoint.FIRST_FLOWER, Optional.empty(), Day.on(book.today())));
+        clock.pass(Duration.ofDays(270));
+        done(new WriteDown(Variety.of(new Id<>(1, 2), "Bluejar", Kind.of("iris"))));
+        assertThat(book.journal().pastWindows(second))
+                .as("nothing was foretold")
+                .isEmpty();
+
+        done(potUp(2027, 1));
+        assertThat(book.journal().pastWindows(second))
+                .get()
+                .extracting(PastWindows::held, PastWindows::of, PastWindows::reach)
+                .as("a day late, of half a day")
+                .containsExactly(0, 1, 200);
+        assertThat(settledWhenForetold).containsExactly(false, true);
+        PastWindows settled = book.journal().pastWindows(second).orElseThrow();
+        done(potUp(2027, 1));
+        assertThat(book.journal().pastWindows(second)).as("once").contains(settled);
+
+        done(book.takeBack());
+        done(book.takeBack());
+        assertThat(book.journal().pastWindows(second)).isEmpty();
     }
 
     @Test

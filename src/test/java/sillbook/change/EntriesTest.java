@@ -26,6 +26,7 @@ import sillbook.model.Length;
 import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
+import sillbook.model.PastWindows;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
@@ -129,6 +130,8 @@ class EntriesTest {
         assertThat(named(
                         new Choice(new Id<>(8, 4), Bench.MARROW_LANE.id(), Bench.WINTER.next(), new Choice.Chosen(10))))
                 .isEqualTo("choice of 'Marrow Lane' for 2027-28 written down");
+        assertThat(named(new PastWindows(new Id<>(8, 5), Bench.WINTER, 13, 22, 160)))
+                .isEqualTo("windows before 2026-27 written down");
     }
 
     private String named(Entity<?> entity) {

@@ -11,12 +11,18 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
+import sillbook.handbook.Handbook;
 import sillbook.handbook.Origin;
+import sillbook.model.Edit;
+import sillbook.model.Id;
+import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.OwnFigure.Range;
+import sillbook.model.PastWindows;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.Window;
+import sillbook.reckon.stages.Widening;
 
 /** What the grower's own pots teach, and when it holds. */
 class LearningTest {
@@ -158,8 +164,32 @@ class LearningTest {
         assertThat(length.outliers()).isEmpty();
         assertThat(length.pots()).isEqualTo(5);
         assertThat(length.next().centre()).isBetween(24.0, 25.0);
-        assertThatThrownBy(() -> new LearntLength(length.scope(), length.published(), List.of()))
+        assertThatThrownBy(() -> new LearntLength(length.scope(), length.published(), List.of(), Widening.NONE))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void what_was_learnt_is_widened_where_the_windows_before_held_too_seldom() {
+        Winter winter = sixth(fiveTulips());
+        Journal journal = winter.journal()
+                .with(List.of(new Edit.Put(new PastWindows(new Id<>(7, 7), winter.season(), 13, 22, 160))));
+        Outlook outlook = Outlook.of(journal, Handbook.standard(), winter.day("12 jan"));
+        WhyLearnt why = outlook.whys(winter.id("T6")).stream()
+                .filter(WhyLearnt.class::isInstance)
+                .map(WhyLearnt.class::cast)
+                .findFirst()
+                .orElseThrow();
+        LearntLength length = why.length();
+
+        assertThat(length.widening().by()).isEqualTo(1.5);
+        assertThat(length.next().scale()).isEqualTo(1.5 * length.asLearnt().scale());
+        assertThat(why.recomputed()).isEqualTo(why.result());
+        Range plain = learnt().get(0).result();
+        assertThat(why.result().low()).isLessThan(plain.low());
+        assertThat(why.result().typical()).isEqualTo(plain.typical());
+        assertThat(why.result().high()).isGreaterThan(plain.high());
+        assertThat(outlook.pot(winter.id("T6")).ahead().get(1).window().width())
+                .isGreaterThan(bloom(winter).width());
     }
 
     @Test

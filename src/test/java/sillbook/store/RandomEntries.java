@@ -38,6 +38,7 @@ import sillbook.model.Length;
 import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
+import sillbook.model.PastWindows;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
@@ -133,7 +134,8 @@ public final class RandomEntries {
                 () -> spanReading(journal),
                 () -> outcome(journal),
                 () -> wish(journal),
-                () -> choice(journal));
+                () -> choice(journal),
+                () -> pastWindows(journal));
         return pick(types).get();
     }
 
@@ -405,6 +407,16 @@ public final class RandomEntries {
                         new Choice.Chosen(1 + random.nextInt(60)),
                         new Choice.SetAside(text()),
                         new Choice.Undecided())));
+    }
+
+    private PastWindows pastWindows(Journal journal) {
+        int held = random.nextInt(20);
+        return new PastWindows(
+                oldOrNew(journal.pastWindows(season()).stream().toList(), PastWindows::id),
+                season(),
+                held,
+                held + random.nextInt(9),
+                random.nextInt(300));
     }
 
     /** A window of a pot. */

@@ -43,6 +43,11 @@ public record StudentT(double centre, double scale, double degreesOfFreedom) imp
         return scale == 0 ? centre : centre + scale * standard().inverseCumulativeProbability(checked);
     }
 
+    /** The same, so many times as far from its centre. */
+    public StudentT widened(double by) {
+        return new StudentT(centre, scale * by, degreesOfFreedom);
+    }
+
     /** The days between which the next one lies with a chance, as often below them as above. */
     public Interval interval(double chance) {
         double below = (1 - Distribution.checked(chance)) / 2;

@@ -31,9 +31,10 @@ public final class Foretellings {
         return new Truth(all.stream().filter(one -> one.winter().equals(winter)).toList());
     }
 
-    /** How true those of all winters before this one were. */
-    public Truth before(Season winter) {
-        return new Truth(
-                all.stream().filter(one -> one.winter().isBefore(winter)).toList());
+    /** How true those of so many winters before this one were. */
+    public Truth before(Season winter, int winters) {
+        return new Truth(all.stream()
+                .filter(one -> one.winter().isBefore(winter) && one.winter().year() >= winter.year() - winters)
+                .toList());
     }
 }

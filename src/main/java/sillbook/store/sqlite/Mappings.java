@@ -25,7 +25,8 @@ final class Mappings {
             new SpanReadingRows(),
             new OutcomeRows(),
             new WishRows(),
-            new ChoiceRows());
+            new ChoiceRows(),
+            new PastWindowsRows());
 
     private static final Map<Class<?>, Mapping<?>> BY_TYPE =
             ALL.stream().collect(Collectors.toMap(Mapping::type, Function.identity()));

@@ -164,9 +164,10 @@ class ForetellingsTest {
         Foretellings all = Foretellings.of(house.journal(), kept, house.day("1 may"));
         assertThat(all.of(FIRST).held()).isEqualTo(new Proportion(1, 1));
         assertThat(all.of(FIRST.next()).held()).isEqualTo(new Proportion(0, 1));
-        assertThat(all.before(FIRST).all()).isEmpty();
-        assertThat(all.before(FIRST.next()).all()).hasSize(1);
-        assertThat(all.before(FIRST.next().next()).all()).hasSize(2);
+        assertThat(all.before(FIRST, 2).all()).isEmpty();
+        assertThat(all.before(FIRST.next(), 2).all()).hasSize(1);
+        assertThat(all.before(FIRST.next().next(), 2).all()).hasSize(2);
+        assertThat(all.before(FIRST.next().next(), 1).all()).hasSize(1);
     }
 
     @Test
