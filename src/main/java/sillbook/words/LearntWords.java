@@ -23,6 +23,10 @@ public final class LearntWords {
     private static final String HANDBOOKS =
             "You asked for the handbook's figure, so that it holds whatever your pots taught. They would say:";
 
+    private static final String WIDENED =
+            " Widened by what would have held 8 windows in 10 of the last three winters (split conformal prediction; Lei and "
+                    + "others 2018), less while they are few (a judgement of ours).";
+
     /** Of a day that rests on what was learnt. */
     static final String CHANCE = "What your pots taught is a chance: one time in ten sooner, one time in ten later.";
 
@@ -39,7 +43,8 @@ public final class LearntWords {
     }
 
     static String rule(WhyLearnt why) {
-        return why.setAside().isPresent() ? HANDBOOKS : RULE;
+        boolean isWidened = why.length().widening().by() > 1;
+        return (why.setAside().isPresent() ? HANDBOOKS : RULE) + (isWidened ? WIDENED : "");
     }
 
     /** A fact a line, to a tenth of a day. */

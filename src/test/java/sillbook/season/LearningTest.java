@@ -170,7 +170,7 @@ class LearningTest {
 
     @Test
     void what_was_learnt_is_widened_where_the_windows_before_held_too_seldom() {
-        Winter winter = sixth(fiveTulips());
+        Winter winter = FiveTulips.sixth(FiveTulips.told());
         Journal journal = winter.journal()
                 .with(List.of(new Edit.Put(new PastWindows(new Id<>(7, 7), winter.season(), 13, 22, 160))));
         Outlook outlook = Outlook.of(journal, Handbook.standard(), winter.day("12 jan"));

@@ -11,33 +11,22 @@ import sillbook.model.Edit;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.PastWindows;
-import sillbook.model.Place.Sort;
+import sillbook.season.FiveTulips;
 import sillbook.season.Outlook;
+import sillbook.season.WhyLearnt;
 import sillbook.season.Winter;
 import sillbook.words.Explanation.Line;
 
 class LearntWordsTest {
     private static List<Line> sum(PastWindows past) {
-        Winter house = winter().place("cellar", Sort.CELLAR)
-                .place("stair window", Sort.COOL_ROOM)
-                .of(2025);
-        for (int i = 1; i <= 4; i++) {
-            house.pot("X" + i, "Marrow Lane", "tulip")
-                    .potted("20 sep", "cellar")
-                    .moved("1 jan", "stair window")
-                    .flowered(20 + i + " jan");
-        }
-        house.of(2026)
-                .pot("T6", "Marrow Lane", "tulip")
-                .potted("21 sep", "cellar")
-                .moved("10 jan", "stair window");
+        Winter house = FiveTulips.sixth(FiveTulips.told());
         Journal journal = house.journal().with(List.of(new Edit.Put(past)));
         Handbook handbook = Handbook.standard();
         WhyWords words = new WhyWords(journal, handbook);
         return Outlook.of(journal, handbook, house.day("12 jan")).whys(house.id("T6")).stream()
-                .map(words::say)
-                .filter(why -> why.title().endsWith("learnt"))
+                .filter(WhyLearnt.class::isInstance)
                 .findFirst()
+                .map(words::say)
                 .orElseThrow()
                 .sum();
     }
