@@ -26,6 +26,7 @@ class ChoosingIT {
             terminal.type("too slow").press("Enter").waitFor("set aside for 2027-28: too slow");
 
             terminal.press("Escape").waitFor("H hands them on").press("h");
+            terminal.waitFor("bulbs of 4 varieties, one purchase for each").press("Enter");
             terminal.waitFor("of 4 chosen varieties to order for 2027-28").waitFor("All that is chosen is to order");
             terminal.press("4")
                     .waitFor("4 BULBS")
@@ -38,13 +39,13 @@ class ChoosingIT {
             terminal.press("u").waitFor("Take back").press("Enter");
             terminal.waitUntil(
                     "none to order", shown -> !TO_ORDER.matcher(shown).find());
-            terminal.press("6").waitFor("H hands them on");
+            terminal.press("6", "v").waitFor("C choosing").press("c").waitFor("H hands them on");
             Program.leave(terminal);
         }
     }
 
     private static Tmux found(Tmux terminal, String variety) {
         terminal.press("f").waitFor("Find").press("C-u").type(variety).waitFor("1 of ");
-        return terminal.press("Enter").waitFor("C choose");
+        return terminal.press("Enter").waitFor("Enter variety");
     }
 }
