@@ -3,6 +3,10 @@ package sillbook.reckon.dates;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -24,6 +28,25 @@ public record DaySpan(LocalDate start, LocalDate endExclusive) {
     /** The span a person means by "from the 2nd to the 5th", both days in it. */
     public static DaySpan ofInclusive(LocalDate start, LocalDate endInclusive) {
         return new DaySpan(start, endInclusive.plusDays(1));
+    }
+
+    /** The days that are in any of them, as spans in order that do not touch. */
+    public static List<DaySpan> joined(Collection<DaySpan> spans) {
+        List<DaySpan> joined = new ArrayList<>();
+        spans.stream().sorted(Comparator.comparing(DaySpan::start)).forEach(span -> {
+            int last = joined.size() - 1;
+            if (last >= 0 && !span.start.isAfter(joined.get(last).endExclusive)) {
+                joined.set(last, joined.get(last).to(span.endExclusive));
+            } else {
+                joined.add(span);
+            }
+        });
+        return joined;
+    }
+
+    /** The same, going on to that day at least. */
+    private DaySpan to(LocalDate leastEndExclusive) {
+        return leastEndExclusive.isAfter(endExclusive) ? new DaySpan(start, leastEndExclusive) : this;
     }
 
     public boolean contains(LocalDate day) {

@@ -8,11 +8,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sillbook.model.Id;
-import sillbook.model.Journal;
 import sillbook.model.Season;
 import sillbook.model.Variety;
 import sillbook.reckon.dates.DaySpan;
-import sillbook.season.Outlook;
 
 /** The days between the first and the last flower of the last finished winter on which nothing was in flower. */
 final class BloomGaps {
@@ -23,10 +21,12 @@ final class BloomGaps {
     private final Winters winters;
     private final List<DaySpan> gaps;
 
-    BloomGaps(Journal journal, Outlook outlook, Winters winters) {
-        this.last = journal.seasonOf(outlook.day()).previous();
+    BloomGaps(Season last, Winters winters) {
+        this.last = last;
         this.winters = winters;
-        this.gaps = between(outlook.sill(last).happened());
+        this.gaps = between(DaySpan.joined(winters.in(last).stream()
+                .flatMap(grown -> grown.inBloom().stream())
+                .toList()));
     }
 
     private static List<DaySpan> between(List<DaySpan> blooms) {

@@ -24,11 +24,11 @@ final class CandidateReading {
     private final BulbPrices prices;
     private final ReasonReading reasons;
 
-    CandidateReading(Journal journal, Outlook outlook, Season season) {
+    CandidateReading(Journal journal, Outlook outlook, Season season, Winters winters) {
         this.journal = journal;
         this.outlook = outlook;
         this.season = season;
-        this.winters = Winters.of(journal, outlook.day());
+        this.winters = winters;
         this.prices = BulbPrices.of(journal);
         this.reasons = new ReasonReading(journal, outlook, winters, prices);
     }

@@ -31,8 +31,13 @@ public record Choosing(Season season, List<Candidate> candidates) {
 
     /** For the season that bulbs are chosen for on the day of the outlook. */
     public static Choosing of(Journal journal, Outlook outlook) {
+        return of(journal, outlook, Winters.of(journal, outlook.day()));
+    }
+
+    /** The same where the winters up to that day have been read already. */
+    public static Choosing of(Journal journal, Outlook outlook, Winters winters) {
         Season season = journal.chosenFor(outlook.day());
-        CandidateReading reading = new CandidateReading(journal, outlook, season);
+        CandidateReading reading = new CandidateReading(journal, outlook, season, winters);
         return new Choosing(
                 season,
                 journal.varieties().all().stream()

@@ -35,7 +35,7 @@ final class ReasonReading {
         this.outlook = outlook;
         this.winters = winters;
         this.prices = prices;
-        this.gaps = new BloomGaps(journal, outlook, winters);
+        this.gaps = new BloomGaps(journal.seasonOf(outlook.day()).previous(), winters);
     }
 
     /** What takes the worth from a good score stands before it. */

@@ -64,7 +64,7 @@ public final class Almanac {
         winters = new Lazy<>(() -> Winters.of(journal, day));
         summaries = new Lazy<>(
                 () -> winters().seasons().stream().map(winters()::summary).toList());
-        choosing = new Lazy<>(() -> Choosing.of(journal, outlook()));
+        choosing = new Lazy<>(() -> Choosing.of(journal, outlook(), winters()));
         trials = new Lazy<>(() -> Trials.of(winters(), journal));
         quick = new Lazy<>(() -> trials().quick());
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class DaySpanTest {
@@ -37,6 +38,18 @@ class DaySpanTest {
         assertThat(DaySpan.of(MAR_1, MAR_1).isEmpty()).isTrue();
         assertThat(DaySpan.of(FEB_28, MAR_1).isEmpty()).isFalse();
         assertThatIllegalArgumentException().isThrownBy(() -> DaySpan.of(MAR_1, FEB_28));
+    }
+
+    @Test
+    void spans_that_touch_or_share_days_are_joined() {
+        DaySpan early = DaySpan.of(FEB_28.minusDays(9), FEB_28);
+        DaySpan touching = DaySpan.of(FEB_28, MAR_1);
+        DaySpan within = DaySpan.of(FEB_28.minusDays(5), FEB_28.minusDays(3));
+        DaySpan apart = DaySpan.of(MAR_1.plusDays(1), MAR_1.plusDays(2));
+
+        assertThat(DaySpan.joined(List.of(apart, touching, within, early)))
+                .containsExactly(DaySpan.of(FEB_28.minusDays(9), MAR_1), apart);
+        assertThat(DaySpan.joined(List.of())).isEmpty();
     }
 
     @Test

@@ -23,6 +23,7 @@ import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Failure;
+import sillbook.model.Happening.Care;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
@@ -219,6 +220,23 @@ class ChoosingTest {
                 .contains(new Reason.FillsGap(DaySpan.of(LocalDate.of(2026, 2, 21), LocalDate.of(2026, 2, 28))));
         assertThat(because("Lantern Row")).contains("fills your gap of 21-27 Feb");
         assertThat(of("Marrow Lane").reasons()).noneMatch(Reason.FillsGap.class::isInstance);
+    }
+
+    @Test
+    void thePastWintersOfAPlantThatLivesOnLeaveNoGapInTheLast() {
+        house.of(2024);
+        house.pot("L1", "Lantern Row", "daffodil")
+                .potted("1 sep", "fridge")
+                .flowered("10 nov")
+                .pastBloom("20 nov");
+        house.pot("A1", "Umbrella Street", "amaryllis")
+                .potted("1 oct", "cellar")
+                .flowered("5 jan")
+                .pastBloom("25 jan");
+        house.of(2025);
+        house.cared("20 nov", Care.WOKEN).flowered("10 jan").pastBloom("2 feb");
+
+        assertThat(of("Lantern Row").reasons()).noneMatch(Reason.FillsGap.class::isInstance);
     }
 
     @Test
