@@ -39,7 +39,7 @@ public final class ChoosingJson {
                 .text("variety", candidate.variety().name())
                 .text("mark", mark.map(ChoosingJson::sort).orElse("undecided"))
                 .whole("bulbs", candidate.chosen())
-                .text("reason", mark.flatMap(ChoosingJson::reason))
+                .text("reason", candidate.choice().flatMap(Choice::whySetAside))
                 .object("before", candidate.before(), this::before)
                 .number("potsScored", candidate.scores().size())
                 .decimal("meanScore", candidate.mean().stream().boxed().findFirst())
@@ -54,19 +54,12 @@ public final class ChoosingJson {
         return mark.fold(chosen -> "chosen", setAside -> "set aside", () -> "undecided");
     }
 
-    private static Optional<String> reason(Mark mark) {
-        return mark.fold(
-                chosen -> Optional.empty(),
-                setAside -> Optional.of(setAside.reason()).filter(reason -> !reason.isEmpty()),
-                Optional::empty);
-    }
-
     private Fields before(Choice choice) {
         return new Fields()
                 .text("season", named.season(choice.season()))
                 .text("mark", sort(choice.mark()))
                 .whole("bulbs", choice.bulbs())
-                .text("reason", reason(choice.mark()));
+                .text("reason", choice.whySetAside());
     }
 
     private static Fields money(Money money) {

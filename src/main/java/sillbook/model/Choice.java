@@ -75,6 +75,13 @@ public record Choice(Id<Choice> id, Id<Variety> variety, Season season, Mark mar
         return mark.fold(chosen -> true, setAside -> true, () -> false);
     }
 
+    /** Why it is set aside, in the grower's words; empty where it is not, or nobody said. */
+    public Optional<String> whySetAside() {
+        Optional<String> reason =
+                mark.fold(chosen -> Optional.empty(), setAside -> Optional.of(setAside.reason()), Optional::empty);
+        return reason.filter(said -> !said.isEmpty());
+    }
+
     public boolean isSetAside() {
         return mark.fold(chosen -> false, setAside -> true, () -> false);
     }

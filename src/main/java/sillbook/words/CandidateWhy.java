@@ -58,8 +58,7 @@ public record CandidateWhy(Journal journal) {
 
     private static String total(Candidate candidate) {
         return candidate
-                .choice()
-                .or(() -> candidate.before().filter(before -> candidate.isSetAside()))
+                .holding()
                 .map(choice -> ChoiceWords.mark(choice.mark()))
                 .orElse("undecided");
     }

@@ -29,15 +29,7 @@ public record CandidateWords(Candidate candidate, Journal journal) {
     }
 
     private Optional<String> whySetAside() {
-        return candidate
-                .choice()
-                .or(candidate::before)
-                .flatMap(choice -> choice.mark()
-                        .fold(
-                                chosen -> Optional.<String>empty(),
-                                setAside -> Optional.of(setAside.reason()),
-                                Optional::empty))
-                .filter(reason -> !reason.isEmpty());
+        return candidate.holding().flatMap(Choice::whySetAside);
     }
 
     private List<String> reasons() {
@@ -45,7 +37,7 @@ public record CandidateWords(Candidate candidate, Journal journal) {
         return candidate.reasons().stream().map(words::say).toList();
     }
 
-    /** The reasons its line has no room for, an earlier season's mark, then what is there and what it cost. */
+    /** The reasons its line has no room for, what is there, what it cost, and an earlier season's mark. */
     public String aside() {
         List<String> said = new ArrayList<>();
         phrase(reasons().stream().skip(whySetAside().isPresent() ? 0 : 1).toList())
@@ -66,14 +58,9 @@ public record CandidateWords(Candidate candidate, Journal journal) {
         candidate
                 .before()
                 .filter(choice -> candidate.choice().isEmpty())
-                .map(this::before)
+                .map(new ChoosingWords(journal)::marked)
                 .ifPresent(facts::add);
         return facts;
-    }
-
-    /** {@code for 2026-27 chosen, 10 bulbs}. */
-    private String before(Choice choice) {
-        return new ChoosingWords(journal).before(choice);
     }
 
     private static Optional<String> phrase(List<String> facts) {

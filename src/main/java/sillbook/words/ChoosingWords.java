@@ -45,7 +45,7 @@ public record ChoosingWords(Journal journal) {
     }
 
     /**
-     * What is chosen and stands on no order yet: {@code Not yet to order: 52 bulbs of 3 varieties; O writes them down.} Empty
+     * What is chosen and stands on no order yet: {@code Not yet to order: 52 bulbs of 3 varieties; H hands them on.} Empty
      * where nothing is chosen.
      *
      * @param how what to do about it
@@ -57,10 +57,10 @@ public record ChoosingWords(Journal journal) {
                     ? Optional.empty()
                     : Optional.of("All that is chosen is to order, ordered or in hand.");
         }
-        int bulbs = missing.stream().mapToInt(Candidate::toOrder).sum();
         String whose =
                 missing.size() == 1 ? "'" + missing.get(0).variety().name() + "'" : missing.size() + " varieties";
-        return Optional.of("Not yet to order: " + Counts.of(bulbs, "bulb") + " of " + whose + "; " + how + ".");
+        return Optional.of(
+                "Not yet to order: " + Counts.of(choosing.bulbsToOrder(), "bulb") + " of " + whose + "; " + how + ".");
     }
 
     /** {@code 'Lantern Row': chosen, 10 bulbs; ▪4.2 of 8 pots; did well here 3 winters running; last paid 0.55 each}. */
@@ -71,7 +71,7 @@ public record ChoosingWords(Journal journal) {
                 .map(choice -> ChoiceWords.mark(choice.mark()))
                 .orElse("undecided"));
         if (candidate.choice().isEmpty()) {
-            candidate.before().map(this::before).ifPresent(facts::add);
+            candidate.before().map(this::marked).ifPresent(facts::add);
         }
         facts.add(record(candidate));
         candidate.reasons().stream().map(this::reason).forEach(facts::add);
@@ -89,8 +89,8 @@ public record ChoosingWords(Journal journal) {
         return new ReasonWords(journal).say(reason);
     }
 
-    /** What an earlier season's mark says: {@code for 2026-27 set aside: floppy}. */
-    public String before(Choice choice) {
+    /** What is marked, and for which season: {@code for 2026-27 set aside: floppy}. */
+    public String marked(Choice choice) {
         return "for " + journal.nameOf(choice.season()) + " " + ChoiceWords.mark(choice.mark());
     }
 

@@ -45,8 +45,13 @@ public record Candidate(
         return choice.flatMap(Choice::bulbs);
     }
 
+    /** The mark that holds: its own for that season, else an earlier one by which it was set aside. */
+    public Optional<Choice> holding() {
+        return choice.or(() -> before.filter(Choice::isSetAside));
+    }
+
     /** Whether it is set aside, by a mark of this season or by one of an earlier season that still stands. */
     public boolean isSetAside() {
-        return choice.or(() -> before).filter(Choice::isSetAside).isPresent();
+        return holding().filter(Choice::isSetAside).isPresent();
     }
 }

@@ -60,6 +60,11 @@ public record Choosing(Season season, List<Candidate> candidates) {
         return candidates.stream().filter(one -> one.toOrder() > 0).toList();
     }
 
+    /** How many bulbs those are. */
+    public int bulbsToOrder() {
+        return candidates.stream().mapToInt(Candidate::toOrder).sum();
+    }
+
     /** What is known of a variety; empty for one that is not in the journal. */
     public Optional<Candidate> of(Id<Variety> variety) {
         return candidates.stream()

@@ -9,7 +9,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sillbook.model.Choice;
 import sillbook.model.Id;
+import sillbook.model.Journal;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.Subject;
@@ -27,6 +29,7 @@ import sillbook.ui.screen.list.Labelled;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.words.CautionWords;
+import sillbook.words.ChoosingWords;
 import sillbook.words.Lengths;
 import sillbook.words.PurchaseWords;
 import sillbook.words.RecordWords;
@@ -87,6 +90,15 @@ final class VarietyCardRows {
                         .flatMap(Optional::stream)
                         .collect(joining(" ")));
         labelledIfSaid("Note", variety.note());
+        marked();
+    }
+
+    /** For the coming season. */
+    private void marked() {
+        Journal journal = state.journal();
+        journal.choiceHolding(variety.id(), journal.chosenFor(state.shown().today()))
+                .filter(Choice::isDecided)
+                .ifPresent(choice -> labelled("Mark", new ChoosingWords(journal).marked(choice)));
     }
 
     private static Optional<String> said(String before, String text) {

@@ -3,12 +3,12 @@ package sillbook.ui.screen.choosing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import sillbook.change.OrderChosen;
 import sillbook.model.Choice.Chosen;
-import sillbook.model.Variety;
 import sillbook.season.past.Candidate;
 import sillbook.season.past.Choosing;
 import sillbook.ui.draw.Key;
@@ -35,7 +35,8 @@ record ChoosingOffers(State state, Optional<Candidate> under) {
     private static final Set<Action> NOT_HERE =
             Set.of(Action.NEW_POT, Action.CHECK, Action.CORRECT, Action.REMOVE, Action.WHY);
 
-    private static final int BY_FIVES = 5;
+    private static final Map<Key, Integer> STEPS =
+            Map.of(Key.of('+'), 1, Key.of('-'), -1, Key.of(']'), 5, Key.of('['), -5);
 
     /** More bulbs than this are asked about: a slip of the finger would be dear. */
     private static final int MANY_BULBS = 100;
@@ -94,22 +95,15 @@ record ChoosingOffers(State state, Optional<Candidate> under) {
     }
 
     private Step howMany(Key key) {
-        int bulbs = chosen().orElse(0) + by(key);
-        if (bulbs < 1) {
-            return Step.to(state.saying(Said.problem("Fewer than 1 is none: C takes the mark off, X sets it aside.")));
-        }
-        Variety variety = under.orElseThrow().variety();
-        return marks().marking(variety, new Chosen(bulbs));
-    }
-
-    private static int by(Key key) {
-        int step = key.equals(Key.of('+')) || key.equals(Key.of('-')) ? 1 : BY_FIVES;
-        return key.equals(Key.of('+')) || key.equals(Key.of(']')) ? step : -step;
+        int bulbs = chosen().orElse(0) + STEPS.getOrDefault(key, 0);
+        return under.filter(one -> bulbs > 0)
+                .map(one -> marks().marking(one.variety(), new Chosen(bulbs)))
+                .orElseGet(() -> Step.to(
+                        state.saying(Said.problem("Fewer than 1 is none: C takes the mark off, X sets it aside."))));
     }
 
     private Offer handOn() {
-        List<Candidate> missing = choosing().toOrder();
-        int bulbs = missing.stream().mapToInt(Candidate::toOrder).sum();
+        int bulbs = choosing().bulbsToOrder();
         OrderChosen order = new OrderChosen(choosing().season());
         return Offer.of(
                         Action.HAND_ON,
@@ -117,7 +111,7 @@ record ChoosingOffers(State state, Optional<Candidate> under) {
                                 ? Step.to(state.laid(new OrderSlip(order)))
                                 : Step.keep(state, order, state.layers().over().size()))
                 .offIf(choosing().chosen().isEmpty(), "nothing is chosen, C chooses")
-                .offIf(missing.isEmpty(), "all that is chosen is to order, ordered or in hand")
+                .offIf(bulbs == 0, "all that is chosen is to order, ordered or in hand")
                 .offIf(isReadOnly(), READ_ONLY);
     }
 }

@@ -37,14 +37,10 @@ record OrderSlip(OrderChosen order) implements Layer {
                         (area, cells) -> render(missing, room, area, cells))
                 .withAside(Aside.of(
                         "",
-                        bulbs(missing) + ", one purchase for each.",
+                        Counts.of(choosing.bulbsToOrder(), "bulb") + " of " + missing.size()
+                                + " varieties, one purchase for each.",
                         "Nothing is sent to anyone: it stands on Bulbs, purchases, until it is ordered."))
                 .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
-    }
-
-    private static String bulbs(List<Candidate> missing) {
-        int bulbs = missing.stream().mapToInt(Candidate::toOrder).sum();
-        return Counts.of(bulbs, "bulb") + " of " + missing.size() + " varieties";
     }
 
     private static void render(List<Candidate> missing, int room, Rect area, Cells cells) {

@@ -4,6 +4,7 @@ package sillbook.ui.screen.mark;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import sillbook.change.Choose;
 import sillbook.model.Choice;
 import sillbook.model.Choice.Chosen;
@@ -32,8 +33,8 @@ public record MarkOffers(State state, Optional<Variety> variety) {
                 offer(Action.SET_ASIDE, Choice::isSetAside, one -> Step.to(state.laid(Entry.setAside(state, one)))));
     }
 
-    private Offer offer(Action action, Function<Choice, Boolean> isMarked, Function<Variety, Step> marked) {
-        boolean isAgain = holding().map(isMarked).orElse(false);
+    private Offer offer(Action action, Predicate<Choice> isMarked, Function<Variety, Step> marked) {
+        boolean isAgain = holding().filter(isMarked).isPresent();
         Function<Variety, Step> act = isAgain ? one -> marking(one, new Undecided()) : marked;
         Offer offer = Offer.of(action, () -> variety.map(act).orElseGet(() -> Step.to(state)))
                 .offIf(variety.isEmpty(), "no variety is under the cursor")
@@ -41,8 +42,7 @@ public record MarkOffers(State state, Optional<Variety> variety) {
         return isAgain ? offer.saying(UNDECIDED) : offer;
     }
 
-    /** The mark under the cursor. */
-    public Optional<Choice> holding() {
+    private Optional<Choice> holding() {
         return variety.flatMap(one -> state.journal().choiceHolding(one.id(), coming()));
     }
 

@@ -82,6 +82,13 @@ class MarkOffersTest {
         assertThat(cursorLine(desk.press("x", "Enter").kept())).startsWith("▸ - '");
     }
 
+    @Test
+    void theCardSaysForWhichSeasonItIsMarked() {
+        Desk card = at("4 Enter");
+        assertThat(String.join("\n", card.press("c").kept().lines())).contains(" Mark   for 2027-28 chosen, 5 bulbs");
+        assertThat(String.join("\n", card.press("c").kept().lines())).doesNotContain(" Mark ");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"6 v p", "6 v e v p"})
     void whereNoVarietyStandsThereIsNothingToMark(String page) {
