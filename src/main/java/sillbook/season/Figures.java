@@ -26,6 +26,7 @@ import sillbook.model.OwnFigure.Range;
 import sillbook.model.OwnFigure.Scope;
 import sillbook.model.OwnKind;
 import sillbook.model.Pot;
+import sillbook.model.Season;
 import sillbook.model.Variety;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.MixedPot;
@@ -94,7 +95,12 @@ public final class Figures {
 
     /** By how much what was learnt is widened on a day. */
     public static Widening widening(Journal journal, LocalDate day) {
-        return journal.pastWindows(journal.seasonOf(day))
+        return widening(journal, journal.seasonOf(day));
+    }
+
+    /** The same in a season. */
+    public static Widening widening(Journal journal, Season season) {
+        return journal.pastWindows(season)
                 .map(past -> new Widening(new Proportion(past.held(), past.of()), past.reach() / HUNDREDTHS))
                 .orElse(Widening.NONE);
     }

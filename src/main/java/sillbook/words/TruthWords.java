@@ -3,6 +3,7 @@ package sillbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Stage;
@@ -17,6 +18,14 @@ public final class TruthWords {
             .with(Stage.AFTER_BLOOM, "end of bloom");
 
     private TruthWords() {}
+
+    /** {@code first flower 9 of 12, end of bloom 8 of 10}; empty where there are too few of any. */
+    public static Optional<String> byStage(Truth truth) {
+        return Optional.of(truth.byStage().entrySet().stream()
+                        .map(one -> BEGINNINGS.say(one.getKey()) + " " + of(one.getValue()))
+                        .collect(Collectors.joining(", ")))
+                .filter(said -> !said.isEmpty());
+    }
 
     /** {@code dates held 17 of 22 (57-90 %); 4 came late and 1 early, half of them by 4 days or more}. */
     public static List<String> facts(Truth truth) {

@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen;
 
+import java.time.LocalDate;
+import java.util.List;
 import sillbook.change.Change;
+import sillbook.model.Journal;
+import sillbook.model.KeptWindow;
 import sillbook.model.Settings.Colours;
+import sillbook.season.past.Foretellings;
 import sillbook.season.past.Trials;
 
 /** What a screen asks the shell to do. The shell answers with a {@link Message} where one is named. */
@@ -29,6 +34,8 @@ public sealed interface Effect {
         R readTable(ReadTable effect);
 
         R average(Average effect);
+
+        R readKept(ReadKept effect);
 
         R readAhead(ReadAhead effect);
 
@@ -143,6 +150,19 @@ public sealed interface Effect {
         /** Does the work. */
         public void work() {
             almanac.readAhead();
+        }
+    }
+
+    /** Read what was foretold of all pots, and hold it against the days that came; answered by {@link Message.KeptRead}. */
+    record ReadKept(Journal journal, LocalDate today) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.readKept(this);
+        }
+
+        /** Does the second half. */
+        public Message answer(List<KeptWindow> kept) {
+            return new Message.KeptRead(Foretellings.of(journal, kept, today));
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sillbook.reckon.effects.Effects;
+import sillbook.season.past.Foretellings;
 import sillbook.season.past.Merits;
 import sillbook.season.past.Trait;
 import sillbook.season.past.Trials;
@@ -42,6 +43,8 @@ public sealed interface Message {
         R tableRead(TableRead message);
 
         R averaged(Averaged message);
+
+        R keptRead(KeptRead message);
     }
 
     <R> R fold(Cases<R> cases);
@@ -157,6 +160,14 @@ public sealed interface Message {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.averaged(this);
+        }
+    }
+
+    /** What was foretold, held against the days that came. */
+    record KeptRead(Foretellings foretellings) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.keptRead(this);
         }
     }
 

@@ -116,6 +116,11 @@ record Update(State state) implements Message.Cases<Step> {
     }
 
     @Override
+    public Step keptRead(Message.KeptRead message) {
+        return Step.to(state.with(state.layers().each(layer -> layer.keptRead(message))));
+    }
+
+    @Override
     public Step opened(Message.Opened message) {
         Kit kit = state.kit();
         Layers pages = kit.contents().pages(message.now());

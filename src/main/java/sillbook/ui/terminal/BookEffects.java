@@ -189,6 +189,11 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         }
 
         @Override
+        public Optional<Message> readKept(Effect.ReadKept effect) {
+            return Optional.of(effect.answer(table().book().keptWindows()));
+        }
+
+        @Override
         public Optional<Message> quit(Effect.Quit effect) {
             return Optional.empty();
         }

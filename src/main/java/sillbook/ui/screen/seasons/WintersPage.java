@@ -96,7 +96,7 @@ record WintersPage(Cursor cursor) implements Layer {
                 key -> new WintersPage(list(state).pressed(key, state.body().rows()))));
         offers.add(Offer.of(
                         Action.OPEN_WINTER,
-                        () -> Step.to(under.map(one -> state.laid(new WinterCard(one.winter())))
+                        () -> Step.to(under.map(one -> state.laid(WinterCard.of(one.winter())))
                                 .orElse(state)))
                 .offIf(under.isEmpty(), "nothing was grown yet"));
         offers.addAll(new Acts(state, Optional.empty()).offers());
