@@ -22,6 +22,7 @@ import sillbook.words.Diary;
 import sillbook.words.DiaryEntry;
 import sillbook.words.JobWords;
 import sillbook.words.KeepingWords;
+import sillbook.words.LearntWords;
 import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 import sillbook.words.SourceWords;
@@ -99,6 +100,7 @@ record PotText(Journal journal, LocalDate today) {
                                 ready, now.life(), journal.settings().lengths())));
         now.useBy().ifPresent(day -> lines.add("use by " + Days.full(day)));
         now.ahead().stream().map(PotText::ahead).forEach(lines::add);
+        lines.addAll(LearntWords.ahead(now.signs()));
         if (now.life().isFailed()) {
             SuspectWords words = new SuspectWords(journal);
             outlook.suspects(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.Handbook;
+import sillbook.model.Day;
 import sillbook.model.Event;
 import sillbook.model.Happening.Care;
 import sillbook.model.Id;
@@ -23,12 +24,14 @@ import sillbook.season.ColdTime;
 import sillbook.season.Noted;
 import sillbook.season.Outlook;
 import sillbook.season.PotNow;
+import sillbook.season.SignAhead;
 import sillbook.season.Stay;
 import sillbook.season.Suspect;
 import sillbook.season.WishNow;
 import sillbook.season.Years;
 import sillbook.words.CautionWords;
 import sillbook.words.Entries;
+import sillbook.words.LearntWords;
 import sillbook.words.Provisos;
 import sillbook.words.SuspectWords;
 import sillbook.words.Terms;
@@ -84,6 +87,7 @@ public final class PotsJson {
                 .day("useBy", now.useBy())
                 .object("wish", now.wish(), PotsJson::wish)
                 .list("ahead", now.ahead(), PotsJson::ahead)
+                .list("signs", now.signs(), PotsJson::sign)
                 .object("next", now.next(), jobs::ofPots);
     }
 
@@ -125,6 +129,13 @@ public final class PotsJson {
                 .window(ahead.window())
                 .text("origin", origin)
                 .whole("learntFrom", ahead.figure().map(FigureInForce::pots).filter(pots -> pots > 0));
+    }
+
+    private static Fields sign(SignAhead sign) {
+        return new Fields()
+                .text("sign", LearntWords.sign(sign.sign()))
+                .window(sign.window())
+                .number("learntFrom", sign.length().length().pots());
     }
 
     private Fields display(Noted<String> in, List<Id<Pot>> pots) {
@@ -186,7 +197,7 @@ public final class PotsJson {
     private Fields winter(Years.Year year) {
         Bloom.Points bloom = year.bloom().pot();
         return new Fields()
-                .day("began", year.began())
+                .day("began", year.began().map(Day::likely))
                 .day("ended", year.endExclusive())
                 .happened("firstFlower", bloom.firstFlower())
                 .happened("pastBloom", bloom.pastBloom());

@@ -24,7 +24,7 @@ import sillbook.model.Variety;
 public record Bloom(Points pot, Map<Id<Variety>, Points> varieties) {
 
     /** Days from the first flower to full bloom, where nobody wrote it down (common practice). */
-    private static final int FULL_BLOOM_AFTER = 3;
+    static final int FULL_BLOOM_AFTER = 3;
 
     static final Bloom NONE = new Bloom(Points.NONE, Map.of());
 

@@ -2,8 +2,6 @@
 package sillbook.season;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureInForce.Bulb;
 import sillbook.handbook.FigureName;
@@ -29,10 +28,8 @@ import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Variety;
 import sillbook.reckon.dates.DayCount;
-import sillbook.reckon.dates.MixedPot;
 import sillbook.reckon.dates.Need;
 import sillbook.reckon.effects.Proportion;
-import sillbook.reckon.stages.DayChances;
 import sillbook.reckon.stages.Widening;
 
 /**
@@ -54,35 +51,22 @@ public final class Figures {
     private static final FigureInForce USUAL_BLOOM =
             new FigureInForce(FigureName.IN_BLOOM, new Range(7, 10, 14), Origin.ASSUMED, Optional.empty());
 
-    /** What the dates of a pot rest on. */
-    private static final List<FigureName> OF_DATES = List.of(
-            FigureName.COLD,
-            FigureName.COLD_LIMIT,
-            FigureName.COLD_BAND,
-            FigureName.AFTER_COLD,
-            FigureName.COOL_ROOM,
-            FigureName.IN_BLOOM,
-            FigureName.READY_SHOOT,
-            FigureName.WARM_SHOOT,
-            FigureName.FEED,
-            FigureName.REST);
-
     private final Journal journal;
     private final Handbook handbook;
     private final OwnFigures own;
     private final Learning learning;
+    private final FiguresOfPots ofPots;
     private final Map<String, Kind> likes = new HashMap<>();
-
-    /** Found once for each variety; a winter has many pots of one. */
-    private final Map<Id<Variety>, Map<FigureName, FigureInForce>> ofDates = new ConcurrentHashMap<>();
 
     private final Map<Id<Variety>, Boolean> livesOn = new ConcurrentHashMap<>();
 
     private Figures(Journal journal, Handbook handbook, LocalDate today) {
         this.journal = journal;
         this.handbook = handbook;
-        this.learning = new Learning(new OwnLengths(journal, today), this::published, widening(journal, today));
+        OwnLengths lengths = new OwnLengths(journal, today, this::leastCold);
+        this.learning = new Learning(lengths, this::published, widening(journal, today));
         this.own = new Typed(journal, learning);
+        this.ofPots = new FiguresOfPots(journal, this, today);
         for (OwnKind kind : journal.ownKinds().all()) {
             kind.like().ifPresent(like -> likes.put(kind.name().toLowerCase(Locale.ROOT), like));
         }
@@ -133,7 +117,9 @@ public final class Figures {
 
         @Override
         public Optional<Learnt> learnt(Scope scope, Bulb bulb, FigureName name) {
-            return learning.of(scope, bulb.kind(), name).map(length -> new Learnt(length.range(), length.pots()));
+            return PlantSpan.of(name)
+                    .flatMap(span -> learning.of(scope, bulb.kind(), span))
+                    .map(length -> new Learnt(length.asUsual().range(), length.pots()));
         }
     }
 
@@ -152,6 +138,11 @@ public final class Figures {
         return find(variety, FigureName.COLD).flatMap(cold -> find(variety, FigureName.DRY_COLD));
     }
 
+    private Optional<Integer> leastCold(Variety variety) {
+        return find(variety, FigureName.COLD)
+                .map(figure -> DayCount.daysOfWeeks(Math.min(figure.range().low(), MOST_WEEKS)));
+    }
+
     private Optional<FigureInForce> find(Bulb bulb, FigureName name) {
         return orUsual(FigureInForce.find(handbook, own, bulb, name), name);
     }
@@ -168,29 +159,36 @@ public final class Figures {
 
     /** What a figure of a variety was learnt from; empty where the one in force was not learnt. */
     Optional<LearntLength> learnt(Id<Variety> variety, Kind kind, FigureInForce figure) {
+        Optional<PlantSpan> span = PlantSpan.of(figure.name());
         return switch (figure.origin()) {
-            case LEARNT_FOR_VARIETY -> learning.of(Scope.of(variety), kind, figure.name());
-            case LEARNT_FOR_KIND ->
-                learning.of(Scope.of(kind), kind, figure.name())
-                        .or(() -> learning.of(Scope.of(kind.withoutGroup()), kind, figure.name()));
+            case LEARNT_FOR_VARIETY -> span.flatMap(of -> learning.of(Scope.of(variety), kind, of));
+            case LEARNT_FOR_KIND -> span.flatMap(of -> learnt(Stream.of(kind, kind.withoutGroup()), kind, of));
             default -> Optional.empty();
         };
     }
 
-    /** Why a figure of a variety is what own pots taught, or is not although they taught one; empty where they did not. */
-    Optional<WhyLearnt> why(Id<Variety> variety, Kind kind, FigureInForce figure) {
-        return learnt(variety, kind, figure)
-                .map(length -> new WhyLearnt(length, Optional.empty(), length.range()))
-                .or(() -> setAside(new Bulb(Optional.of(variety), kind, like(kind)), figure));
+    private Optional<LearntLength> learnt(Stream<Kind> kinds, Kind kind, PlantSpan span) {
+        return kinds.flatMap(of -> learning.of(Scope.of(of), kind, span).stream())
+                .findFirst();
     }
 
-    private Optional<WhyLearnt> setAside(Bulb bulb, FigureInForce holds) {
+    /** What own pots taught of a sign, of which there is no figure: those of the variety, or else of its kind. */
+    Optional<LearntLength> sign(Variety variety, PlantSpan span) {
+        Kind kind = variety.kind();
+        return learning.of(Scope.of(variety.id()), kind, span)
+                .or(() -> learnt(Stream.of(kind, kind.withoutGroup()), kind, span));
+    }
+
+    /** What own pots taught of a figure of a variety, where the handbook's was asked for instead. */
+    Optional<WhyLearnt> setAside(PotFigures.OfVariety of, FigureInForce holds) {
+        Bulb bulb = new Bulb(Optional.of(of.variety()), of.kind(), like(of.kind()));
         List<OwnFigure> asked = asking(bulb, holds.name());
         return asked.isEmpty()
                 ? Optional.empty()
                 : FigureInForce.find(handbook, own.unasked(), bulb, holds.name())
-                        .flatMap(figure -> learnt(bulb.variety().orElseThrow(), bulb.kind(), figure))
-                        .map(length -> new WhyLearnt(length, Optional.of(new SetAside(asked, holds)), holds.range()));
+                        .flatMap(figure -> learnt(of.variety(), of.kind(), figure))
+                        .map(length -> new WhyLearnt(
+                                length.asUsual(), Optional.of(new SetAside(asked, holds)), holds.range()));
     }
 
     /** What the grower wrote by which the handbook's holds. */
@@ -219,61 +217,9 @@ public final class Figures {
         return handbook.entry(like(kind)).isPresent();
     }
 
-    /** The figures of a pot, those of each variety beside the cold they share. */
-    public PotFigures of(Pot pot) {
-        List<Variety> varieties = pot.plantings().stream()
-                .map(planting -> journal.varieties().get(planting.variety()))
-                .toList();
-        List<Map<FigureName, FigureInForce>> figures =
-                varieties.stream().map(this::known).toList();
-        List<Need> needs = new ArrayList<>();
-        for (int i = 0; i < varieties.size(); i++) {
-            needs.add(need(varieties.get(i), figures.get(i)));
-        }
-        MixedPot mixed = new MixedPot(needs);
-        List<Need> sharing = mixed.sharing();
-        List<PotFigures.OfVariety> each = new ArrayList<>();
-        for (int i = 0; i < varieties.size(); i++) {
-            Variety variety = varieties.get(i);
-            each.add(new PotFigures.OfVariety(variety.id(), variety.kind(), sharing.get(i), figures.get(i)));
-        }
-        return new PotFigures(each, mixed.warnings());
-    }
-
-    private Map<FigureName, FigureInForce> known(Variety variety) {
-        return ofDates.computeIfAbsent(variety.id(), id -> ofDates(variety));
-    }
-
-    private Map<FigureName, FigureInForce> ofDates(Variety variety) {
-        Map<FigureName, FigureInForce> figures = new EnumMap<>(FigureName.class);
-        for (FigureName name : OF_DATES) {
-            find(variety, name).ifPresent(figure -> figures.put(name, figure));
-        }
-        return figures;
-    }
-
-    private Need need(Variety variety, Map<FigureName, FigureInForce> figures) {
-        Need need = needOf(name -> Optional.ofNullable(figures.get(name)).map(FigureInForce::range));
-        return bloomAhead(variety, figures).map(need::withBloomAhead).orElse(need);
-    }
-
-    /**
-     * What the days in bloom add to those before them, where either was learnt: the days of their sum less the days of
-     * the first alone.
-     */
-    private Optional<DayCount> bloomAhead(Variety variety, Map<FigureName, FigureInForce> figures) {
-        return Optional.ofNullable(figures.get(FigureName.AFTER_COLD))
-                .flatMap(before -> Optional.ofNullable(figures.get(FigureName.IN_BLOOM))
-                        .filter(bloom ->
-                                before.origin().isLearnt() || bloom.origin().isLearnt())
-                        .map(bloom -> chances(variety, before).added(chances(variety, bloom))))
-                .map(added -> DayCount.of(added.earliest(), added.likely(), added.latest()));
-    }
-
-    private DayChances chances(Variety variety, FigureInForce figure) {
-        return learnt(variety.id(), variety.kind(), figure)
-                .map(LearntLength::chances)
-                .orElseGet(() -> DayChances.of(LearntLength.points(figure).beta()));
+    /** The figures of a pot, those of each variety beside the cold they share, and what was learnt for what it is under. */
+    PotFigures of(PotLife life) {
+        return ofPots.of(life);
     }
 
     /** What figures add up to, for the reckoning of dates; each is in the unit of its name. */

@@ -119,7 +119,7 @@ final class History implements Happening.Cases<History> {
 
     /** A plant that lives on begins another winter: what was seen, answered and flowered belongs to the one before. */
     private void beginYear() {
-        years = years.with(bloom, now);
+        years = years.with(bloom, seen.signs(), now);
         bloom = Bloom.NONE;
         seen = Seen.NOTHING;
         answers = Answers.NONE;

@@ -12,12 +12,7 @@ import sillbook.model.Kind;
 import sillbook.model.OwnFigure.Scope;
 import sillbook.reckon.stages.Widening;
 
-/**
- * What own pots teach, each length worked out when it is first asked for.
- *
- * <p>Only what the plants did is learnt: the days to the first flower and the days in bloom. How long a pot was left in
- * the cold or in the cool room was the grower's choice.
- */
+/** What own pots teach, each length worked out when it is first asked for. */
 final class Learning {
     private final OwnLengths lengths;
     private final BiFunction<Kind, FigureName, Optional<FigureInForce>> published;
@@ -31,21 +26,20 @@ final class Learning {
         this.widening = widening;
     }
 
-    /** Empty where too few lengths are known to learn from, or the figure is none that is learnt. */
-    Optional<LearntLength> of(Scope scope, Kind kind, FigureName name) {
-        boolean isOfPlants = name == FigureName.AFTER_COLD || name == FigureName.IN_BLOOM;
-        return isOfPlants && !scope.isHouseRule()
-                ? known.computeIfAbsent(List.of(scope, name), key -> learn(scope, kind, name))
-                : Optional.empty();
+    /** Empty where too few lengths are known to learn from. */
+    Optional<LearntLength> of(Scope scope, Kind kind, PlantSpan span) {
+        return scope.isHouseRule()
+                ? Optional.empty()
+                : known.computeIfAbsent(List.of(scope, span), key -> learn(scope, kind, span));
     }
 
-    private Optional<LearntLength> learn(Scope scope, Kind kind, FigureName name) {
-        boolean needsCold = published.apply(kind, FigureName.COLD).isPresent();
-        List<OwnLength> own = lengths.of(scope, kind, name, needsCold);
-        return own.size() < LearntLength.LEAST
+    private Optional<LearntLength> learn(Scope scope, Kind kind, PlantSpan span) {
+        OwnLengths.Told own = lengths.of(scope, kind, span);
+        return own.counting().size() < LearntLength.LEAST
                 ? Optional.empty()
                 : published
-                        .apply(scope.kind().orElse(kind), name)
-                        .map(figure -> new LearntLength(scope, figure, own, widening));
+                        .apply(scope.kind().orElse(kind), span.grewFrom())
+                        .map(figure ->
+                                new LearntLength(scope, span, figure, own.counting(), own.shortOfCold(), widening));
     }
 }

@@ -2,28 +2,34 @@
 package sillbook.season;
 
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Unit;
 import sillbook.model.OwnFigure.Range;
 import sillbook.model.OwnFigure.Scope;
-import sillbook.reckon.stages.DayChances;
 import sillbook.reckon.stages.NormalInverseGamma;
 import sillbook.reckon.stages.Outliers;
-import sillbook.reckon.stages.Sample;
-import sillbook.reckon.stages.StudentT;
+import sillbook.reckon.stages.Regression;
 import sillbook.reckon.stages.ThreePoints;
 import sillbook.reckon.stages.Widening;
 
 /**
- * A length learnt from own pots: what was published moved by how long it took so far.
+ * A length learnt from own pots: what was published moved by how long it took so far, and by what each was under.
  *
  * @param scope the variety, or the kind, of the pots
  * @param published what it grew from, in the unit of the figure
  * @param own at least {@link #LEAST}, the oldest first
+ * @param shortOfCold those that were left out, because they had less cold than they need
  * @param widening what the windows before teach of those to come
  */
-public record LearntLength(Scope scope, FigureInForce published, List<OwnLength> own, Widening widening) {
+public record LearntLength(
+        Scope scope,
+        PlantSpan span,
+        FigureInForce published,
+        List<OwnLength> own,
+        List<OwnLength> shortOfCold,
+        Widening widening) {
     /** From so many own lengths on what was learnt holds; a judgement of ours. */
     static final int LEAST = 3;
 
@@ -34,13 +40,10 @@ public record LearntLength(Scope scope, FigureInForce published, List<OwnLength>
 
     public LearntLength {
         own = List.copyOf(own);
+        shortOfCold = List.copyOf(shortOfCold);
         if (own.size() < LEAST) {
             throw new IllegalArgumentException("learnt from too few: " + own);
         }
-    }
-
-    public FigureName figure() {
-        return published.name();
     }
 
     /** How many pots it was learnt from. */
@@ -53,43 +56,70 @@ public record LearntLength(Scope scope, FigureInForce published, List<OwnLength>
 
     /** What was believed before, in days. */
     public NormalInverseGamma before() {
-        return NormalInverseGamma.before(points(published));
+        return NormalInverseGamma.before(span.believed(points(published)));
     }
 
-    /** How long it takes next time, in days, by the own lengths alone. */
-    public StudentT asLearnt() {
-        return before().after(Sample.of(days())).next();
+    /** The conditions of the own lengths on the average, of those of which it is known. */
+    public Conditions usual() {
+        return Conditions.mean(own.stream().map(OwnLength::under).toList());
     }
 
-    /** The same, as far as it is believed: the windows of all learnt lengths are made of this. */
-    public StudentT next() {
-        return asLearnt().widened(widening.by());
+    /** The conditions that any of the own lengths tells, in order. */
+    List<Condition> told() {
+        Conditions usual = usual();
+        return Stream.of(Condition.values())
+                .filter(condition -> usual.find(condition).isPresent())
+                .toList();
     }
 
-    /** The days that one time in ten are not reached, the middle, and those that one time in ten are passed. */
-    public DayChances.DayWindow window() {
-        return chances().window();
+    /** What is believed of the length and its conditions, each counted from what is usual. */
+    Regression belief() {
+        return untaught().after(cases());
     }
 
-    /** How likely each number of days is; none takes less than nothing. */
-    DayChances chances() {
-        return DayChances.of(next()).notBefore(0);
+    private Regression untaught() {
+        NormalInverseGamma before = before();
+        double length = Math.max(1, before.centre());
+        List<Double> slopes =
+                told().stream().map(condition -> length * condition.share()).toList();
+        return Regression.before(before, slopes);
+    }
+
+    private List<Regression.Case> cases() {
+        return own.stream()
+                .map(one -> new Regression.Case(off(one.under()), one.days()))
+                .toList();
+    }
+
+    /** How far conditions are from what is usual; 0 where they are not known. */
+    List<Double> off(Conditions under) {
+        Conditions usual = usual();
+        return told().stream()
+                .map(condition -> under.find(condition)
+                        .flatMap(here -> usual.find(condition).map(there -> here - there))
+                        .orElse(0.0))
+                .toList();
+    }
+
+    /** Under the usual conditions. */
+    public LengthGiven asUsual() {
+        return given(Conditions.UNKNOWN);
+    }
+
+    /** Under these. */
+    public LengthGiven given(Conditions here) {
+        return new LengthGiven(this, here);
     }
 
     /** Those of its own lengths that stand far from all the others. */
     public List<OwnLength> outliers() {
-        return Outliers.among(days(), before()).stream().map(own::get).toList();
+        return Outliers.among(cases(), untaught()).stream().map(own::get).toList();
     }
 
-    private List<Double> days() {
-        return own.stream().map(OwnLength::days).toList();
-    }
-
-    /** What comes of it, in the unit of the figure. */
-    public Range range() {
-        DayChances.DayWindow window = window();
-        double perUnit = daysPerUnit(figure());
-        return new Range(window.earliest() / perUnit, window.likely() / perUnit, window.latest() / perUnit);
+    /** Days in the unit of the figure; of a sign, which has none, days. */
+    Range inUnit(double earliest, double likely, double latest) {
+        double perUnit = span.figure().map(LearntLength::daysPerUnit).orElse(1.0);
+        return new Range(earliest / perUnit, likely / perUnit, latest / perUnit);
     }
 
     /** A figure in days, as three points with room between them. */

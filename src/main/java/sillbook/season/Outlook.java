@@ -117,6 +117,7 @@ public final class Outlook {
                 pot.figures(),
                 pot.coldNeed(),
                 new AheadReading(pot).list(),
+                new SignReading(pot).list(),
                 pot.readiness(),
                 pot.useBy(),
                 pot.wish(),

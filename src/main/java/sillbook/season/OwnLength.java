@@ -13,8 +13,9 @@ import sillbook.model.Pot;
  * @param pots by label, at least one
  * @param from the day the stage began
  * @param days to its end; the mean of the pots
+ * @param under the conditions it was under; the mean of the pots
  */
-public record OwnLength(List<Id<Pot>> pots, LocalDate from, double days) {
+public record OwnLength(List<Id<Pot>> pots, LocalDate from, double days, Conditions under) {
     public OwnLength {
         pots = List.copyOf(pots);
     }

@@ -31,14 +31,25 @@ public record PotFigures(List<OfVariety> varieties, List<Warning> warnings) {
      *
      * @param need with the cold that is shared
      * @param figures its own, before anything is shared
+     * @param learnt what was learnt of it, under the conditions of the pot
      */
-    public record OfVariety(Id<Variety> variety, Kind kind, Need need, Map<FigureName, FigureInForce> figures) {
+    public record OfVariety(
+            Id<Variety> variety,
+            Kind kind,
+            Need need,
+            Map<FigureName, FigureInForce> figures,
+            Map<PlantSpan, LengthGiven> learnt) {
         public OfVariety {
             figures = Map.copyOf(figures);
+            learnt = Map.copyOf(learnt);
         }
 
         public Optional<FigureInForce> find(FigureName name) {
             return Optional.ofNullable(figures.get(name));
+        }
+
+        public Optional<LengthGiven> find(PlantSpan span) {
+            return Optional.ofNullable(learnt.get(span));
         }
     }
 

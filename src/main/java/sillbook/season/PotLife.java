@@ -2,6 +2,7 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,6 +16,7 @@ import sillbook.model.Happening.End;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Stage;
+import sillbook.season.Years.Year;
 
 /**
  * The history of one pot, read in order up to a day.
@@ -53,6 +55,17 @@ public record PotLife(
     /** The life of a pot up to a day; what is written for later days is not read. */
     public static PotLife of(Journal journal, Pot pot, LocalDate today) {
         return History.read(journal, pot, today);
+    }
+
+    /** Its winters, the present one, or only one, last; that has no end yet. */
+    public List<Year> winters() {
+        List<Year> winters = new ArrayList<>(years.past());
+        winters.add(present());
+        return winters;
+    }
+
+    Year present() {
+        return new Year(years.woken(), LocalDate.MAX, bloom, seen.signs());
     }
 
     public Stage stage() {

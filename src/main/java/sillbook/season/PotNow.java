@@ -10,6 +10,7 @@ import java.util.Optional;
  *
  * @param coldNeed the cold it needs; empty when nothing in it needs any
  * @param ahead the stages to come, in order
+ * @param signs the signs to come before its flower and soon after it, as far as own pots taught when
  * @param readiness whether it may come in; of a pot in the cold that needs it
  * @param useBy the last good day in the cold; of a pot that stands there
  * @param wish the nearest wish it is meant to meet that is not past
@@ -20,6 +21,7 @@ public record PotNow(
         PotFigures figures,
         Optional<ColdNeed> coldNeed,
         List<Ahead> ahead,
+        List<SignAhead> signs,
         Optional<Readiness> readiness,
         Optional<LocalDate> useBy,
         Optional<WishNow> wish,
@@ -27,6 +29,7 @@ public record PotNow(
         Optional<Job.OfPots> next) {
     public PotNow {
         ahead = List.copyOf(ahead);
+        signs = List.copyOf(signs);
         concerns = List.copyOf(concerns);
     }
 }

@@ -25,7 +25,7 @@ import sillbook.reckon.dates.Window;
 record PotReading(Journal journal, Figures figures, LocalDate today) {
 
     Foretold foretell(PotLife life) {
-        PotFigures needs = figures.of(life.pot());
+        PotFigures needs = figures.of(life);
         ColdReading cold = new ColdReading(journal, today);
         List<Prospect.Share> shares = shares(life, needs, cold);
         Pins pins = new Pins(life, needs, ColdNeed.of(shares), cold);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
-import java.util.EnumSet;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.model.Day;
@@ -18,7 +19,7 @@ import sillbook.model.Pot.Way;
  *
  * @param roots the first day they showed, else the last on which they did not
  * @param rootLength as last measured
- * @param growth every sign seen so far
+ * @param signs every sign of growth seen so far, with the first day it was
  * @param troubles those of the last check
  * @param lastLook the last check of any sort
  */
@@ -27,7 +28,7 @@ public record Seen(
         Optional<Noted<Length>> rootLength,
         Optional<Noted<Length>> shoot,
         Optional<Noted<Moisture>> moisture,
-        Set<Growth> growth,
+        Map<Growth, Day> signs,
         Set<Trouble> troubles,
         Optional<Day> lastLook) {
 
@@ -39,13 +40,18 @@ public record Seen(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Set.of(),
+            Map.of(),
             Set.of(),
             Optional.empty());
 
     public Seen {
-        growth = Set.copyOf(growth);
+        signs = Map.copyOf(signs);
         troubles = Set.copyOf(troubles);
+    }
+
+    /** Every sign of growth seen so far. */
+    public Set<Growth> growth() {
+        return signs.keySet();
     }
 
     /** Whether roots have been seen. */
@@ -73,15 +79,15 @@ public record Seen(
 
     /** What is known after one more check. Roots that showed once are there to stay. */
     Seen with(Day day, Findings found) {
-        Set<Growth> signs = EnumSet.noneOf(Growth.class);
-        signs.addAll(growth);
-        signs.addAll(found.growth());
+        Map<Growth, Day> first = new EnumMap<>(Growth.class);
+        found.growth().forEach(sign -> first.put(sign, day));
+        first.putAll(signs);
         return new Seen(
                 isRooted() ? roots : newer(found.roots(), day, roots),
                 newer(found.rootLength(), day, rootLength),
                 newer(found.shoot(), day, shoot),
                 newer(found.moisture(), day, moisture),
-                signs,
+                first,
                 found.troubles(),
                 Optional.of(day));
     }

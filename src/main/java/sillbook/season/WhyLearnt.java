@@ -14,7 +14,15 @@ import sillbook.model.OwnFigure.Range;
  *
  * @param setAside what holds instead, where the handbook's was asked for
  */
-public record WhyLearnt(LearntLength length, Optional<SetAside> setAside, Range result) implements Why<Range> {
+public record WhyLearnt(LengthGiven given, Optional<SetAside> setAside, Range result) implements Why<Range> {
+    /** What holds, because nothing else was asked for. */
+    static WhyLearnt of(LengthGiven given) {
+        return new WhyLearnt(given, Optional.empty(), given.range());
+    }
+
+    public LearntLength length() {
+        return given.length();
+    }
 
     @Override
     public <T> T fold(Cases<T> cases) {
@@ -23,13 +31,13 @@ public record WhyLearnt(LearntLength length, Optional<SetAside> setAside, Range 
 
     @Override
     public Range recomputed() {
-        return setAside.map(other -> other.holds().range()).orElseGet(length::range);
+        return setAside.map(other -> other.holds().range()).orElseGet(given::range);
     }
 
     /** What it grew from, or what holds instead of it. */
     @Override
     public List<FigureInForce> figures() {
-        return List.of(setAside.map(SetAside::holds).orElse(length.published()));
+        return List.of(setAside.map(SetAside::holds).orElse(length().published()));
     }
 
     /** How much of it is believed at the outset is a judgement of ours. */

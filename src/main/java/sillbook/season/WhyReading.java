@@ -80,13 +80,18 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figure
     /** Of what the days to come rest on, what was learnt, whether it holds or the handbook's was asked for. */
     private void learnt(List<Why<?>> whys) {
         if (!pot.windows().isEmpty()) {
-            pot.figures().varieties().stream()
-                    .flatMap(one -> Stream.of(FigureName.AFTER_COLD, FigureName.IN_BLOOM)
-                            .flatMap(name -> one.find(name).stream())
-                            .flatMap(figure -> figures.why(one.variety(), one.kind(), figure).stream()))
-                    .distinct()
-                    .forEach(whys::add);
+            pot.figures().varieties().stream().flatMap(this::learnt).distinct().forEach(whys::add);
         }
+        new SignReading(pot).list().forEach(sign -> whys.add(WhyLearnt.of(sign.length())));
+    }
+
+    private Stream<WhyLearnt> learnt(PotFigures.OfVariety one) {
+        return Stream.of(PlantSpan.TO_FIRST_FLOWER, PlantSpan.IN_BLOOM)
+                .flatMap(span -> one
+                        .find(span)
+                        .map(WhyLearnt::of)
+                        .or(() -> one.find(span.grewFrom()).flatMap(figure -> figures.setAside(one, figure)))
+                        .stream());
     }
 
     private Optional<Why<?>> late() {

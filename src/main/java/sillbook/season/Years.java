@@ -4,8 +4,10 @@ package sillbook.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Day;
+import sillbook.model.Findings.Growth;
 import sillbook.model.Outcome;
 
 /**
@@ -22,22 +24,27 @@ public record Years(List<Year> past, Optional<Day> woken) {
     }
 
     /**
-     * A winter that is over.
+     * A winter of it.
      *
      * @param began the day it was woken, or seen to flower again; empty of the first
      * @param bloom nothing where no flower was written
+     * @param signs of growth, with the first day each was seen
      */
-    public record Year(Optional<LocalDate> began, LocalDate endExclusive, Bloom bloom) {
+    public record Year(Optional<Day> began, LocalDate endExclusive, Bloom bloom, Map<Growth, Day> signs) {
+        public Year {
+            signs = Map.copyOf(signs);
+        }
+
         /** Whether a day lies in it. */
         public boolean contains(LocalDate day) {
-            return began.filter(day::isBefore).isEmpty() && day.isBefore(endExclusive);
+            return began.map(Day::likely).filter(day::isBefore).isEmpty() && day.isBefore(endExclusive);
         }
     }
 
     /** The same, the present winter over and another begun. */
-    Years with(Bloom bloom, Day waking) {
+    Years with(Bloom bloom, Map<Growth, Day> signs, Day waking) {
         List<Year> years = new ArrayList<>(past);
-        years.add(new Year(woken.map(Day::likely), waking.likely(), bloom));
+        years.add(new Year(woken, waking.likely(), bloom, signs));
         return new Years(years, Optional.of(waking));
     }
 

@@ -198,8 +198,8 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
                 why,
                 LearntWords.title(why),
                 LearntWords.rule(why),
-                new LearntWords().sum(why.length(), new PotNames(journal)),
-                FigureValues.say(why.length().figure(), why.result(), journal.settings()));
+                new LearntWords().sum(why.given(), new PotNames(journal)),
+                LearntWords.value(why, journal.settings()));
     }
 
     @Override

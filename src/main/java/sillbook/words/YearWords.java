@@ -40,7 +40,7 @@ public record YearWords(Journal journal) {
                 .pot()
                 .firstFlower()
                 .map(Day::likely)
-                .or(year::began)
+                .or(() -> year.began().map(Day::likely))
                 .map(journal::seasonOf)
                 .orElse(life.pot().season())
                 .name(journal.settings().seasonStart());

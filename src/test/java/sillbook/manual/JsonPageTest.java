@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -73,7 +74,8 @@ class JsonPageTest {
     private final Set<List<String>> printed = new LinkedHashSet<>();
 
     @BeforeAll
-    void printAll(@TempDir Path home) {
+    void printAll(@TempDir Path home, @TempDir Path ownHome) {
+        printOfOwnTulips(new Shell(ownHome));
         Shell shell = new Shell(home);
         shell.layDemo();
         COMMANDS.forEach(command -> print(shell, command));
@@ -84,6 +86,25 @@ class JsonPageTest {
         COMMANDS.forEach(command -> print(shell, command));
         print(shell, "undo");
         print(shell, "redo");
+    }
+
+    /** Three tulips of which the buds were written tell when those of the fourth come; the demo has no such. */
+    private void printOfOwnTulips(Shell shell) {
+        shell.goOnTo(LocalDate.of(2026, 3, 20));
+        shell.type("sillbook write 'place cellar, cellar'");
+        shell.type("sillbook write 'place stair window, cool room'");
+        for (String label : List.of("T1", "T2", "T3")) {
+            shell.type("sillbook write 'Marrow Lane (tulip triumph) x5, cellar, 1 oct'");
+            for (String said : List.of("stair window, 12 jan", "buds, 25 jan", "first flower, 8 feb")) {
+                assertThat(shell.type("sillbook write '" + label + " " + said + "'"))
+                        .isNotEmpty();
+                assertThat(shell.code()).isZero();
+            }
+        }
+        shell.goOnTo(LocalDate.of(2027, 1, 16));
+        shell.type("sillbook write 'Marrow Lane x5, cellar, 1 oct, label T9'");
+        shell.type("sillbook write 'T9 stair window, 14 jan'");
+        print(shell, "pot T9");
     }
 
     private void print(Shell shell, String command) {

@@ -110,7 +110,7 @@ class LearningTest {
         return winter.on("12 jan").whys(winter.id("T6")).stream()
                 .filter(WhyLearnt.class::isInstance)
                 .map(WhyLearnt.class::cast)
-                .filter(why -> why.length().figure() == name)
+                .filter(why -> why.length().span().figure().equals(Optional.of(name)))
                 .findFirst()
                 .orElseThrow();
     }
@@ -156,15 +156,16 @@ class LearningTest {
         List<WhyLearnt> whys = learnt();
 
         assertThat(whys)
-                .extracting(why -> why.length().figure())
-                .containsExactly(FigureName.AFTER_COLD, FigureName.IN_BLOOM);
+                .extracting(why -> why.length().span())
+                .containsExactly(PlantSpan.TO_FIRST_FLOWER, PlantSpan.IN_BLOOM);
         assertThat(whys).allSatisfy(why -> assertThat(why.result()).isEqualTo(why.recomputed()));
         LearntLength length = whys.get(0).length();
         assertThat(length.own()).extracting(OwnLength::days).containsOnly(26.0);
         assertThat(length.outliers()).isEmpty();
         assertThat(length.pots()).isEqualTo(5);
-        assertThat(length.next().centre()).isBetween(24.0, 25.0);
-        assertThatThrownBy(() -> new LearntLength(length.scope(), length.published(), List.of(), Widening.NONE))
+        assertThat(length.asUsual().next().centre()).isBetween(24.0, 25.0);
+        assertThatThrownBy(() -> new LearntLength(
+                        length.scope(), length.span(), length.published(), List.of(), List.of(), Widening.NONE))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -182,7 +183,8 @@ class LearningTest {
         LearntLength length = why.length();
 
         assertThat(length.widening().by()).isEqualTo(1.5);
-        assertThat(length.next().scale()).isEqualTo(1.5 * length.asLearnt().scale());
+        assertThat(length.asUsual().next().scale())
+                .isEqualTo(1.5 * length.asUsual().asLearnt().scale());
         assertThat(why.recomputed()).isEqualTo(why.result());
         Range plain = learnt().get(0).result();
         assertThat(why.result().low()).isLessThan(plain.low());

@@ -83,8 +83,8 @@ record ForetellingReading(Journal journal, LocalDate today) {
     private Stream<OfPot> read(Pot pot, List<KeptWindow> kept) {
         PotLife life = PotLife.of(journal, pot, today);
         List<OfPot> came = new ArrayList<>();
-        for (Year year : years(life)) {
-            Season winter = year.began().map(journal::seasonOf).orElse(pot.season());
+        for (Year year : life.winters()) {
+            Season winter = year.began().map(Day::likely).map(journal::seasonOf).orElse(pot.season());
             Points bloom = year.bloom().pot();
             List<KeptWindow> ofYear = kept.stream()
                     .filter(window -> year.contains(window.madeOn()))
@@ -98,12 +98,6 @@ record ForetellingReading(Journal journal, LocalDate today) {
             }
         }
         return came.stream();
-    }
-
-    private static List<Year> years(PotLife life) {
-        List<Year> years = new ArrayList<>(life.years().past());
-        years.add(new Year(life.years().woken().map(Day::likely), LocalDate.MAX, life.bloom()));
-        return years;
     }
 
     private static Optional<KeptWindow> counting(PotLife life, List<KeptWindow> kept, Stage stage, LocalDate came) {

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import sillbook.model.Day;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Outcome;
@@ -132,7 +133,8 @@ public final class Winters {
     }
 
     private Stream<Grown> grown(PotLife life) {
-        return years(life).flatMap(year -> varieties(life.pot()).map(planting -> grown(life, year, planting)));
+        return life.winters().stream()
+                .flatMap(year -> varieties(life.pot()).map(planting -> grown(life, year, planting)));
     }
 
     /** One planting for each variety, all its bulbs together. */
@@ -146,18 +148,16 @@ public final class Winters {
         return each.values().stream();
     }
 
-    private static Stream<Year> years(PotLife life) {
-        Year present = new Year(life.years().woken().map(day -> day.likely()), LocalDate.MAX, life.bloom());
-        return Stream.concat(life.years().past().stream(), Stream.of(present));
-    }
-
     private Grown grown(PotLife life, Year year, Planting planting) {
         List<Phase> cold = phases(life, year, Stage.COLD);
         boolean isLast = year.endExclusive().equals(LocalDate.MAX);
         return new Grown(
                 life.pot(),
                 planting,
-                year.began().map(journal::seasonOf).orElse(life.pot().season()),
+                year.began()
+                        .map(Day::likely)
+                        .map(journal::seasonOf)
+                        .orElse(life.pot().season()),
                 isTold(life, year),
                 longestAt(cold),
                 cold.stream().mapToLong(phase -> phase.days().days()).sum(),

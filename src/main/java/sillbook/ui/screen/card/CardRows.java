@@ -25,6 +25,7 @@ import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
 import sillbook.words.KeepingWords;
+import sillbook.words.LearntWords;
 import sillbook.words.OriginMarks;
 import sillbook.words.OutcomeWords;
 import sillbook.words.PotNames;
@@ -103,6 +104,8 @@ final class CardRows {
         for (Ahead each : now.ahead()) {
             rows.add(Row.of(named(each), AheadLine.of(each)));
         }
+        rows.addAll(Labelled.each(
+                "Signs", LearntWords.ahead(now.signs()), state.body().columns()));
     }
 
     private static Thing named(Ahead ahead) {

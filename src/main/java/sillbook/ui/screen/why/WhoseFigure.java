@@ -34,8 +34,7 @@ public final class WhoseFigure {
     /** The offer to change it for one of the figures that a pot's days rest on: the one of that name, if any. */
     public static Offer offer(State state, Id<Pot> pot, Optional<FigureName> name) {
         Stream<Why<?>> whys = name.stream().flatMap(any -> state.almanac().outlook().whys(pot).stream());
-        return offer(
-                state, whys, why -> name.filter(why.length().figure()::equals).isPresent());
+        return offer(state, whys, why -> why.length().span().figure().equals(name));
     }
 
     private static Offer offer(State state, Stream<Why<?>> whys, Predicate<WhyLearnt> which) {
@@ -43,6 +42,7 @@ public final class WhoseFigure {
                 state,
                 whys.filter(WhyLearnt.class::isInstance)
                         .map(WhyLearnt.class::cast)
+                        .filter(why -> why.length().span().figure().isPresent())
                         .filter(which)
                         .findFirst());
     }
@@ -53,7 +53,7 @@ public final class WhoseFigure {
                         Action.HANDBOOKS,
                         () -> learnt.map(why -> keep(state, why)).orElse(Step.to(state)))
                 .saying(isSetAside ? "your pots'" : "handbook's")
-                .offIf(learnt.isEmpty(), "no pot of yours taught this figure")
+                .offIf(learnt.isEmpty(), "no pot of yours taught a figure here")
                 .offIf(state.copy().isReadOnly(), "the journal is read only");
     }
 
@@ -70,6 +70,7 @@ public final class WhoseFigure {
 
     private static Change handbooks(State state, LearntLength length) {
         Id<OwnFigure> id = state.kit().ids().next();
-        return new WriteDown(new OwnFigure(id, length.scope(), length.figure().key(), Optional.empty(), ""));
+        String figure = length.span().figure().orElseThrow().key();
+        return new WriteDown(new OwnFigure(id, length.scope(), figure, Optional.empty(), ""));
     }
 }

@@ -102,6 +102,6 @@ class WhoseFigureTest {
         card().press("h");
 
         assertThat(desk.effects()).isEmpty();
-        assertThat(page()).contains("no pot of yours taught this figure");
+        assertThat(page()).contains("no pot of yours taught a figure here");
     }
 }
