@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cold;
+
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayDeque;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import sillbook.reckon.heat.SineDay;
+
+/**
+ * Days known by their lowest and highest, each taken as one sine wave. A day that is not there is not accounted for.
+ *
+ * @param days in order
+ */
+public record DayTrace(NavigableMap<LocalDate, SineDay> days) {
+    private static final double HOURS = 24;
+
+    public DayTrace {
+        days = Collections.unmodifiableNavigableMap(new TreeMap<>(days));
+    }
+
+    /** What of it lies between two days, both in it. */
+    public DayTrace between(LocalDate from, LocalDate to) {
+        return new DayTrace(days.subMap(from, true, to, true));
+    }
+
+    /** The cold of all of it. What is bridged is what is known: nothing is made up for a day that is not there. */
+    public ColdHad cold(ColdWeight weight) {
+        double effective = sum(weight::of);
+        return new ColdHad(
+                days.size(),
+                HOURS * length(),
+                effective,
+                effective,
+                sum(day -> day.hoursAbove(0) - day.hoursAbove(ColdHad.STRICT)),
+                (int) days.values().stream().filter(DayTrace::isStrict).count(),
+                sum(day -> day.hoursAbove(0) - day.hoursAbove(ColdHad.CHILLING)),
+                sum(day -> HOURS - day.hoursAbove(0)),
+                warmSpells(),
+                HOURS * (length() - days.size()));
+    }
+
+    private static boolean isStrict(SineDay day) {
+        return ColdHad.isStrict((day.lowest() + day.highest()) / 2);
+    }
+
+    private long length() {
+        return days.isEmpty() ? 0 : ChronoUnit.DAYS.between(days.firstKey(), days.lastKey()) + 1;
+    }
+
+    private double sum(ToDoubleFunction<SineDay> of) {
+        return days.values().stream().mapToDouble(of).sum();
+    }
+
+    /** The first day by whose end so many effective hours were reached; empty where they were not. */
+    public Optional<LocalDate> reached(ColdWeight weight, double hours) {
+        double sum = 0;
+        for (Map.Entry<LocalDate, SineDay> day : days.entrySet()) {
+            sum += weight.of(day.getValue());
+            if (sum >= hours) {
+                return Optional.of(day.getKey());
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Days all of whose hours are too warm, more than one on end; when in a day the warmth began or ended is not known. */
+    private List<WarmSpell> warmSpells() {
+        Deque<WarmSpell> spells = new ArrayDeque<>();
+        days.forEach((day, swing) -> {
+            if (swing.lowest() > WarmSpell.ABOVE) {
+                WarmSpell part = new WarmSpell(
+                        day.atStartOfDay().toInstant(ZoneOffset.UTC),
+                        day.plusDays(1).atStartOfDay().toInstant(ZoneOffset.UTC),
+                        swing.highest());
+                boolean goesOn = !spells.isEmpty() && spells.getLast().to().equals(part.from());
+                spells.addLast(goesOn ? spells.removeLast().with(part) : part);
+            }
+        });
+        return spells.stream().filter(WarmSpell::isLong).toList();
+    }
+}

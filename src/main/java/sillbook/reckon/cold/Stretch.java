@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cold;
+
+import java.time.Duration;
+import java.time.Instant;
+
+/** From one reading to the next, evenly: what is not known better. */
+record Stretch(Reading first, Reading last) {
+    private static final double NANOS_IN_HOUR = 3.6e12;
+
+    double hours() {
+        return length().toNanos() / NANOS_IN_HOUR;
+    }
+
+    Duration length() {
+        return Duration.between(first.at(), last.at());
+    }
+
+    double effective(ColdWeight weight) {
+        return hours() * weight.between(first.celsius(), last.celsius());
+    }
+
+    /** Hours at a temperature or colder. */
+    double hoursUpTo(double celsius) {
+        return first.celsius() == last.celsius()
+                ? (first.celsius() <= celsius ? hours() : 0)
+                : hours() * shareBelow(celsius);
+    }
+
+    /** Hours colder than a temperature. */
+    double hoursBelow(double celsius) {
+        return first.celsius() == last.celsius()
+                ? (first.celsius() < celsius ? hours() : 0)
+                : hours() * shareBelow(celsius);
+    }
+
+    private double shareBelow(double celsius) {
+        double low = Math.min(first.celsius(), last.celsius());
+        double high = Math.max(first.celsius(), last.celsius());
+        return Math.max(0, Math.min(1, (celsius - low) / (high - low)));
+    }
+
+    /** The moment in it at which the temperature is passed; there must be one. */
+    Instant passes(double celsius) {
+        return at((celsius - first.celsius()) / (last.celsius() - first.celsius()));
+    }
+
+    /** The moment after a share of it, 0 to 1. */
+    Instant at(double share) {
+        return first.at().plusNanos(Math.round(share * length().toNanos()));
+    }
+
+    /** Its beginning, up to a moment in it. */
+    Stretch until(Instant moment) {
+        return new Stretch(first, reading(moment));
+    }
+
+    /** Its end, from a moment in it. */
+    Stretch from(Instant moment) {
+        return new Stretch(reading(moment), last);
+    }
+
+    /** What would have been read at a moment in it. */
+    Reading reading(Instant moment) {
+        double share = (double) Duration.between(first.at(), moment).toNanos() / length().toNanos();
+        return new Reading(moment, first.celsius() + share * (last.celsius() - first.celsius()));
+    }
+}
