@@ -43,6 +43,8 @@ public final class Commands {
                 .addSubcommand(new BackupCommand(books, printer, world.out()))
                 .addSubcommand(new CommandLine(new ReckonCommand(printer))
                         .addSubcommand(new DatesCommand(printer, world.today()))
+                        .addSubcommand(new ColdCommand(printer, world.in()))
+                        .addSubcommand(new HeatCommand(printer, world.in()))
                         .addSubcommand(new EffectsCommand(printer, world.in()))
                         .addSubcommand(new StagesCommand(printer)));
         root.setOut(new PrintWriter(world.out(), true, UTF_8))

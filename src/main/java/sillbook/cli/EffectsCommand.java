@@ -2,8 +2,6 @@
 package sillbook.cli;
 
 import java.io.InputStream;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,15 +10,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import sillbook.exchange.CsvFile;
 import sillbook.exchange.EffectsJson;
 import sillbook.reckon.effects.Confounding;
 import sillbook.reckon.effects.Design;
 import sillbook.reckon.effects.Effects;
 import sillbook.words.EffectWords;
-import sillbook.words.Heard;
 import sillbook.words.Provisos;
-import sillbook.words.list.Table;
 
 /** Tells apart what made scores high or low, without a journal. */
 @Command(
@@ -32,8 +27,6 @@ import sillbook.words.list.Table;
                     + " certain, the likeliest."
         })
 final class EffectsCommand implements Callable<Integer> {
-    private static final String STANDARD_INPUT = "-";
-
     private final Printer printer;
     private final InputStream in;
 
@@ -66,7 +59,7 @@ final class EffectsCommand implements Callable<Integer> {
         String of =
                 score.orElseThrow(() -> new Misused("It is not said which column holds the scores. Write --score."));
         List<String> under = names();
-        ScoreTable scores = ScoreTable.read(table(), of, under);
+        ScoreTable scores = ScoreTable.read(TableIn.read(file, in), of, under);
         Design design = EffectsMethod.design(under, scores.observations());
         Effects effects = by.effects(design, scores.observations());
         Provisos provisos = by.provisos(design, scores);
@@ -92,20 +85,5 @@ final class EffectsCommand implements Callable<Integer> {
             throw new Misused("'" + factors.orElse("") + "' names a column twice.");
         }
         return names;
-    }
-
-    private Table table() {
-        Heard<Table> table = file.equals(STANDARD_INPUT) ? CsvFile.read(in) : CsvFile.read(path());
-        return table.fold(found -> found, why -> {
-            throw new CouldNot((file.equals(STANDARD_INPUT) ? "The standard input" : file) + ": " + why.sentence());
-        });
-    }
-
-    private Path path() {
-        try {
-            return Path.of(file);
-        } catch (InvalidPathException wrong) {
-            throw new Misused("'" + file + "' cannot be the name of a file. Name another.");
-        }
     }
 }

@@ -4,14 +4,18 @@ package sillbook.cli;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import sillbook.model.OwnFigure.Range;
 import sillbook.words.DayReader;
 import sillbook.words.Heard;
+import sillbook.words.Temperatures;
 import sillbook.words.Weeks;
 
 /** What options were given, read. What cannot be read is {@link Misused}. */
 final class Given {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,9}([.,]\\d{1,9})?");
+
     private Given() {}
 
     /** A day as people say it; where the words leave it open, the one to come. */
@@ -37,6 +41,19 @@ final class Given {
 
     static double days(String text) {
         return read(Weeks.parseDays(text));
+    }
+
+    /** A bare number. */
+    static double number(String text) {
+        if (!NUMBER.matcher(text.strip()).matches()) {
+            throw new Misused("'" + text + "' is no number. Write it as 350 or 4.5.");
+        }
+        return Double.parseDouble(text.strip().replace(',', '.'));
+    }
+
+    /** A temperature in C; with {@code F} after it, in that. */
+    static double celsius(String text) {
+        return read(Temperatures.parse(text)).celsius();
     }
 
     /** One number of weeks, or three: the least, the usual, the most. */

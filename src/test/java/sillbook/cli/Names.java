@@ -31,6 +31,8 @@ final class Names {
                 "backup",
                 "reckon",
                 "reckon dates",
+                "reckon cold",
+                "reckon heat",
                 "reckon effects",
                 "reckon stages");
     }

@@ -64,6 +64,8 @@ class JsonPageTest {
             "import docs/how-to/lists/mistakes.csv --as varieties --dry-run",
             "verify",
             "reckon dates --kind tulip --potted 2026-10-01 --bloom 2027-01-05",
+            "reckon cold docs/how-to/lists/cellar-readings.csv",
+            "reckon heat docs/how-to/lists/sill-days.csv --need 350 --from 2027-02-01",
             "reckon effects docs/how-to/lists/scores.csv --score score --factors variety,mix,place",
             "reckon effects docs/how-to/lists/two-places.csv --score score --factors kind,variety,place --method reml",
             "reckon stages --prior 14,21,28 --own 24,27,62");
@@ -163,7 +165,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(19)
+                .hasSize(21)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

@@ -25,8 +25,8 @@ public final class Weather {
     /** Each hour as printed, its stamp taken for UTC. */
     public static List<Reading> hours() {
         return rows("seattle-weather-hourly-normals.csv").stream()
-                .map(row -> new Reading(
-                        LocalDateTime.parse(row[0]).toInstant(ZoneOffset.UTC), Double.parseDouble(row[2])))
+                .map(row ->
+                        new Reading(LocalDateTime.parse(row[0]).toInstant(ZoneOffset.UTC), Double.parseDouble(row[2])))
                 .toList();
     }
 

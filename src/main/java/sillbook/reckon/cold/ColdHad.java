@@ -30,9 +30,6 @@ public record ColdHad(
     /** Hours in a week of cold. */
     public static final double WEEK = 168;
 
-    /** What the strict count takes in, in C. */
-    static final double STRICT = 9;
-
     static final double CHILLING = 7.2;
 
     public ColdHad {
@@ -42,9 +39,5 @@ public record ColdHad(
     /** Effective weeks. */
     public double weeks() {
         return effective / WEEK;
-    }
-
-    static boolean isStrict(double celsius) {
-        return celsius > 0 && celsius <= STRICT;
     }
 }

@@ -8,7 +8,7 @@ import sillbook.reckon.heat.SineDay;
  *
  * @param none in C, like the others; each at least the one before, and the first and the last two apart
  */
-public record ColdWeight(double none, double full, double fading, double gone) {
+public record ColdWeight(double none, double full, double fading, double gone) implements HourWorth {
     /** The ends are a judgement of ours; what it rests on is told of the package. */
     public static final ColdWeight USUAL = new ColdWeight(0, 2, 9, 13);
 
@@ -28,12 +28,12 @@ public record ColdWeight(double none, double full, double fading, double gone) {
         return Math.max(0, Math.min(1, Math.min(rise, fall)));
     }
 
-    /** Of an hour in which the temperature goes evenly from one to another: the exact mean. */
+    @Override
     public double between(double start, double end) {
         return Math.abs(end - start) < LEVEL ? at(start) : (sumTo(end) - sumTo(start)) / (end - start);
     }
 
-    /** Effective hours of a day. */
+    @Override
     public double of(SineDay day) {
         return HOURS_IN_DAY
                 * (day.degreesBetween(none, full) / (full - none) - day.degreesBetween(fading, gone) / (gone - fading));

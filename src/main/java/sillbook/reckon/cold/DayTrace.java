@@ -33,14 +33,14 @@ public record DayTrace(NavigableMap<LocalDate, SineDay> days) {
     }
 
     /** The cold of all of it. What is bridged is what is known: nothing is made up for a day that is not there. */
-    public ColdHad cold(ColdWeight weight) {
-        double effective = sum(weight::of);
+    public ColdHad cold(HourWorth worth) {
+        double effective = sum(worth::of);
         return new ColdHad(
                 days.size(),
                 HOURS * length(),
                 effective,
                 effective,
-                sum(day -> day.hoursAbove(0) - day.hoursAbove(ColdHad.STRICT)),
+                sum(StrictCount.HOURS::of),
                 (int) days.values().stream().filter(DayTrace::isStrict).count(),
                 sum(day -> day.hoursAbove(0) - day.hoursAbove(ColdHad.CHILLING)),
                 sum(day -> HOURS - day.hoursAbove(0)),
@@ -49,7 +49,7 @@ public record DayTrace(NavigableMap<LocalDate, SineDay> days) {
     }
 
     private static boolean isStrict(SineDay day) {
-        return ColdHad.isStrict((day.lowest() + day.highest()) / 2);
+        return StrictCount.counts((day.lowest() + day.highest()) / 2);
     }
 
     private long length() {
@@ -61,10 +61,10 @@ public record DayTrace(NavigableMap<LocalDate, SineDay> days) {
     }
 
     /** The first day by whose end so many effective hours were reached; empty where they were not. */
-    public Optional<LocalDate> reached(ColdWeight weight, double hours) {
+    public Optional<LocalDate> reached(HourWorth worth, double hours) {
         double sum = 0;
         for (Map.Entry<LocalDate, SineDay> day : days.entrySet()) {
-            sum += weight.of(day.getValue());
+            sum += worth.of(day.getValue());
             if (sum >= hours) {
                 return Optional.of(day.getKey());
             }

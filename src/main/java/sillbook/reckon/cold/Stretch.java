@@ -16,8 +16,8 @@ record Stretch(Reading first, Reading last) {
         return Duration.between(first.at(), last.at());
     }
 
-    double effective(ColdWeight weight) {
-        return hours() * weight.between(first.celsius(), last.celsius());
+    double effective(HourWorth worth) {
+        return hours() * worth.between(first.celsius(), last.celsius());
     }
 
     /** Hours at a temperature or colder. */

@@ -3,6 +3,7 @@ package sillbook.reckon.cold;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -30,8 +31,8 @@ public record Trace(List<Reading> readings, Duration longestBridged) {
     /** Of readings in any order; several of one moment count as their mean. */
     public static Trace of(Collection<Reading> readings, Duration longestBridged) {
         TreeMap<Instant, List<Double>> moments = new TreeMap<>();
-        readings.forEach(reading -> moments.computeIfAbsent(reading.at(), none -> new ArrayList<>())
-                .add(reading.celsius()));
+        readings.forEach(reading ->
+                moments.computeIfAbsent(reading.at(), none -> new ArrayList<>()).add(reading.celsius()));
         return new Trace(
                 moments.entrySet().stream()
                         .map(moment -> new Reading(moment.getKey(), mean(moment.getValue())))
@@ -68,16 +69,16 @@ public record Trace(List<Reading> readings, Duration longestBridged) {
     }
 
     /** The cold of all of it. */
-    public ColdHad cold(ColdWeight weight) {
+    public ColdHad cold(HourWorth worth) {
         List<Stretch> all = stretches();
         List<Stretch> known = all.stream().filter(stretch -> !isGap(stretch)).toList();
         double hours = sum(all, Stretch::hours);
         return new ColdHad(
                 readings.size(),
                 hours,
-                sum(known, stretch -> stretch.effective(weight)),
-                sum(all, stretch -> stretch.effective(weight)),
-                sum(known, stretch -> stretch.hoursUpTo(ColdHad.STRICT) - stretch.hoursUpTo(0)),
+                sum(known, stretch -> stretch.effective(worth)),
+                sum(all, stretch -> stretch.effective(worth)),
+                sum(known, stretch -> stretch.effective(StrictCount.HOURS)),
                 tally(),
                 sum(known, stretch -> stretch.hoursUpTo(ColdHad.CHILLING) - stretch.hoursBelow(0)),
                 sum(known, stretch -> stretch.hoursBelow(0)),
@@ -91,36 +92,36 @@ public record Trace(List<Reading> readings, Duration longestBridged) {
 
     private int tally() {
         return (int) readings.stream()
-                .filter(reading -> ColdHad.isStrict(reading.celsius()))
+                .filter(reading -> StrictCount.counts(reading.celsius()))
                 .count();
     }
 
     /** The moment at which so many effective hours were reached, gaps left out; empty where they were not. */
-    public Optional<Instant> reached(ColdWeight weight, double hours) {
+    public Optional<Instant> reached(HourWorth worth, double hours) {
         double sum = 0;
         for (Stretch stretch : stretches()) {
-            double more = isGap(stretch) ? 0 : stretch.effective(weight);
+            double more = isGap(stretch) ? 0 : stretch.effective(worth);
             if (more > 0 && sum + more >= hours) {
-                return Optional.of(within(stretch, weight, hours - sum));
+                return Optional.of(within(stretch, worth, hours - sum));
             }
             sum += more;
         }
         return Optional.empty();
     }
 
-    /** By halves, to the nearest thousandth of a second or so: what counts never falls with time. */
-    private static Instant within(Stretch stretch, ColdWeight weight, double wanted) {
+    /** By halves, to a thousandth of a second: what counts never falls with time. */
+    private static Instant within(Stretch stretch, HourWorth worth, double wanted) {
         Instant early = stretch.first().at();
         Instant late = stretch.last().at();
         while (Duration.between(early, late).toMillis() > 0) {
             Instant middle = early.plus(Duration.between(early, late).dividedBy(2));
-            if (stretch.until(middle).effective(weight) >= wanted) {
+            if (stretch.until(middle).effective(worth) >= wanted) {
                 late = middle;
             } else {
                 early = middle;
             }
         }
-        return late;
+        return late.truncatedTo(ChronoUnit.MILLIS);
     }
 
     /** Warm parts that follow on each other are one spell; a gap ends it. */

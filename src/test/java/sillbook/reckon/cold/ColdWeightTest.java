@@ -16,7 +16,19 @@ class ColdWeightTest {
 
     @ParameterizedTest
     @CsvSource({
-        "-1, 0", "0, 0", "0.5, .25", "1, .5", "1.7, .85", "2, 1", "5, 1", "9, 1", "10, .75", "11, .5", "12, .25", "13, 0", "14, 0"
+        "-1, 0",
+        "0, 0",
+        "0.5, .25",
+        "1, .5",
+        "1.7, .85",
+        "2, 1",
+        "5, 1",
+        "9, 1",
+        "10, .75",
+        "11, .5",
+        "12, .25",
+        "13, 0",
+        "14, 0"
     })
     void ofAnHour(double celsius, double weight) {
         assertThat(USUAL.at(celsius)).isCloseTo(weight, within(1e-12));

@@ -80,8 +80,8 @@ class DayTraceTest {
         ColdHad had = days(Map.of(1, warm, 2, new SineDay(14, 20), 3, new SineDay(5, 18), 4, warm, 6, warm))
                 .cold(ColdWeight.USUAL);
         assertThat(had.warmSpells())
-                .containsExactly(
-                        new WarmSpell(Instant.parse("2027-01-01T00:00:00Z"), Instant.parse("2027-01-03T00:00:00Z"), 20));
+                .containsExactly(new WarmSpell(
+                        Instant.parse("2027-01-01T00:00:00Z"), Instant.parse("2027-01-03T00:00:00Z"), 20));
     }
 
     @Test

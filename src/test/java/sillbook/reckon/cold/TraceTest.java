@@ -2,6 +2,7 @@
 package sillbook.reckon.cold;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.Duration;
@@ -80,8 +81,15 @@ class TraceTest {
                         .sum())
                 .isCloseTo(inFahrenheit, within(1e-9));
         assertThat(read.stream().mapToDouble(ColdWeight.USUAL::at).sum()).isCloseTo(weights, within(1e-6));
-        assertThat(read.stream().filter(celsius -> celsius >= 0 && celsius <= 7.2)).hasSize(chilling);
-        assertThat(read.stream().filter(celsius -> celsius > 0 && celsius < 7.2)).hasSize(open);
+        assertThat(read.stream().filter(celsius -> celsius >= 0 && celsius <= 7.2))
+                .hasSize(chilling);
+        assertThat(read.stream().filter(celsius -> celsius > 0 && celsius < 7.2))
+                .hasSize(open);
+    }
+
+    @Test
+    void chillUnitsHaveSixBandsAndOneAbove() {
+        assertThatThrownBy(() -> new ChillUnits(List.of(1.4, 2.4))).isInstanceOf(IllegalArgumentException.class);
     }
 
     private static List<Reading> autumn(IntPredicate kept) {
@@ -147,7 +155,9 @@ class TraceTest {
     void aSpellIsWarmForLongerThanADay() {
         Trace warm = trace(0, 12, 2, 14, 20, 16, 30, 14, 32, 12, 40, 12, 42, 14, 50, 14, 52, 12);
         assertThat(cold(warm).warmSpells()).containsExactly(new WarmSpell(at(1), at(31), 16));
-        assertThat(cold(trace(0, 15, 20, 15, 24, 15)).warmSpells()).as("a day is not longer").isEmpty();
+        assertThat(cold(trace(0, 15, 20, 15, 24, 15)).warmSpells())
+                .as("a day is not longer")
+                .isEmpty();
         assertThat(cold(trace(0, 15, 20, 15, 46, 15, 60, 15)).warmSpells())
                 .as("a gap of 26 hours parts it")
                 .isEmpty();

@@ -30,11 +30,20 @@ class SineDayTest {
     @ParameterizedTest
     @CsvSource({"50, 90, 50, 88, 19.809232", "40, 80, 50, 88, 12.179956"})
     void aHorizontalCutOff(double lowest, double highest, double threshold, double cutOff, double degreeDays) {
-        assertThat(new SineDay(lowest, highest).degreesBetween(threshold, cutOff)).isCloseTo(degreeDays, within(1e-6));
+        assertThat(new SineDay(lowest, highest).degreesBetween(threshold, cutOff))
+                .isCloseTo(degreeDays, within(1e-6));
     }
 
     @ParameterizedTest
-    @CsvSource({"5, 15, 10, 12", "0, 10, 7.5, 8", "0, 10, 2.5, 16", "0, 10, 0, 24", "0, 10, 10, 0", "5, 5, 4, 24", "5, 5, 5, 0"})
+    @CsvSource({
+        "5, 15, 10, 12",
+        "0, 10, 7.5, 8",
+        "0, 10, 2.5, 16",
+        "0, 10, 0, 24",
+        "0, 10, 10, 0",
+        "5, 5, 4, 24",
+        "5, 5, 5, 0"
+    })
     void hoursAboveAThreshold(double lowest, double highest, double threshold, double hours) {
         assertThat(new SineDay(lowest, highest).hoursAbove(threshold)).isCloseTo(hours, within(1e-9));
     }

@@ -27,7 +27,10 @@ class ThermalTimeTest {
 
     @Test
     void firstCoolThenWarm() {
-        double warm = new ThermalTime(0, 350).after(10, 13).flatMap(left -> left.daysAt(18)).orElseThrow();
+        double warm = new ThermalTime(0, 350)
+                .after(10, 13)
+                .flatMap(left -> left.daysAt(18))
+                .orElseThrow();
         assertThat(10 + warm).isCloseTo(22.222222, within(1e-6));
         assertThat(new ThermalTime(0, 100).after(10, 10)).isEmpty();
         assertThat(new ThermalTime(5, 100).after(10, 3)).contains(new ThermalTime(5, 100));
@@ -59,8 +62,10 @@ class ThermalTimeTest {
     @Test
     void recordsThatSayNothingOfWarmth() {
         assertThat(ThermalTime.fitted(List.of())).isEmpty();
-        assertThat(ThermalTime.fitted(List.of(new Took(20, 18), new Took(22, 18)))).isEmpty();
-        assertThat(ThermalTime.fitted(List.of(new Took(20, 16), new Took(25, 18)))).isEmpty();
+        assertThat(ThermalTime.fitted(List.of(new Took(20, 18), new Took(22, 18))))
+                .isEmpty();
+        assertThat(ThermalTime.fitted(List.of(new Took(20, 16), new Took(25, 18))))
+                .isEmpty();
     }
 
     @Test

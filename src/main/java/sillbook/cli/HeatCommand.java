@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.io.InputStream;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sillbook.exchange.HeatJson;
+import sillbook.reckon.cold.DayTrace;
+import sillbook.reckon.heat.ThermalTime;
+import sillbook.words.HeatFigures;
+import sillbook.words.Provisos;
+
+/** Adds up warmth until a sum is reached, without a journal. */
+@Command(
+        name = "heat",
+        description = {
+            "Add up the degree-days in a CSV file of days with their lowest and highest, until a sum is reached;"
+                    + " - reads the standard input.",
+            "A day counts as a sine wave between its two ends. Degrees in C."
+        })
+final class HeatCommand implements Callable<Integer> {
+    private final Printer printer;
+    private final InputStream in;
+
+    @Parameters(paramLabel = "FILE", description = "Separated values in UTF-8, the columns named in the first row.")
+    private String file = "";
+
+    @Option(names = "--base", paramLabel = "T", description = "What warmth counts above; 4.4 if not said.")
+    private Optional<String> base = Optional.empty();
+
+    @Option(names = "--need", paramLabel = "DD", description = "How many degree-days, always wanted.")
+    private Optional<String> need = Optional.empty();
+
+    @Option(names = "--from", paramLabel = "DAY", description = "The first day that counts, always wanted.")
+    private Optional<String> from = Optional.empty();
+
+    @Mixin
+    private final JsonOption json = new JsonOption();
+
+    HeatCommand(Printer printer, InputStream in) {
+        this.printer = printer;
+        this.in = in;
+    }
+
+    @Override
+    public Integer call() {
+        double sum = need.map(Given::number)
+                .orElseThrow(() -> new Misused("It is not said how many degree-days are needed. Write --need."));
+        if (!(sum > 0)) {
+            throw new Misused("A need of " + need.orElse("") + " degree-days is none. Write a number above 0.");
+        }
+        LocalDate first = from.map(Moments::givenDay)
+                .orElseThrow(() -> new Misused("It is not said from which day on. Write --from 2027-02-01."));
+        TemperatureTable table = new TemperatureTable(TableIn.read(file, in));
+        DayTrace days = table.days();
+        ThermalTime time = new ThermalTime(base.map(Given::celsius).orElse(ThermalTime.TULIP_BASE), sum);
+        Optional<ThermalTime.Met> met = time.met(days.days(), first);
+        Provisos provisos = new Provisos(List.of(), table.assumed());
+        new Sight(() -> HeatJson.write(met, provisos), () -> HeatFigures.lines(time, met), List.of(), "")
+                .show(json, printer);
+        return ExitCode.DONE;
+    }
+}

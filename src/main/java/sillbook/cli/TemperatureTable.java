@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import sillbook.reckon.cold.DayTrace;
+import sillbook.reckon.cold.Reading;
+import sillbook.reckon.cold.Trace;
+import sillbook.reckon.heat.SineDay;
+import sillbook.words.Counts;
+import sillbook.words.list.Table;
+
+/**
+ * A table of temperatures: a column of moments and one of temperatures, or one of days and two with their lowest and highest. Which is which is told by the
+ * names of the columns.
+ */
+final class TemperatureTable {
+    private static final Set<String> WHEN =
+            Set.of("date", "day", "time", "datetime", "timestamp", "moment", "at", "when");
+    private static final Set<String> TEMPERATURE =
+            Set.of("temperature", "temp", "t", "celsius", "fahrenheit", "reading");
+    private static final Set<String> LOWEST = Set.of("lowest", "low", "min", "minimum", "tmin", "tempmin", "mintemp");
+    private static final Set<String> HIGHEST =
+            Set.of("highest", "high", "max", "maximum", "tmax", "tempmax", "maxtemp");
+    private static final Pattern UNIT = Pattern.compile("[(\\[ _]+(?:°|deg)?([cf])[)\\]]?$");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,4}([.,]\\d{1,12})?");
+    private static final double NO_FROST_F = 32;
+    private static final double F_PER_C = 1.8;
+
+    private final Table table;
+    private final Set<String> assumed = new HashSet<>();
+    private final List<Integer> leftOut = new ArrayList<>();
+
+    TemperatureTable(Table table) {
+        this.table = table;
+    }
+
+    /** What was taken for granted, a phrase each. */
+    List<String> assumed() {
+        return assumed.stream().sorted().toList();
+    }
+
+    /** Numbers of the rows without a temperature. */
+    List<Integer> leftOut() {
+        return List.copyOf(leftOut);
+    }
+
+    /**
+     * Reads all of it.
+     *
+     * @param longestBridged between two readings
+     * @throws CouldNot when a column is not there, or what stands in it cannot be read
+     */
+    Thermograph read(Duration longestBridged) {
+        OptionalInt temperature = column(TEMPERATURE);
+        return temperature.isPresent()
+                ? new Thermograph.OfMoments(Trace.of(readings(temperature.getAsInt()), longestBridged))
+                : new Thermograph.OfDays(days());
+    }
+
+    /** The days of it; a table of moments has none. */
+    DayTrace days() {
+        int when = wanted("of days", WHEN);
+        int lowest = wanted("of the lowest", LOWEST);
+        int highest = wanted("of the highest", HIGHEST);
+        TreeMap<LocalDate, SineDay> days = new TreeMap<>();
+        each(List.of(lowest, highest), (row, degrees) -> {
+            LocalDate day =
+                    Moments.day(cell(row, when)).orElseThrow(() -> not(row, when, "no day. Write it as 2026-10-01."));
+            if (degrees.get(0) > degrees.get(1)) {
+                throw new CouldNot("Row " + row.number() + ": the lowest, " + cell(row, lowest)
+                        + ", is above the highest, " + cell(row, highest) + ".");
+            }
+            return Optional.ofNullable(days.put(day, new SineDay(degrees.get(0), degrees.get(1))))
+                    .map(before -> "Row " + row.number() + ": " + day + " stands in it twice.");
+        });
+        return new DayTrace(days);
+    }
+
+    private List<Reading> readings(int temperature) {
+        int when = wanted("of moments", WHEN);
+        List<Reading> readings = new ArrayList<>();
+        each(List.of(temperature), (row, degrees) -> {
+            Instant at = Moments.moment(cell(row, when))
+                    .orElseThrow(() -> not(row, when, "no moment. Write it as 2026-10-01 08:00."));
+            if (!Moments.hasOffset(cell(row, when))) {
+                assumed.add("times as printed, in no zone");
+            }
+            readings.add(new Reading(at, degrees.get(0)));
+            return Optional.empty();
+        });
+        return readings;
+    }
+
+    /** Goes through the rows that have all these temperatures; what is to be done may give a complaint. */
+    private void each(List<Integer> columns, BiFunction<Table.Row, List<Double>, Optional<String>> what) {
+        for (Table.Row row : table.rows()) {
+            if (columns.stream().anyMatch(column -> cell(row, column).isBlank())) {
+                leftOut.add(row.number());
+            } else {
+                List<Double> degrees =
+                        columns.stream().map(column -> celsius(row, column)).toList();
+                what.apply(row, degrees).ifPresent(complaint -> {
+                    throw new CouldNot(complaint);
+                });
+            }
+        }
+    }
+
+    private double celsius(Table.Row row, int column) {
+        String cell = cell(row, column).strip();
+        if (!NUMBER.matcher(cell).matches()) {
+            throw not(row, column, "no temperature. Write a number, as 4.5.");
+        }
+        double degrees = Double.parseDouble(cell.replace(',', '.'));
+        Optional<String> unit = unit(table.header().get(column));
+        if (unit.isEmpty()) {
+            assumed.add("temperatures in C");
+        }
+        return unit.equals(Optional.of("f")) ? (degrees - NO_FROST_F) / F_PER_C : degrees;
+    }
+
+    private static CouldNot not(Table.Row row, int column, String what) {
+        return new CouldNot("Row " + row.number() + ": '" + cell(row, column) + "' is " + what);
+    }
+
+    private static String cell(Table.Row row, int column) {
+        return column < row.cells().size() ? row.cells().get(column) : "";
+    }
+
+    private int wanted(String what, Set<String> names) {
+        return column(names)
+                .orElseThrow(() -> new CouldNot(
+                        "There is no column " + what + ". There are " + Counts.and(table.header()) + "; name one "
+                                + Counts.or(names.stream().sorted().toList()) + "."));
+    }
+
+    private OptionalInt column(Set<String> names) {
+        int[] found = IntStream.range(0, table.header().size())
+                .filter(column -> names.contains(plain(table.header().get(column))))
+                .toArray();
+        if (found.length > 1) {
+            throw new CouldNot("The columns " + table.header().get(found[0]) + " and "
+                    + table.header().get(found[1]) + " could both be meant. Leave one out.");
+        }
+        return found.length == 0 ? OptionalInt.empty() : OptionalInt.of(found[0]);
+    }
+
+    private static String plain(String name) {
+        String small = name.strip().toLowerCase(Locale.ROOT);
+        return UNIT.matcher(small).replaceFirst("").replaceAll("[ _-]", "");
+    }
+
+    private static Optional<String> unit(String name) {
+        String small = name.strip().toLowerCase(Locale.ROOT);
+        if (small.equals("celsius") || small.equals("fahrenheit")) {
+            return Optional.of(small.substring(0, 1));
+        }
+        return UNIT.matcher(small).results().findFirst().map(found -> found.group(1));
+    }
+}

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cold;
+
+import sillbook.reckon.heat.SineDay;
+
+/** What cold is counted by: what an hour is worth, 0 to 1. */
+public sealed interface HourWorth permits ColdWeight, StrictCount {
+    /** Of an hour in which the temperature goes evenly from one to another, in C: the exact mean. */
+    double between(double start, double end);
+
+    /** Effective hours of a day. */
+    double of(SineDay day);
+}

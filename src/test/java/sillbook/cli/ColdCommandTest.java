@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sillbook.cli.Terminal.Printed;
+
+/** The cold of a file worked out on the command line, without a journal. The open weather's source stands beside it. */
+class ColdCommandTest {
+    private static final String DAYS = "src/test/resources/sillbook/reckon/weather/seattle-weather.csv";
+    private static final String HOURS = "src/test/resources/sillbook/reckon/weather/seattle-weather-hourly-normals.csv";
+
+    @TempDir
+    private Path folder;
+
+    private final Terminal terminal = Terminal.withoutShelf();
+
+    private Printed run(String... words) {
+        return terminal.run(
+                Stream.concat(Stream.of("reckon", "cold"), Stream.of(words)).toArray(String[]::new));
+    }
+
+    private JsonNode json(String... words) throws JsonProcessingException {
+        Printed printed =
+                run(Stream.concat(Stream.of(words), Stream.of("--json")).toArray(String[]::new));
+        assertThat(printed.code()).as(printed.err()).isEqualTo(ExitCode.DONE);
+        return new ObjectMapper().readTree(printed.out());
+    }
+
+    private String file(String... lines) throws IOException {
+        return Files.write(folder.resolve("cellar.csv"), Stream.of(lines).toList())
+                .toString();
+    }
+
+    @Test
+    void theOpenWinterAsWorkedOutElsewhere() {
+        assertThat(run(DAYS, "--from", "2012-10-01", "--to", "2013-03-31").out())
+                .contains("182 readings over 4368.00 hours")
+                .contains("effective: 3204.99 hours, 19.08 weeks")
+                .contains("strict count, above 0 and up to 9 C: 2749.43 hours")
+                .contains("14 weeks reached on Wed 13 Feb 2013");
+    }
+
+    @Test
+    void theOpenHours() throws JsonProcessingException {
+        JsonNode answer = json(HOURS, "--from", "2010-10-01", "--to", "2010-12-31T23:00");
+        assertThat(answer.get("readings").intValue()).isEqualTo(2208);
+        assertThat(answer.get("readingCount").intValue()).isEqualTo(1481);
+        assertThat(answer.get("effectiveHours").doubleValue()).isCloseTo(1809.597314, within(1e-6));
+        assertThat(answer.get("unaccountedHours").doubleValue()).isZero();
+        assertThat(answer.get("reached").isNull()).isTrue();
+        assertThat(answer.at("/assumed/0").textValue()).isEqualTo("temperatures in C");
+        assertThat(answer.at("/assumed/1").textValue()).isEqualTo("times as printed, in no zone");
+    }
+
+    @Test
+    void theStrictCountIsTheSumWhereItIsAskedFor() throws JsonProcessingException {
+        JsonNode answer = json(DAYS, "--from", "2012-10-01", "--to", "2013-03-31", "--profile", "count");
+        assertThat(answer.get("effectiveHours").doubleValue()).isCloseTo(2749.4291, within(1e-4));
+    }
+
+    @Test
+    void degreesFahrenheitAreToldByTheNameOfTheColumn() throws IOException {
+        JsonNode answer =
+                json(file("When,Temp (°F)", "2026-10-01 00:00,41", "2026-10-01T12:00Z,41", "2026-10-02 00:00,"));
+        assertThat(answer.get("effectiveHours").doubleValue()).isEqualTo(12, within(1e-9));
+        assertThat(answer.at("/warnings/0/code").textValue()).isEqualTo("no-value");
+        assertThat(answer.get("assumed")).hasSize(1);
+    }
+
+    @Test
+    void aMomentCutsWhereNothingWasRead() throws IOException {
+        String even = file("time,celsius", "2026-10-01 00:00,5", "2026-10-01 10:00,5");
+        assertThat(json(even, "--from", "2026-10-01T02:00", "--to", "2026-10-01T05:00")
+                        .get("hours")
+                        .doubleValue())
+                .isEqualTo(3);
+    }
+
+    @Test
+    void whatIsTooWarmForLongIsSaid() throws IOException {
+        assertThat(run(file(
+                                "time,t",
+                                "2026-10-01 00:00,15",
+                                "2026-10-01 12:00,15",
+                                "2026-10-02 00:00,15",
+                                "2026-10-02 06:00,15"))
+                        .out())
+                .contains("warmer than 13 C from Thu 1 Oct 2026 00:00 to Fri 2 Oct 2026 06:00, up to 15 C");
+    }
+
+    @Test
+    void aStretchWithoutATemperatureIsSaidToBeEmpty() {
+        Printed printed = run(DAYS, "--from", "2030-10-01");
+        assertThat(printed.code()).isEqualTo(ExitCode.DONE);
+        assertThat(printed.err()).contains("There is no temperature in that stretch.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "day,lowest,highest;1 oct,3,5 | Row 2: '1 oct' is no day. Write it as 2026-10-01.",
+                "day,lowest,highest;2026-10-01,3,cold | Row 2: 'cold' is no temperature. Write a number, as 4.5.",
+                "day,lowest,highest;2026-10-01,5,3 | Row 2: the lowest, 5, is above the highest, 3.",
+                "day,lowest,highest;2026-10-01,3,5;2026-10-01,3,5 | Row 3: 2026-10-01 stands in it twice.",
+                "time,temp;01/02/2026 08:00,5 | Row 2: '01/02/2026 08:00' is no moment. Write it as 2026-10-01 08:00.",
+                "time,date,temp;x,y,5 | The columns time and date could both be meant. Leave one out.",
+                "day,humidity;2026-10-01,80 | There is no column of the lowest. There are day and humidity; name one low, lowest, min, minimum, mintemp, tempmin or tmin.",
+            })
+    void aFileThatCannotBeReadIsToldWhereAndWhy(String lines, String sentence) throws IOException {
+        Printed printed = run(file(lines.split(";", -1)));
+        assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
+        assertThat(printed.err()).isEqualTo(sentence + "\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "--profile hours | 'hours' is no way to count cold. Write graded or count.",
+                "--from 2012-10-01T08:00 | '2012-10-01T08:00' is no day, and the file has days. Write 2026-10-01.",
+                "--need much | 'much' is no number of weeks.",
+            })
+    void anOptionUsedWronglyIsSaid(String options, String sentence) {
+        Printed printed = run(Stream.concat(Stream.of(DAYS), Stream.of(options.split(" ", -1)))
+                .toArray(String[]::new));
+        assertThat(printed.code()).isEqualTo(ExitCode.USED_WRONGLY);
+        assertThat(printed.err()).startsWith(sentence);
+    }
+
+    @Test
+    void anEndThatIsNoMomentIsSaid() {
+        assertThat(run(HOURS, "--to", "soon").err())
+                .isEqualTo("'soon' is no day and no moment. Write 2026-10-01, or 2026-10-01T08:00.\n");
+    }
+}

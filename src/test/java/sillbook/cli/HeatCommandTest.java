@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sillbook.cli.Terminal.Printed;
+
+/** Degree-days added up on the command line, without a journal. */
+class HeatCommandTest {
+    private static final String DAYS = "src/test/resources/sillbook/reckon/weather/seattle-weather.csv";
+
+    private final Terminal terminal = Terminal.withoutShelf();
+
+    private Printed run(String... words) {
+        return terminal.run(Stream.concat(Stream.of("reckon", "heat", DAYS), Stream.of(words))
+                .toArray(String[]::new));
+    }
+
+    /** Worked out in numpy from the open daily file. */
+    @Test
+    void theDayASumIsReached() throws JsonProcessingException {
+        Printed printed = run("--base", "0", "--need", "350", "--from", "2013-02-01", "--json");
+        JsonNode answer = new ObjectMapper().readTree(printed.out());
+        assertThat(answer.get("day").textValue()).isEqualTo("2013-03-19");
+        assertThat(answer.get("sum").doubleValue()).isCloseTo(352.55, within(0.005));
+        assertThat(answer.get("share").doubleValue()).isCloseTo(.648276, within(1e-6));
+        assertThat(answer.at("/assumed/0").textValue()).isEqualTo("temperatures in C");
+    }
+
+    @Test
+    void aBaseMayBeSaidInFahrenheit() {
+        assertThat(run("--base", "32F", "--need", "350", "--from", "2013-02-01").out())
+                .startsWith("350 degree-days above 0 C reached on Tue 19 Mar 2013\n");
+        assertThat(run("--need", "9000", "--from", "2015-02-01").out())
+                .isEqualTo("9000 degree-days above 4.4 C not reached\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '~',
+            value = {
+                "--from 2013-02-01 | It is not said how many degree-days are needed. Write --need.",
+                "--need 350 | It is not said from which day on. Write --from 2027-02-01.",
+                "--need 0 --from 2013-02-01 | A need of 0 degree-days is none. Write a number above 0.",
+                "--need much --from 2013-02-01 | 'much' is no number. Write it as 350 or 4.5.",
+                "--need 350 --from 2013-02-01 --base warm | 'warm' is no temperature.",
+            })
+    void anOptionUsedWronglyIsSaid(String options, String sentence) {
+        Printed printed = run(options.split(" ", -1));
+        assertThat(printed.code()).isEqualTo(ExitCode.USED_WRONGLY);
+        assertThat(printed.err()).startsWith(sentence);
+    }
+}
