@@ -25,7 +25,7 @@ class SeasonsIT {
                     .contains("8     8");
 
             terminal.press("v")
-                    .waitFor("Effects")
+                    .waitFor("E effects")
                     .press("e")
                     .waitFor("taken out")
                     .waitForNo("A first answer");

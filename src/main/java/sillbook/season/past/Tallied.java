@@ -10,10 +10,21 @@ import java.util.List;
  * @param grown the judged and the others, the oldest winter first
  */
 public record Tallied(Shared what, List<Grown> grown, Tally tally) {
-    static final Comparator<Tallied> BEST = Comparator.comparing(Tallied::tally, Tally.BEST);
+    /** By their counts; where these are alike, the higher mean score first. */
+    static final Comparator<Tallied> BEST = Comparator.comparing(Tallied::tally, Tally.BEST)
+            .thenComparing(Comparator.comparingDouble(Tallied::mean).reversed());
 
     public Tallied {
         grown = List.copyOf(grown);
+    }
+
+    /** Of all scores alike; 0 where there is none, which no score is. */
+    private double mean() {
+        return grown.stream()
+                .flatMap(one -> one.score().stream())
+                .mapToInt(score -> score)
+                .average()
+                .orElse(0);
     }
 
     static Tallied of(Shared what, List<Grown> grown) {

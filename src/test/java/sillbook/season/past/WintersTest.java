@@ -70,6 +70,19 @@ class WintersTest {
     }
 
     @Test
+    void ofThoseWithTheSameCountsTheHigherMeanStandsFirst() {
+        Winter house = house().pot("D1", "Lantern Row", "daffodil")
+                .outcome("1 mar", 4)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .outcome("1 mar", 5)
+                .pot("H1", "Inkwell", "hyacinth")
+                .outcome("1 mar", 3);
+        assertThat(winters(house, "1 apr").by(By.VARIETY))
+                .extracting(tallied -> tallied.grown().get(0).pot().label())
+                .containsExactly("T1", "D1", "H1");
+    }
+
+    @Test
     void aVarietyIsToldWinterByWinter() {
         Winter house = house().of(2025)
                 .pot("T1", "Marrow Lane", "tulip")
