@@ -22,7 +22,7 @@ public record TruthWhy(Journal journal) {
     private static final String NO_DATA = "What has not come, or is only about known, is no data.";
 
     /** As many as a page has room for. */
-    private static final int MOST_LINES = 6;
+    private static final int MOST_LINES = 5;
 
     private static final Comparator<Foretelling> FARTHEST_FIRST = Comparator.comparing(one -> -Math.abs(one.daysOff()));
 
