@@ -14,10 +14,12 @@ import sillbook.model.Variety.BloomSeason;
 import sillbook.model.Variety.ForPots;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
+import sillbook.reckon.effects.Interval;
 import sillbook.reckon.effects.Proportion;
 import sillbook.season.Outlook;
 import sillbook.season.Suiting;
 import sillbook.season.VarietyNow;
+import sillbook.season.past.ColdTried;
 import sillbook.season.past.VarietyWinter;
 import sillbook.season.past.Winters;
 import sillbook.words.Prices;
@@ -69,11 +71,23 @@ public final class BulbsJson {
                 .number("inHand", now.inHand())
                 .number("potsScored", now.pots())
                 .decimal("meanScore", mean(now.mean()))
-                .list("winters", winters.winterByWinter(variety.id()), this::winter);
+                .list("winters", winters.winterByWinter(variety.id()), this::winter)
+                .list("coldTried", winters.coldTried(variety.id()), BulbsJson::tried);
     }
 
     private static <E extends Enum<E>> Optional<E> unless(E nothing, E word) {
         return Optional.of(word).filter(one -> one != nothing);
+    }
+
+    private static Fields tried(ColdTried tried) {
+        Interval range = tried.well().interval(StandingsJson.CHANCE).orElseThrow();
+        return new Fields()
+                .number("weeks", tried.weeks())
+                .number("judged", tried.well().of())
+                .number("well", tried.well().hits())
+                .number("low", range.low())
+                .number("high", range.high())
+                .number("shortAndStuck", tried.shortStems());
     }
 
     private Fields winter(VarietyWinter winter) {

@@ -90,6 +90,11 @@ public final class Winters {
                 .toList();
     }
 
+    /** Which lengths of cold worked for a variety. */
+    public List<ColdTried> coldTried(Id<Variety> variety) {
+        return ColdTried.of(of(variety));
+    }
+
     private List<Grown> only(Predicate<Grown> which) {
         return all.stream().filter(which).toList();
     }

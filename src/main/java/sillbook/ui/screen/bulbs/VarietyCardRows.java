@@ -30,6 +30,7 @@ import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
 import sillbook.words.CautionWords;
 import sillbook.words.ChoosingWords;
+import sillbook.words.ColdTriedWords;
 import sillbook.words.Lengths;
 import sillbook.words.PurchaseWords;
 import sillbook.words.RecordWords;
@@ -128,6 +129,9 @@ final class VarietyCardRows {
         }
         winters.forEach(winter -> rows.add(
                 Row.of(thing(winter), new RecordLine(winter, state.journal())).withMark(Labelled.TEXT)));
+        labelledIfSaid(
+                "Cold",
+                String.join("; ", ColdTriedWords.each(state.almanac().winters().coldTried(variety.id()))));
     }
 
     private static Thing thing(VarietyWinter winter) {
