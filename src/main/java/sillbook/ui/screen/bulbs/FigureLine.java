@@ -28,8 +28,8 @@ record FigureLine(FigureName name, Optional<FigureInForce> held, SourceWords sou
     public void render(Rect line, Cells cells) {
         cells.put(line.column() + Labelled.TEXT, line.row(), Terms.FIGURES.say(name), Style.INK);
         Style style = held.isPresent() ? Style.INK : Style.PENCIL;
-        cells.put(line.column() + VALUE, line.row(), value(), style);
-        Rect source = line.withoutLeft(SOURCE);
+        int after = cells.put(line.column() + VALUE, line.row(), value(), style) - line.column();
+        Rect source = line.withoutLeft(Math.max(SOURCE, after + 1));
         String whose = held.map(sources::whose).orElse("");
         cells.put(source.column(), source.row(), Columns.fit(whose, source.columns() - 1), Style.INK);
     }
