@@ -42,7 +42,7 @@ public record LengthGiven(LearntLength length, Conditions here) {
 
     /** How likely each number of days is; none takes less than nothing. */
     DayChances chances() {
-        return DayChances.of(next()).notBefore(0);
+        return length.chances(here);
     }
 
     /** What comes of it, in the unit of the figure. */
