@@ -33,6 +33,7 @@ final class Names {
                 "reckon dates",
                 "reckon cold",
                 "reckon heat",
+                "reckon soil",
                 "reckon effects",
                 "reckon stages");
     }
