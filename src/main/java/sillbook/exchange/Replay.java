@@ -20,9 +20,7 @@ import sillbook.model.KeptWindow;
 import sillbook.model.Pot;
 import sillbook.season.Outlook;
 import sillbook.season.past.Settling;
-import sillbook.words.Complaint;
 import sillbook.words.line.Bench;
-import sillbook.words.line.LineReading;
 import sillbook.words.line.QuickLine;
 
 /**
@@ -64,11 +62,8 @@ final class Replay {
     private void write(Dated line, String file) {
         ofThisDay = line.day().equals(day) ? ofThisDay + 1 : 0;
         day = line.day();
-        LineReading reading = QuickLine.read(line.text(), bench());
-        Decision decision = reading.change()
-                .map(change -> change.on(journal, hand()))
-                .orElseGet(() ->
-                        new Refusal(reading.complaint().map(Complaint::sentence).orElse("It says nothing.")));
+        Decision decision = QuickLine.heard(line.text(), bench())
+                .fold(change -> change.on(journal, hand()), not -> new Refusal(not.sentence()));
         Step step = decision.fold(kept -> kept, refusal -> {
             throw new IllegalArgumentException(
                     file + ", line " + line.number() + ", '" + line.text() + "': " + refusal.sentence());

@@ -7,6 +7,7 @@ import java.util.Optional;
 import sillbook.change.Change;
 import sillbook.change.Decision;
 import sillbook.words.Complaint;
+import sillbook.words.Heard;
 import sillbook.words.Warned;
 
 /** A reading while its form puts it together. */
@@ -69,6 +70,15 @@ final class Draft {
         Optional<Complaint> complaint = open.or(() -> doubt).or(() -> decision.flatMap(Draft::refusal));
         Optional<Change> kept = complaint.isPresent() ? Optional.empty() : change;
         return new LineReading(kept, means, then, remarks, complaint, unknown, completions);
+    }
+
+    /** The change alone, or why there is none; nothing of what would follow is worked out, and whether it can be is not asked. */
+    Heard<Change> heard(Optional<Complaint> wrong, Optional<Complaint> doubt) {
+        return wrong.or(() -> wanting)
+                .or(() -> doubt)
+                .<Heard<Change>>map(Heard.Not::new)
+                .or(() -> change.map(made -> Heard.as(made)))
+                .orElseGet(() -> Heard.not("nothing", "It says nothing."));
     }
 
     private void follow(Following following) {

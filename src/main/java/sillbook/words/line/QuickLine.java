@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import sillbook.change.Change;
 import sillbook.words.Complaint;
+import sillbook.words.Heard;
 
 /** Reads a line as the grower writes it. Never throws, whatever the line holds. */
 public final class QuickLine {
@@ -25,11 +27,26 @@ public final class QuickLine {
             List.of(),
             List.of());
 
+    private static final Complaint EMPTY = new Complaint("nothing", "It says nothing.");
+
     private QuickLine() {}
 
     /** Every form a line can have, for help and docs. */
     public static List<FormHelp> forms() {
         return Forms.ALL.stream().map(Form::help).toList();
+    }
+
+    /** What a line that is written to its end would do, or why it does nothing: for many lines one after the other. */
+    public static Heard<Change> heard(String line, Bench bench) {
+        Written written = Written.of(line);
+        if (line.length() > LONGEST || written.size() == 0) {
+            Complaint why = line.length() > LONGEST ? TOO_LONG.complaint().orElseThrow() : EMPTY;
+            return Heard.not(why.brief(), why.sentence());
+        }
+        Attempt best = best(written, bench);
+        Draft draft = new Draft(bench);
+        best.form.draw(best.filled, draft);
+        return draft.heard(best.complaint(bench), best.filled.doubt());
     }
 
     /** A line that is written to its end. */
