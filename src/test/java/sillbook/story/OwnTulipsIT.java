@@ -82,14 +82,16 @@ class OwnTulipsIT {
             terminal.waitFor("1 TODAY").press("2").waitFor("2 POTS");
             terminal.press("Enter").waitFor("your 5 pots");
             terminal.press("w").waitFor("Why ");
-            while (!terminal.screen().contains("Why weeks to bloom")) {
-                terminal.press("Right");
+            for (int at = 2; !terminal.screen().contains("Why weeks to bloom"); at++) {
+                terminal.press("Right").waitFor(" " + at + " of ");
             }
-            terminal.waitFor("by your 5 pots").waitFor("H handbook's");
+            terminal.waitFor("Why weeks to bloom, by your 5 pots").waitFor("H handbook's");
 
-            terminal.press("h").waitFor("not those of your 5 pots").waitFor("U takes it back");
+            terminal.press("h")
+                    .waitFor("Why weeks to bloom, not those of your 5 pots")
+                    .waitFor("U takes it back");
             assertThat(bloom(sixth)).contains("handbook").contains(handbooksDay());
-            terminal.press("h").waitFor("by your 5 pots");
+            terminal.press("h").waitFor("Why weeks to bloom, by your 5 pots");
             assertThat(bloom(sixth)).isEqualTo(own);
 
             terminal.press("Escape").waitFor("your 5 pots");
