@@ -19,7 +19,7 @@ class SeasonsIT {
     @Test
     void theBestPlainMeanOnlyHadTheBestPlace() {
         try (Tmux terminal = demo()) {
-            terminal.press("6").waitFor("What did well");
+            terminal.press("6").waitFor("What did well").waitFor("4 winters");
             assertThat(firstVariety(terminal.screen()))
                     .contains("'Tuesday Coat'")
                     .contains("8     8");
