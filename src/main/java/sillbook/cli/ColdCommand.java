@@ -2,7 +2,6 @@
 package sillbook.cli;
 
 import java.io.InputStream;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,13 +9,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import sillbook.exchange.ColdJson;
-import sillbook.reckon.cold.ColdHad;
 import sillbook.reckon.cold.ColdWeight;
 import sillbook.reckon.cold.HourWorth;
 import sillbook.reckon.cold.StrictCount;
 import sillbook.reckon.cold.Trace;
-import sillbook.words.ColdFigures;
 import sillbook.words.Counts;
 import sillbook.words.Provisos;
 import sillbook.words.Warned;
@@ -25,8 +21,8 @@ import sillbook.words.Warned;
 @Command(
         name = "cold",
         description = {
-            "Add up the cold in a CSV file of temperatures: moments with one each, or days with their lowest and"
-                    + " highest; - reads the standard input.",
+            "Add up the cold in a CSV file of temperatures: moments with one each, days with their lowest and highest, or"
+                    + " spans from and to with theirs; - reads the standard input.",
             "graded counts an hour from 2 to 9 C in full, and less and less of it down to 0 and up to 13 C; count takes"
                     + " an hour above 0 and up to 9 C for one, and any other for none."
         })
@@ -65,14 +61,8 @@ final class ColdCommand implements Callable<Integer> {
         double weeks = need.map(Given::weeks).orElse(USUAL_NEED);
         TemperatureTable table = new TemperatureTable(TableIn.read(file, in));
         Thermograph all = table.read(Trace.HALF_A_DAY).between(from, to);
-        ColdHad had = all.cold(worth);
-        Optional<LocalDate> reached = all.reached(worth, weeks * ColdHad.WEEK);
-        Provisos provisos = new Provisos(warnings(had, table), table.assumed());
-        new Sight(
-                        () -> ColdJson.write(had, weeks, reached, provisos),
-                        () -> ColdFigures.lines(had, weeks, reached),
-                        provisos.warnings(),
-                        "")
+        Provisos provisos = new Provisos(warnings(all, table), table.assumed());
+        new Sight(() -> all.document(worth, weeks, provisos), () -> all.lines(worth, weeks), provisos.warnings(), "")
                 .show(json, printer);
         return ExitCode.DONE;
     }
@@ -85,8 +75,8 @@ final class ColdCommand implements Callable<Integer> {
         };
     }
 
-    private static List<Warned> warnings(ColdHad had, TemperatureTable table) {
-        if (had.readings() == 0) {
+    private static List<Warned> warnings(Thermograph all, TemperatureTable table) {
+        if (all.isEmpty()) {
             return List.of(new Warned("no-readings", "There is no temperature in that stretch."));
         }
         return table.leftOut().isEmpty()

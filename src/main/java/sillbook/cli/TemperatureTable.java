@@ -4,6 +4,7 @@ package sillbook.cli;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,18 +18,23 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import sillbook.reckon.cold.DayTrace;
 import sillbook.reckon.cold.Reading;
+import sillbook.reckon.cold.Span;
+import sillbook.reckon.cold.SpanTrace;
 import sillbook.reckon.cold.Trace;
 import sillbook.reckon.heat.SineDay;
 import sillbook.words.Counts;
 import sillbook.words.list.Table;
 
 /**
- * A table of temperatures: a column of moments and one of temperatures, or one of days and two with their lowest and highest. Which is which is told by the
+ * A table of temperatures: a column of moments and one of temperatures, one of days and two with their lowest and highest, or two of where
+ * spans begin and end and these two. Which is which is told by the
  * names of the columns.
  */
 final class TemperatureTable {
     private static final Set<String> WHEN =
             Set.of("date", "day", "time", "datetime", "timestamp", "moment", "at", "when");
+    private static final Set<String> FROM = Set.of("from", "since", "reset", "start");
+    private static final Set<String> TO = Set.of("to", "until", "read", "end");
     private static final Set<String> TEMPERATURE =
             Set.of("temperature", "temp", "t", "celsius", "fahrenheit", "reading");
     private static final Set<String> LOWEST = Set.of("lowest", "low", "min", "minimum", "tmin", "tempmin", "mintemp");
@@ -36,6 +42,7 @@ final class TemperatureTable {
             Set.of("highest", "high", "max", "maximum", "tmax", "tempmax", "maxtemp");
     private static final Pattern UNIT = Pattern.compile("[(\\[ _]+(?:°|deg)?([cf])[)\\]]?$");
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,4}([.,]\\d{1,12})?");
+    private static final String NO_ZONE = "times as printed, in no zone";
     private static final double NO_FROST_F = 32;
     private static final double F_PER_C = 1.8;
 
@@ -64,6 +71,9 @@ final class TemperatureTable {
      * @throws CouldNot when a column is not there, or what stands in it cannot be read
      */
     Thermograph read(Duration longestBridged) {
+        if (column(FROM).isPresent()) {
+            return new Thermograph.OfSpans(spans());
+        }
         OptionalInt temperature = column(TEMPERATURE);
         return temperature.isPresent()
                 ? new Thermograph.OfMoments(Trace.of(readings(temperature.getAsInt()), longestBridged))
@@ -79,14 +89,56 @@ final class TemperatureTable {
         each(List.of(lowest, highest), (row, degrees) -> {
             LocalDate day =
                     Moments.day(cell(row, when)).orElseThrow(() -> not(row, when, "no day. Write it as 2026-10-01."));
-            if (degrees.get(0) > degrees.get(1)) {
-                throw new CouldNot("Row " + row.number() + ": the lowest, " + cell(row, lowest)
-                        + ", is above the highest, " + cell(row, highest) + ".");
-            }
+            inOrder(row, lowest, highest, degrees);
             return Optional.ofNullable(days.put(day, new SineDay(degrees.get(0), degrees.get(1))))
                     .map(before -> "Row " + row.number() + ": " + day + " stands in it twice.");
         });
         return new DayTrace(days);
+    }
+
+    private SpanTrace spans() {
+        int from = wanted("of where spans begin", FROM);
+        int to = wanted("of where they end", TO);
+        int lowest = wanted("of the lowest", LOWEST);
+        int highest = wanted("of the highest", HIGHEST);
+        List<Span> spans = new ArrayList<>();
+        each(List.of(lowest, highest), (row, degrees) -> {
+            inOrder(row, lowest, highest, degrees);
+            Instant begun = end(row, from);
+            Instant ended = end(row, to);
+            if (!begun.isBefore(ended)) {
+                throw new CouldNot("Row " + row.number() + ": it ends before it begins.");
+            }
+            if (spans.stream()
+                    .anyMatch(
+                            other -> begun.isBefore(other.to()) && other.from().isBefore(ended))) {
+                throw new CouldNot("Row " + row.number() + ": it overlaps a span above it.");
+            }
+            spans.add(new Span(begun, ended, degrees.get(0), degrees.get(1)));
+            return Optional.empty();
+        });
+        return new SpanTrace(spans);
+    }
+
+    /** A day stands for its beginning, where one span ends and the next begins. */
+    private Instant end(Table.Row row, int column) {
+        String cell = cell(row, column);
+        if (Moments.day(cell).isPresent()) {
+            assumed.add("days from midnight");
+        } else if (!Moments.hasOffset(cell)) {
+            assumed.add(NO_ZONE);
+        }
+        return Moments.day(cell)
+                .map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC))
+                .or(() -> Moments.moment(cell))
+                .orElseThrow(() -> not(row, column, "no day and no moment. Write it as 2026-10-01."));
+    }
+
+    private static void inOrder(Table.Row row, int lowest, int highest, List<Double> degrees) {
+        if (degrees.get(0) > degrees.get(1)) {
+            throw new CouldNot("Row " + row.number() + ": the lowest, " + cell(row, lowest) + ", is above the highest, "
+                    + cell(row, highest) + ".");
+        }
     }
 
     private List<Reading> readings(int temperature) {
@@ -96,7 +148,7 @@ final class TemperatureTable {
             Instant at = Moments.moment(cell(row, when))
                     .orElseThrow(() -> not(row, when, "no moment. Write it as 2026-10-01 08:00."));
             if (!Moments.hasOffset(cell(row, when))) {
-                assumed.add("times as printed, in no zone");
+                assumed.add(NO_ZONE);
             }
             readings.add(new Reading(at, degrees.get(0)));
             return Optional.empty();

@@ -4,39 +4,70 @@ package sillbook.cli;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
+import sillbook.exchange.ColdJson;
 import sillbook.reckon.cold.ColdHad;
 import sillbook.reckon.cold.DayTrace;
 import sillbook.reckon.cold.HourWorth;
+import sillbook.reckon.cold.SpanTrace;
 import sillbook.reckon.cold.Trace;
+import sillbook.words.ColdFigures;
+import sillbook.words.Provisos;
 
-/** Thermograph of a file: moment by moment, or day by day. */
+/** Temperatures of a file: moment by moment, day by day, or span by span. */
 sealed interface Thermograph {
     /** What of them lies between two ends as they were given, both in it; each may be left open. */
     Thermograph between(Optional<String> from, Optional<String> to);
 
-    ColdHad cold(HourWorth worth);
+    boolean isEmpty();
 
-    /** The day on which so many effective hours were reached; empty where they were not. */
-    Optional<LocalDate> reached(HourWorth worth, double hours);
+    /**
+     * The cold of them as JSON.
+     *
+     * @param need in weeks
+     */
+    String document(HourWorth worth, double need, Provisos provisos);
+
+    /** The same in plain lines. */
+    List<String> lines(HourWorth worth, double need);
+
+    private static Instant start(Optional<String> from) {
+        return from.map(text -> Moments.given(text).first()).orElse(Instant.MIN);
+    }
+
+    private static Instant end(Optional<String> to) {
+        return to.map(text -> Moments.given(text).last()).orElse(Instant.MAX);
+    }
+
+    private static LocalDate day(Instant at) {
+        return LocalDate.ofInstant(at, ZoneOffset.UTC);
+    }
 
     /** Readings with a moment each; where no zone was printed, as if it were that of Greenwich. */
     record OfMoments(Trace trace) implements Thermograph {
         @Override
         public Thermograph between(Optional<String> from, Optional<String> to) {
-            Instant first = from.map(text -> Moments.given(text).first()).orElse(Instant.MIN);
-            Instant last = to.map(text -> Moments.given(text).last()).orElse(Instant.MAX);
-            return new OfMoments(trace.between(first, last));
+            return new OfMoments(trace.between(start(from), end(to)));
         }
 
         @Override
-        public ColdHad cold(HourWorth worth) {
-            return trace.cold(worth);
+        public boolean isEmpty() {
+            return trace.readings().isEmpty();
         }
 
         @Override
-        public Optional<LocalDate> reached(HourWorth worth, double hours) {
-            return trace.reached(worth, hours).map(at -> LocalDate.ofInstant(at, ZoneOffset.UTC));
+        public String document(HourWorth worth, double need, Provisos provisos) {
+            return ColdJson.write(trace.cold(worth), need, reached(worth, need), provisos);
+        }
+
+        @Override
+        public List<String> lines(HourWorth worth, double need) {
+            return ColdFigures.lines(trace.cold(worth), need, reached(worth, need));
+        }
+
+        private Optional<LocalDate> reached(HourWorth worth, double need) {
+            return trace.reached(worth, need * ColdHad.WEEK).map(Thermograph::day);
         }
     }
 
@@ -50,13 +81,53 @@ sealed interface Thermograph {
         }
 
         @Override
-        public ColdHad cold(HourWorth worth) {
-            return trace.cold(worth);
+        public boolean isEmpty() {
+            return trace.days().isEmpty();
         }
 
         @Override
-        public Optional<LocalDate> reached(HourWorth worth, double hours) {
-            return trace.reached(worth, hours);
+        public String document(HourWorth worth, double need, Provisos provisos) {
+            return ColdJson.write(trace.cold(worth), need, reached(worth, need), provisos);
+        }
+
+        @Override
+        public List<String> lines(HourWorth worth, double need) {
+            return ColdFigures.lines(trace.cold(worth), need, reached(worth, need));
+        }
+
+        private Optional<LocalDate> reached(HourWorth worth, double need) {
+            return trace.reached(worth, need * ColdHad.WEEK);
+        }
+    }
+
+    /** Spans with their lowest and highest, of which the cold is only bounded. */
+    record OfSpans(SpanTrace trace) implements Thermograph {
+        @Override
+        public Thermograph between(Optional<String> from, Optional<String> to) {
+            return new OfSpans(trace.between(start(from), end(to)));
+        }
+
+        @Override
+        public boolean isEmpty() {
+            return trace.spans().isEmpty();
+        }
+
+        @Override
+        public String document(HourWorth worth, double need, Provisos provisos) {
+            return ColdJson.spans(trace.cold(worth), need, first(worth, need), certain(worth, need), provisos);
+        }
+
+        @Override
+        public List<String> lines(HourWorth worth, double need) {
+            return ColdFigures.spans(trace.cold(worth), need, first(worth, need), certain(worth, need));
+        }
+
+        private Optional<LocalDate> first(HourWorth worth, double need) {
+            return trace.reachedFirst(worth, need * ColdHad.WEEK).map(Thermograph::day);
+        }
+
+        private Optional<LocalDate> certain(HourWorth worth, double need) {
+            return trace.reachedForCertain(worth, need * ColdHad.WEEK).map(Thermograph::day);
         }
     }
 }

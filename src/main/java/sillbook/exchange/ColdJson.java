@@ -4,6 +4,7 @@ package sillbook.exchange;
 import java.time.LocalDate;
 import java.util.Optional;
 import sillbook.reckon.cold.ColdHad;
+import sillbook.reckon.cold.SpanTrace;
 import sillbook.reckon.cold.WarmSpell;
 import sillbook.words.Provisos;
 
@@ -32,6 +33,23 @@ public final class ColdJson {
                 .number("unaccountedHours", had.unaccounted())
                 .number("needWeeks", need)
                 .day("reached", reached);
+        return Answer.write(fields, provisos);
+    }
+
+    /** The same document of spans, whose cold is only bounded. */
+    public static String spans(
+            SpanTrace.Had had, double need, Optional<LocalDate> first, Optional<LocalDate> certain, Provisos provisos) {
+        Fields fields = new Fields()
+                .number("spans", had.spans())
+                .number("hours", had.hours())
+                .number("effectiveHoursLeast", had.least())
+                .number("effectiveHoursMost", had.most())
+                .number("effectiveWeeksLeast", had.least() / ColdHad.WEEK)
+                .number("effectiveWeeksMost", had.most() / ColdHad.WEEK)
+                .number("unaccountedHours", had.unaccounted())
+                .number("needWeeks", need)
+                .day("reachedFirst", first)
+                .day("reachedForCertain", certain);
         return Answer.write(fields, provisos);
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import sillbook.reckon.cold.ColdHad;
+import sillbook.reckon.cold.SpanTrace;
 import sillbook.reckon.cold.WarmSpell;
 
 /** The cold of a stretch of time in plain lines. */
@@ -38,9 +39,40 @@ public final class ColdFigures {
         lines.add("chilling, 0 to 7.2 C: " + hours(had.chilling()));
         lines.add("below 0 C: " + hours(had.freezing()));
         had.warmSpells().forEach(spell -> lines.add(said(spell)));
-        String weeks = Weeks.number(need) + (need == 1 ? " week" : " weeks");
+        String weeks = weeks(need);
         lines.add(reached.map(day -> weeks + " reached on " + Days.full(day)).orElse(weeks + " not reached"));
         return lines;
+    }
+
+    private static String weeks(double need) {
+        return Weeks.number(need) + (need == 1 ? " week" : " weeks");
+    }
+
+    /**
+     * The same of spans, whose cold is only bounded.
+     *
+     * @param first the day on which the need may have been reached; empty where it cannot have been
+     * @param certain the day on which it was for certain
+     */
+    public static List<String> spans(
+            SpanTrace.Had had, double need, Optional<LocalDate> first, Optional<LocalDate> certain) {
+        List<String> lines = new ArrayList<>();
+        lines.add(Counts.of(had.spans(), "span") + " over " + hours(had.hours()));
+        lines.add("effective: at least " + hours(had.least()) + ", " + inWeeks(had.least()) + "; at most "
+                + hours(had.most()) + ", " + inWeeks(had.most()));
+        if (had.unaccounted() > 0) {
+            lines.add("not accounted for: " + hours(had.unaccounted()));
+        }
+        lines.add(weeks(need)
+                + first.map(day -> " reached on " + Days.full(day) + " at the earliest, "
+                                + certain.map(sure -> "for certain on " + Days.full(sure))
+                                        .orElse("not for certain"))
+                        .orElse(" cannot have been reached"));
+        return lines;
+    }
+
+    private static String inWeeks(double hours) {
+        return Decimal.sayFixed(hours / ColdHad.WEEK, 2) + " weeks";
     }
 
     private static String hours(double hours) {

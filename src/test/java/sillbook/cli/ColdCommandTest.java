@@ -102,6 +102,28 @@ class ColdCommandTest {
     }
 
     @Test
+    void spansBoundTheCold() throws IOException {
+        String spans = file(
+                "From,To,Lowest,Highest",
+                "2026-10-01,2026-10-08,3,8",
+                "2026-10-08,2026-10-15,1,8",
+                "2026-10-16,2026-10-23 12:00,3,8");
+        assertThat(run(spans, "--need", "2").out())
+                .isEqualTo("3 spans over 540.00 hours\n"
+                        + "effective: at least 432.00 hours, 2.57 weeks; at most 516.00 hours, 3.07 weeks\n"
+                        + "not accounted for: 24.00 hours\n"
+                        + "2 weeks reached on Thu 15 Oct 2026 at the earliest, for certain on Mon 19 Oct 2026\n");
+        assertThat(run(spans, "--need", "3").out()).contains("at the earliest, not for certain\n");
+        assertThat(run(spans, "--need", "4").out()).contains("4 weeks cannot have been reached\n");
+        JsonNode cut = json(spans, "--to", "2026-10-09", "--profile", "count");
+        assertThat(cut.get("spans").intValue()).isEqualTo(2);
+        assertThat(cut.get("effectiveHoursLeast").doubleValue()).isEqualTo(9 * 24);
+        assertThat(cut.get("effectiveWeeksMost").doubleValue()).isEqualTo(9 / 7.0, within(1e-9));
+        assertThat(cut.get("reachedFirst").isNull()).isTrue();
+        assertThat(cut.get("assumed")).hasSize(3);
+    }
+
+    @Test
     void aStretchWithoutATemperatureIsSaidToBeEmpty() {
         Printed printed = run(DAYS, "--from", "2030-10-01");
         assertThat(printed.code()).isEqualTo(ExitCode.DONE);
@@ -117,6 +139,10 @@ class ColdCommandTest {
                 "day,lowest,highest;2026-10-01,3,cold | Row 2: 'cold' is no temperature. Write a number, as 4.5.",
                 "day,lowest,highest;2026-10-01,5,3 | Row 2: the lowest, 5, is above the highest, 3.",
                 "day,lowest,highest;2026-10-01,3,5;2026-10-01,3,5 | Row 3: 2026-10-01 stands in it twice.",
+                "from,to,low,high;2026-10-08,2026-10-01,3,8 | Row 2: it ends before it begins.",
+                "from,to,low,high;2026-10-01,2026-10-08,3,8;2026-10-07,2026-10-09,3,8 | Row 3: it overlaps a span above it.",
+                "from,to,low,high;2026-10-01,then,3,8 | Row 2: 'then' is no day and no moment. Write it as 2026-10-01.",
+                "from,low,high;2026-10-01,3,8 | There is no column of where they end. There are from, low and high; name one end, read, to or until.",
                 "time,temp;01/02/2026 08:00,5 | Row 2: '01/02/2026 08:00' is no moment. Write it as 2026-10-01 08:00.",
                 "time,date,temp;x,y,5 | The columns time and date could both be meant. Leave one out.",
                 "day,humidity;2026-10-01,80 | There is no column of the lowest. There are day and humidity; name one low, lowest, min, minimum, mintemp, tempmin or tmin.",

@@ -65,6 +65,7 @@ class JsonPageTest {
             "verify",
             "reckon dates --kind tulip --potted 2026-10-01 --bloom 2027-01-05",
             "reckon cold docs/how-to/lists/cellar-readings.csv",
+            "reckon cold docs/how-to/lists/fridge-spans.csv",
             "reckon heat docs/how-to/lists/sill-days.csv --need 350 --from 2027-02-01",
             "reckon soil --monthly=-5,-4,1,7,13,17,19,18,14,8,2,-3 --depth 20",
             "reckon effects docs/how-to/lists/scores.csv --score score --factors variety,mix,place",
@@ -166,7 +167,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(22)
+                .hasSize(23)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

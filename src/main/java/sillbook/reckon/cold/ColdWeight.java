@@ -34,6 +34,16 @@ public record ColdWeight(double none, double full, double fading, double gone) i
     }
 
     @Override
+    public double least(double lowest, double highest) {
+        return Math.min(at(lowest), at(highest));
+    }
+
+    @Override
+    public double most(double lowest, double highest) {
+        return at(Math.max(lowest, Math.min(full, highest)));
+    }
+
+    @Override
     public double of(SineDay day) {
         return HOURS_IN_DAY
                 * (day.degreesBetween(none, full) / (full - none) - day.degreesBetween(fading, gone) / (gone - fading));

@@ -25,6 +25,16 @@ public enum StrictCount implements HourWorth {
     }
 
     @Override
+    public double least(double lowest, double highest) {
+        return counts(lowest) && counts(highest) ? 1 : 0;
+    }
+
+    @Override
+    public double most(double lowest, double highest) {
+        return highest > 0 && lowest <= MOST ? 1 : 0;
+    }
+
+    @Override
     public double of(SineDay day) {
         return day.hoursAbove(0) - day.hoursAbove(MOST);
     }
