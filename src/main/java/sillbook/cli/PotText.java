@@ -12,11 +12,13 @@ import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
 import sillbook.season.BatchShare;
+import sillbook.season.ColdRead;
 import sillbook.season.Outlook;
 import sillbook.season.PotLine;
 import sillbook.season.PotNow;
 import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
+import sillbook.words.ColdReadWords;
 import sillbook.words.Days;
 import sillbook.words.Diary;
 import sillbook.words.DiaryEntry;
@@ -93,7 +95,11 @@ record PotText(Journal journal, LocalDate today) {
                 .parts(outlook.batchOf(now.life().pot().id()))
                 .forEach(part -> lines.add("batch: " + part));
         new YearWords(journal).past(now.life()).forEach(year -> lines.add("before: " + year));
-        PotWords.cold(now).ifPresent(cold -> lines.add("cold: " + cold));
+        PotWords.cold(now).ifPresent(cold -> {
+            lines.add("cold: " + cold);
+            ColdRead.of(journal, now.life(), today)
+                    .ifPresent(read -> lines.add("by thermometer: " + ColdReadWords.say(read)));
+        });
         now.readiness()
                 .ifPresent(ready -> lines.add("coming in: "
                         + VerdictWords.clause(

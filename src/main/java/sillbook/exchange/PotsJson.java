@@ -20,6 +20,7 @@ import sillbook.reckon.dates.DayCount;
 import sillbook.season.Ahead;
 import sillbook.season.BatchPart;
 import sillbook.season.Bloom;
+import sillbook.season.ColdRead;
 import sillbook.season.ColdTime;
 import sillbook.season.Noted;
 import sillbook.season.Outlook;
@@ -154,6 +155,14 @@ public final class PotsJson {
         return new Fields().text("care", Terms.CARES.say(care.value())).happened("since", care.day());
     }
 
+    private static Fields read(ColdRead read) {
+        return new Fields()
+                .number("daysInCold", read.in())
+                .number("daysRead", read.read())
+                .number("effectiveDaysLeast", read.least())
+                .number("effectiveDaysMost", read.most());
+    }
+
     private Fields card(PotNow now, Outlook outlook) {
         Pot pot = now.life().pot();
         Id<Pot> id = pot.id();
@@ -180,6 +189,7 @@ public final class PotsJson {
                 .written("topping", pot.potting().topping())
                 .text("parentSeason", pot.parent().map(journal.pots()::get).map(named::season))
                 .written("note", pot.note())
+                .object("coldRead", ColdRead.of(journal, now.life(), outlook.day()), PotsJson::read)
                 .list("worn", now.life().dress(), PotsJson::worn)
                 .object("display", now.life().display(), in -> display(in, outlook.inDisplay(in.value())))
                 .list("batch", outlook.batchOf(id), this::part)

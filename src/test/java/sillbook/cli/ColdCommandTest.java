@@ -108,11 +108,12 @@ class ColdCommandTest {
                 "2026-10-01,2026-10-08,3,8",
                 "2026-10-08,2026-10-15,1,8",
                 "2026-10-16,2026-10-23 12:00,3,8");
-        assertThat(run(spans, "--need", "2").out())
-                .isEqualTo("3 spans over 540.00 hours\n"
-                        + "effective: at least 432.00 hours, 2.57 weeks; at most 516.00 hours, 3.07 weeks\n"
-                        + "not accounted for: 24.00 hours\n"
-                        + "2 weeks reached on Thu 15 Oct 2026 at the earliest, for certain on Mon 19 Oct 2026\n");
+        assertThat(run(spans, "--need", "2").out()).isEqualTo("""
+                        3 spans over 540.00 hours
+                        effective: at least 432.00 hours, 2.57 weeks; at most 516.00 hours, 3.07 weeks
+                        not accounted for: 24.00 hours
+                        2 weeks reached on Thu 15 Oct 2026 at the earliest, for certain on Mon 19 Oct 2026
+                        """);
         assertThat(run(spans, "--need", "3").out()).contains("at the earliest, not for certain\n");
         assertThat(run(spans, "--need", "4").out()).contains("4 weeks cannot have been reached\n");
         JsonNode cut = json(spans, "--to", "2026-10-09", "--profile", "count");

@@ -14,6 +14,7 @@ import sillbook.model.Kind;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
+import sillbook.season.ColdRead;
 import sillbook.season.PotNow;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.State;
@@ -24,6 +25,7 @@ import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
+import sillbook.words.ColdReadWords;
 import sillbook.words.KeepingWords;
 import sillbook.words.LearntWords;
 import sillbook.words.OriginMarks;
@@ -126,7 +128,11 @@ final class CardRows {
                 .find(FigureName.COLD)
                 .map(figure -> "; needs " + OriginMarks.marked(figure) + " weeks")
                 .orElse("");
-        PotWords.cold(now).ifPresent(had -> labelled("Cold", had + needs + "."));
+        PotWords.cold(now).ifPresent(had -> {
+            labelled("Cold", had + needs + ".");
+            ColdRead.of(journal, now.life(), state.shown().today())
+                    .ifPresent(read -> labelled("", "By thermometer: " + ColdReadWords.say(read) + "."));
+        });
     }
 
     /** How it did; of a failed one what the journal says of every cause. */

@@ -70,6 +70,21 @@ class PotCardTest {
     }
 
     @Test
+    void whatThermometersSawStandsBesideTheCalendar() {
+        Winter told = winter().of(2026)
+                .place("cellar", Sort.CELLAR)
+                .read("20 sep", "1 nov", 3, 8)
+                .read("1 nov", "6 dec", 7, 11)
+                .pot("T1", "Marrow Lane", "tulip")
+                .potted("4 oct", "cellar");
+        Desk read = Desk.over(told.journal());
+
+        Golden.check(
+                "pot-card-read",
+                read.lay(PotCard.of(read.state(), told.id("T1"))).state());
+    }
+
+    @Test
     void theNextPotIsAKeyAway() {
         String first = open("C1").line(4);
 
