@@ -2,8 +2,6 @@
 package sillbook.cli;
 
 import java.io.InputStream;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -12,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sillbook.app.Bookshelf;
 import sillbook.app.Page;
-import sillbook.exchange.CsvFile;
 import sillbook.exchange.ListJson;
 import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
@@ -35,8 +32,6 @@ import sillbook.words.list.Table;
                     + " while a row is wrong, nothing is imported."
         })
 final class ImportCommand implements Callable<Integer> {
-    private static final String STANDARD_INPUT = "-";
-
     private final Books books;
     private final Printer printer;
     private final InputStream in;
@@ -65,7 +60,7 @@ final class ImportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         ListSort of = sort();
-        Table table = told(table());
+        Table table = told(given().heard());
         ListReading tried = told(read(table, of, books.rehearsal()));
         if (dryRun || tried.change().isEmpty()) {
             return say(tried, Optional.empty());
@@ -92,24 +87,12 @@ final class ImportCommand implements Callable<Integer> {
 
     private <T> T told(Heard<T> heard) {
         return heard.fold(meaning -> meaning, why -> {
-            throw new CouldNot(name() + ": " + why.sentence() + " Nothing is imported.");
+            throw new CouldNot(given().name() + ": " + why.sentence() + " Nothing is imported.");
         });
     }
 
-    private String name() {
-        return file.equals(STANDARD_INPUT) ? "The standard input" : file;
-    }
-
-    private Heard<Table> table() {
-        return file.equals(STANDARD_INPUT) ? CsvFile.read(in) : CsvFile.read(path());
-    }
-
-    private Path path() {
-        try {
-            return Path.of(file);
-        } catch (InvalidPathException wrong) {
-            throw new Misused("'" + file + "' cannot be the name of a file. Name another.");
-        }
+    private TableIn given() {
+        return new TableIn(file, in);
     }
 
     private int say(ListReading reading, Optional<String> step) {

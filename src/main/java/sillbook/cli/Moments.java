@@ -37,7 +37,8 @@ final class Moments {
                 .orElseThrow(() -> new Misused("'" + text + "' is no day, and the file has days. Write 2026-10-01."));
     }
 
-    private static Instant start(LocalDate day) {
+    /** The moment a day begins. */
+    static Instant start(LocalDate day) {
         return day.atStartOfDay().toInstant(ZoneOffset.UTC);
     }
 

@@ -37,9 +37,7 @@ record ScoreTable(List<Observation> observations, List<Integer> leftOut) {
         List<Observation> observations = new ArrayList<>();
         List<Integer> leftOut = new ArrayList<>();
         for (Table.Row row : table.rows()) {
-            List<String> cells = columns.stream()
-                    .map(column -> column < row.cells().size() ? row.cells().get(column) : "")
-                    .toList();
+            List<String> cells = columns.stream().map(row::cell).toList();
             if (cells.stream().anyMatch(String::isBlank)) {
                 leftOut.add(row.number());
             } else {

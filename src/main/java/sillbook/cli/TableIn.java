@@ -8,11 +8,31 @@ import sillbook.exchange.CsvFile;
 import sillbook.words.Heard;
 import sillbook.words.list.Table;
 
-/** A table that was given by the name of its file, or by a dash on the standard input. */
-final class TableIn {
+/**
+ * A table that was given by the name of its file, or by a dash on the standard input.
+ *
+ * @param file its name as it was given
+ */
+record TableIn(String file, InputStream in) {
     private static final String STANDARD_INPUT = "-";
 
-    private TableIn() {}
+    /** What it is called where something is wrong with it. */
+    String name() {
+        return isStandardInput() ? "The standard input" : file;
+    }
+
+    private boolean isStandardInput() {
+        return file.equals(STANDARD_INPUT);
+    }
+
+    /**
+     * Reads it, or says what is wrong with it.
+     *
+     * @throws Misused when that can be no file's name
+     */
+    Heard<Table> heard() {
+        return isStandardInput() ? CsvFile.read(in) : CsvFile.read(path());
+    }
 
     /**
      * Reads it.
@@ -20,14 +40,13 @@ final class TableIn {
      * @throws Misused when that can be no file's name
      * @throws CouldNot when there is no table in it
      */
-    static Table read(String file, InputStream in) {
-        Heard<Table> table = file.equals(STANDARD_INPUT) ? CsvFile.read(in) : CsvFile.read(path(file));
-        return table.fold(found -> found, why -> {
-            throw new CouldNot((file.equals(STANDARD_INPUT) ? "The standard input" : file) + ": " + why.sentence());
+    Table read() {
+        return heard().fold(found -> found, why -> {
+            throw new CouldNot(name() + ": " + why.sentence());
         });
     }
 
-    private static Path path(String file) {
+    private Path path() {
         try {
             return Path.of(file);
         } catch (InvalidPathException wrong) {

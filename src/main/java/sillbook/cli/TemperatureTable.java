@@ -4,7 +4,6 @@ package sillbook.cli;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -88,7 +87,7 @@ final class TemperatureTable {
         TreeMap<LocalDate, SineDay> days = new TreeMap<>();
         each(List.of(lowest, highest), (row, degrees) -> {
             LocalDate day =
-                    Moments.day(cell(row, when)).orElseThrow(() -> not(row, when, "no day. Write it as 2026-10-01."));
+                    Moments.day(row.cell(when)).orElseThrow(() -> not(row, when, "no day. Write it as 2026-10-01."));
             inOrder(row, lowest, highest, degrees);
             return Optional.ofNullable(days.put(day, new SineDay(degrees.get(0), degrees.get(1))))
                     .map(before -> "Row " + row.number() + ": " + day + " stands in it twice.");
@@ -122,22 +121,22 @@ final class TemperatureTable {
 
     /** A day stands for its beginning, where one span ends and the next begins. */
     private Instant end(Table.Row row, int column) {
-        String cell = cell(row, column);
+        String cell = row.cell(column);
         if (Moments.day(cell).isPresent()) {
             assumed.add("days from midnight");
         } else if (!Moments.hasOffset(cell)) {
             assumed.add(NO_ZONE);
         }
         return Moments.day(cell)
-                .map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC))
+                .map(Moments::start)
                 .or(() -> Moments.moment(cell))
                 .orElseThrow(() -> not(row, column, "no day and no moment. Write it as 2026-10-01."));
     }
 
     private static void inOrder(Table.Row row, int lowest, int highest, List<Double> degrees) {
         if (degrees.get(0) > degrees.get(1)) {
-            throw new CouldNot("Row " + row.number() + ": the lowest, " + cell(row, lowest) + ", is above the highest, "
-                    + cell(row, highest) + ".");
+            throw new CouldNot("Row " + row.number() + ": the lowest, " + row.cell(lowest) + ", is above the highest, "
+                    + row.cell(highest) + ".");
         }
     }
 
@@ -145,9 +144,9 @@ final class TemperatureTable {
         int when = wanted("of moments", WHEN);
         List<Reading> readings = new ArrayList<>();
         each(List.of(temperature), (row, degrees) -> {
-            Instant at = Moments.moment(cell(row, when))
+            Instant at = Moments.moment(row.cell(when))
                     .orElseThrow(() -> not(row, when, "no moment. Write it as 2026-10-01 08:00."));
-            if (!Moments.hasOffset(cell(row, when))) {
+            if (!Moments.hasOffset(row.cell(when))) {
                 assumed.add(NO_ZONE);
             }
             readings.add(new Reading(at, degrees.get(0)));
@@ -159,7 +158,7 @@ final class TemperatureTable {
     /** Goes through the rows that have all these temperatures; what is to be done may give a complaint. */
     private void each(List<Integer> columns, BiFunction<Table.Row, List<Double>, Optional<String>> what) {
         for (Table.Row row : table.rows()) {
-            if (columns.stream().anyMatch(column -> cell(row, column).isBlank())) {
+            if (columns.stream().anyMatch(column -> row.cell(column).isBlank())) {
                 leftOut.add(row.number());
             } else {
                 List<Double> degrees =
@@ -172,7 +171,7 @@ final class TemperatureTable {
     }
 
     private double celsius(Table.Row row, int column) {
-        String cell = cell(row, column).strip();
+        String cell = row.cell(column).strip();
         if (!NUMBER.matcher(cell).matches()) {
             throw not(row, column, "no temperature. Write a number, as 4.5.");
         }
@@ -185,11 +184,7 @@ final class TemperatureTable {
     }
 
     private static CouldNot not(Table.Row row, int column, String what) {
-        return new CouldNot("Row " + row.number() + ": '" + cell(row, column) + "' is " + what);
-    }
-
-    private static String cell(Table.Row row, int column) {
-        return column < row.cells().size() ? row.cells().get(column) : "";
+        return new CouldNot("Row " + row.number() + ": '" + row.cell(column) + "' is " + what);
     }
 
     private int wanted(String what, Set<String> names) {

@@ -44,8 +44,26 @@ sealed interface Thermograph {
         return LocalDate.ofInstant(at, ZoneOffset.UTC);
     }
 
+    /** Those whose cold is one figure. */
+    sealed interface Known extends Thermograph {
+        ColdHad cold(HourWorth worth);
+
+        /** The day on which so many effective hours were reached; empty where they were not. */
+        Optional<LocalDate> reached(HourWorth worth, double hours);
+
+        @Override
+        default String document(HourWorth worth, double need, Provisos provisos) {
+            return ColdJson.write(cold(worth), need, reached(worth, need * ColdHad.WEEK), provisos);
+        }
+
+        @Override
+        default List<String> lines(HourWorth worth, double need) {
+            return ColdFigures.lines(cold(worth), need, reached(worth, need * ColdHad.WEEK));
+        }
+    }
+
     /** Readings with a moment each; where no zone was printed, as if it were that of Greenwich. */
-    record OfMoments(Trace trace) implements Thermograph {
+    record OfMoments(Trace trace) implements Known {
         @Override
         public Thermograph between(Optional<String> from, Optional<String> to) {
             return new OfMoments(trace.between(start(from), end(to)));
@@ -57,22 +75,18 @@ sealed interface Thermograph {
         }
 
         @Override
-        public String document(HourWorth worth, double need, Provisos provisos) {
-            return ColdJson.write(trace.cold(worth), need, reached(worth, need), provisos);
+        public ColdHad cold(HourWorth worth) {
+            return trace.cold(worth);
         }
 
         @Override
-        public List<String> lines(HourWorth worth, double need) {
-            return ColdFigures.lines(trace.cold(worth), need, reached(worth, need));
-        }
-
-        private Optional<LocalDate> reached(HourWorth worth, double need) {
-            return trace.reached(worth, need * ColdHad.WEEK).map(Thermograph::day);
+        public Optional<LocalDate> reached(HourWorth worth, double hours) {
+            return trace.reached(worth, hours).map(Thermograph::day);
         }
     }
 
     /** Days with their lowest and highest. */
-    record OfDays(DayTrace trace) implements Thermograph {
+    record OfDays(DayTrace trace) implements Known {
         @Override
         public Thermograph between(Optional<String> from, Optional<String> to) {
             LocalDate first = from.map(Moments::givenDay).orElse(LocalDate.MIN);
@@ -86,17 +100,13 @@ sealed interface Thermograph {
         }
 
         @Override
-        public String document(HourWorth worth, double need, Provisos provisos) {
-            return ColdJson.write(trace.cold(worth), need, reached(worth, need), provisos);
+        public ColdHad cold(HourWorth worth) {
+            return trace.cold(worth);
         }
 
         @Override
-        public List<String> lines(HourWorth worth, double need) {
-            return ColdFigures.lines(trace.cold(worth), need, reached(worth, need));
-        }
-
-        private Optional<LocalDate> reached(HourWorth worth, double need) {
-            return trace.reached(worth, need * ColdHad.WEEK);
+        public Optional<LocalDate> reached(HourWorth worth, double hours) {
+            return trace.reached(worth, hours);
         }
     }
 

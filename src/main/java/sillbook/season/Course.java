@@ -3,9 +3,7 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Band;
 import sillbook.model.Day;
@@ -48,9 +46,7 @@ record Course(PotLife life, Year year, ColdReading reading) {
     }
 
     private List<Phase> phases() {
-        return life.phases().stream()
-                .filter(phase -> phase.happened() && year.contains(phase.days().start()))
-                .toList();
+        return life.phases(year);
     }
 
     /** The day a span of its plants ended; only days that are exactly known. */
@@ -71,9 +67,8 @@ record Course(PotLife life, Year year, ColdReading reading) {
 
     /** Days of cold before it was brought in, or so far, with those that a planting had dry. */
     int daysOfCold(Planting planting) {
-        List<Phase> cold =
-                phases().stream().filter(phase -> phase.stage() == Stage.COLD).toList();
-        int potted = ColdCount.of(reading.stretches(cold, life.potted())).daysColdEnough();
+        int potted = ColdCount.of(reading.stretches(phases(Stage.COLD), life.potted()))
+                .daysColdEnough();
         int dry = year.began().isPresent()
                 ? 0
                 : reading.dry(planting, life.potted()).days();
@@ -101,14 +96,11 @@ record Course(PotLife life, Year year, ColdReading reading) {
     }
 
     private Optional<Id<Place>> longestAt(Stage stage) {
-        Map<Id<Place>, Long> days = new LinkedHashMap<>();
-        phases().stream()
-                .filter(phase -> phase.stage() == stage)
-                .forEach(phase -> phase.place()
-                        .ifPresent(place -> days.merge(place, phase.days().days(), Long::sum)));
-        return days.entrySet().stream()
-                .max(Map.Entry.<Id<Place>, Long>comparingByValue())
-                .map(Map.Entry::getKey);
+        return Phase.longestAt(phases(stage));
+    }
+
+    private List<Phase> phases(Stage stage) {
+        return phases().stream().filter(phase -> phase.stage() == stage).toList();
     }
 
     private Optional<Double> usual(Id<Place> place) {

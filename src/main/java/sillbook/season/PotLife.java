@@ -64,6 +64,14 @@ public record PotLife(
         return winters;
     }
 
+    /** The phases that began in one of its winters, as far as they have happened. */
+    public List<Phase> phases(Year winter) {
+        return phases.stream()
+                .filter(phase ->
+                        phase.happened() && winter.contains(phase.days().start()))
+                .toList();
+    }
+
     Year present() {
         return new Year(years.woken(), LocalDate.MAX, bloom, seen.signs());
     }

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.reckon.cold;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayDeque;
 import java.util.Collections;
-import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -74,17 +73,15 @@ public record DayTrace(NavigableMap<LocalDate, SineDay> days) {
 
     /** Days all of whose hours are too warm, more than one on end; when in a day the warmth began or ended is not known. */
     private List<WarmSpell> warmSpells() {
-        Deque<WarmSpell> spells = new ArrayDeque<>();
-        days.forEach((day, swing) -> {
-            if (swing.lowest() > WarmSpell.ABOVE) {
-                WarmSpell part = new WarmSpell(
-                        day.atStartOfDay().toInstant(ZoneOffset.UTC),
-                        day.plusDays(1).atStartOfDay().toInstant(ZoneOffset.UTC),
-                        swing.highest());
-                boolean goesOn = !spells.isEmpty() && spells.getLast().to().equals(part.from());
-                spells.addLast(goesOn ? spells.removeLast().with(part) : part);
-            }
-        });
-        return spells.stream().filter(WarmSpell::isLong).toList();
+        return WarmSpell.joined(days.entrySet().stream()
+                .filter(day -> day.getValue().lowest() > WarmSpell.ABOVE)
+                .map(day -> new WarmSpell(
+                        start(day.getKey()),
+                        start(day.getKey().plusDays(1)),
+                        day.getValue().highest())));
+    }
+
+    private static Instant start(LocalDate day) {
+        return day.atStartOfDay().toInstant(ZoneOffset.UTC);
     }
 }

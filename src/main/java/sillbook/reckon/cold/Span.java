@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.reckon.cold;
 
-import java.time.Duration;
 import java.time.Instant;
 
 /**
@@ -9,8 +8,6 @@ import java.time.Instant;
  * at most so much; no curve is made up between.
  */
 public record Span(Instant from, Instant to, double lowest, double highest) {
-    private static final double NANOS_IN_HOUR = 3.6e12;
-
     public Span {
         if (!from.isBefore(to) || !(lowest <= highest)) {
             throw new IllegalArgumentException(from + " to " + to + ", " + lowest + " to " + highest);
@@ -18,7 +15,7 @@ public record Span(Instant from, Instant to, double lowest, double highest) {
     }
 
     public double hours() {
-        return Duration.between(from, to).toNanos() / NANOS_IN_HOUR;
+        return Hours.between(from, to);
     }
 
     /** The effective hours it had at least. */
@@ -33,6 +30,6 @@ public record Span(Instant from, Instant to, double lowest, double highest) {
 
     /** The moment after a share of it, 0 to 1. */
     Instant at(double share) {
-        return from.plusNanos(Math.round(share * Duration.between(from, to).toNanos()));
+        return Hours.at(share, from, to);
     }
 }

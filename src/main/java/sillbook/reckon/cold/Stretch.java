@@ -6,10 +6,8 @@ import java.time.Instant;
 
 /** From one reading to the next, evenly: what is not known better. */
 record Stretch(Reading first, Reading last) {
-    private static final double NANOS_IN_HOUR = 3.6e12;
-
     double hours() {
-        return length().toNanos() / NANOS_IN_HOUR;
+        return Hours.between(first.at(), last.at());
     }
 
     Duration length() {
@@ -42,12 +40,8 @@ record Stretch(Reading first, Reading last) {
 
     /** The moment in it at which the temperature is passed; there must be one. */
     Instant passes(double celsius) {
-        return at((celsius - first.celsius()) / (last.celsius() - first.celsius()));
-    }
-
-    /** The moment after a share of it, 0 to 1. */
-    Instant at(double share) {
-        return first.at().plusNanos(Math.round(share * length().toNanos()));
+        double share = (celsius - first.celsius()) / (last.celsius() - first.celsius());
+        return Hours.at(share, first.at(), last.at());
     }
 
     /** Its beginning, up to a moment in it. */

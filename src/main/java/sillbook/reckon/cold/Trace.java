@@ -4,10 +4,8 @@ package sillbook.reckon.cold;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -82,7 +80,7 @@ public record Trace(List<Reading> readings, Duration longestBridged) {
                 tally(),
                 sum(known, stretch -> stretch.hoursUpTo(ColdHad.CHILLING) - stretch.hoursBelow(0)),
                 sum(known, stretch -> stretch.hoursBelow(0)),
-                warmSpells(known),
+                WarmSpell.joined(known.stream().flatMap(stretch -> warm(stretch).stream())),
                 hours - sum(known, Stretch::hours));
     }
 
@@ -122,16 +120,6 @@ public record Trace(List<Reading> readings, Duration longestBridged) {
             }
         }
         return late.truncatedTo(ChronoUnit.MILLIS);
-    }
-
-    /** Warm parts that follow on each other are one spell; a gap ends it. */
-    private static List<WarmSpell> warmSpells(List<Stretch> known) {
-        Deque<WarmSpell> spells = new ArrayDeque<>();
-        known.stream().flatMap(stretch -> warm(stretch).stream()).forEach(part -> {
-            boolean goesOn = !spells.isEmpty() && spells.getLast().to().equals(part.from());
-            spells.addLast(goesOn ? spells.removeLast().with(part) : part);
-        });
-        return spells.stream().filter(WarmSpell::isLong).toList();
     }
 
     /** What of a stretch is too warm. */

@@ -3,7 +3,6 @@ package sillbook.season.past;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +16,6 @@ import sillbook.model.Day;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Outcome;
-import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Planting;
 import sillbook.model.Season;
@@ -164,7 +162,7 @@ public final class Winters {
                         .map(journal::seasonOf)
                         .orElse(life.pot().season()),
                 isTold(life, year),
-                longestAt(cold),
+                Phase.longestAt(cold),
                 cold.stream().mapToLong(phase -> phase.days().days()).sum(),
                 bloom(year.bloom(), planting.variety()),
                 phases(life, year, Stage.IN_BLOOM).stream().map(Phase::days).toList(),
@@ -173,27 +171,13 @@ public final class Winters {
     }
 
     private static boolean isTold(PotLife life, Year year) {
-        return life.phases().stream()
-                .anyMatch(phase -> phase.stage() != Stage.WAITING
-                        && phase.happened()
-                        && year.contains(phase.days().start()));
+        return life.phases(year).stream().anyMatch(phase -> phase.stage() != Stage.WAITING);
     }
 
     private static List<Phase> phases(PotLife life, Year year, Stage stage) {
-        return life.phases().stream()
-                .filter(phase -> phase.stage() == stage
-                        && phase.happened()
-                        && year.contains(phase.days().start()))
+        return life.phases(year).stream()
+                .filter(phase -> phase.stage() == stage)
                 .toList();
-    }
-
-    private static Optional<Id<Place>> longestAt(Collection<Phase> cold) {
-        Map<Id<Place>, Long> days = new LinkedHashMap<>();
-        cold.forEach(phase ->
-                phase.place().ifPresent(place -> days.merge(place, phase.days().days(), Long::sum)));
-        return days.entrySet().stream()
-                .max(Map.Entry.<Id<Place>, Long>comparingByValue())
-                .map(Map.Entry::getKey);
     }
 
     private static Bloom.Points bloom(Bloom bloom, Id<Variety> variety) {

@@ -68,21 +68,13 @@ final class PurchaseList implements ListForm<Purchase> {
 
     private static Purchase plain(Variety variety, Cells cells) {
         Day day = cells.need(PurchaseColumns.DATE);
-        return new Purchase(
+        return Purchase.of(
                 cells.bench().ids().next(),
                 variety.id(),
                 cells.bench().journal().seasonOf(day.likely()),
                 day,
                 cells.need(PurchaseColumns.COUNT),
-                Grade.UNKNOWN,
-                Optional.empty(),
-                "",
-                "",
-                Arrival.NOT_SAID,
-                Optional.empty(),
-                Cooled.UNKNOWN,
-                State.IN_HAND,
-                "");
+                State.IN_HAND);
     }
 
     private static Purchase over(Purchase before, Arrival arrival, Cells cells) {

@@ -27,7 +27,7 @@ public record Table(List<String> header, List<Row> rows) {
         }
 
         /** What stands in a column; nothing where the row is too short. */
-        String cell(int column) {
+        public String cell(int column) {
             return column < cells.size() ? cells.get(column) : "";
         }
     }

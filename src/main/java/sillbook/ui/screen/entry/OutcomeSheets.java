@@ -92,27 +92,17 @@ final class OutcomeSheets {
                 .with(GOOD.blank(), good(written))
                 .with(
                         EVENNESS.blank(),
-                        said(impression.evenness(), Evenness.NOT_SAID)
-                                .map(OutcomeTerms.EVENNESSES::say)
-                                .orElse(""))
+                        impression.evenness() == Evenness.NOT_SAID
+                                ? ""
+                                : OutcomeTerms.EVENNESSES.say(impression.evenness()))
                 .with(
                         SCENT.blank(),
-                        said(impression.scent(), Scent.NOT_SAID)
-                                .map(OutcomeTerms.SCENTS_FOUND::say)
-                                .orElse(""))
+                        impression.scent() == Scent.NOT_SAID ? "" : OutcomeTerms.SCENTS_FOUND.say(impression.scent()))
                 .with(SIGNS.blank(), signs(written.failure()))
-                .with(
-                        AGAIN.blank(),
-                        said(impression.again(), Again.NOT_SAID)
-                                .map(Terms.AGAINS::say)
-                                .orElse(""))
+                .with(AGAIN.blank(), impression.again() == Again.NOT_SAID ? "" : Terms.AGAINS.say(impression.again()))
                 .with(HOW.blank(), impression.how())
                 .with(WRITTEN.blank(), Days.full(written.day()))
                 .with(NOTE.blank(), written.note());
-    }
-
-    private static <T> Optional<T> said(T answer, T nothing) {
-        return Optional.of(answer).filter(given -> !given.equals(nothing));
     }
 
     private static String good(Outcome written) {
