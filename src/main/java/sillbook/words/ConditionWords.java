@@ -13,7 +13,9 @@ import sillbook.words.Explanation.Line;
 /** What the conditions of a pot do to a length that was learnt, in words. */
 record ConditionWords(Settings settings) {
     private static final double DAYS_IN_MONTH = 30;
-    private static final double A_DAY = 0.5;
+
+    /** In days; less is not worth a word. */
+    private static final double LEAST_SAID = 0.1;
 
     /** {@code 12 weeks of cold, where your pots had 14: 3 days longer}; a line for each that is known of any. */
     List<Line> lines(LengthGiven given) {
@@ -50,7 +52,7 @@ record ConditionWords(Settings settings) {
 
     private static String comes(Part part) {
         String days = Decimal.say(Math.abs(part.days()), 1);
-        if (Math.abs(part.days()) < A_DAY / 5) {
+        if (Math.abs(part.days()) < LEAST_SAID) {
             return "no difference";
         }
         return days + (days.equals("1") ? " day " : " days ") + (part.days() > 0 ? "longer" : "shorter");
