@@ -15,16 +15,19 @@ import org.jspecify.annotations.Nullable;
 /**
  * All that a journal says, at one moment. It never changes: {@link #with} gives the journal after some edits.
  *
- * <p>Temperature readings are not here; there can be millions, and they are asked of the store by place and time.
+ * <p>Readings of thermometers are not here; there can be millions, and they are asked of the store by place and time. What they come to,
+ * day by day, is.
  */
 public final class Journal {
     private final Map<Class<?>, Catalogue<?>> content;
+    private final DaysRead daysRead;
 
     /** Worked out when first asked for; two threads may both do it and come to the same. */
     private volatile @Nullable Map<Subject, List<Event>> histories;
 
-    private Journal(Map<Class<?>, Catalogue<?>> content) {
+    private Journal(Map<Class<?>, Catalogue<?>> content, DaysRead daysRead) {
         this.content = content;
+        this.daysRead = daysRead;
     }
 
     /** A journal that says nothing but how it counts. */
@@ -36,7 +39,7 @@ public final class Journal {
     public static Journal of(Collection<? extends Entity<?>> entities) {
         List<Edit> puts = new ArrayList<>(entities.size());
         entities.forEach(entity -> puts.add(new Edit.Put(entity)));
-        return new Journal(Map.of()).with(puts);
+        return new Journal(Map.of(), DaysRead.NONE).with(puts);
     }
 
     /** This journal with the edits carried out, in order. */
@@ -47,7 +50,12 @@ public final class Journal {
         Map<Class<?>, Catalogue<?>> edited = new HashMap<>(content);
         byType.forEach((type, some) -> edited.put(type, catalogue(type).with(some)));
         edited.values().removeIf(Catalogue::isEmpty);
-        return new Journal(edited);
+        return new Journal(edited, daysRead);
+    }
+
+    /** This journal with these days of its thermometers in the place of those it knew. */
+    public Journal with(DaysRead days) {
+        return new Journal(content, days);
     }
 
     private Catalogue<?> catalogue(Class<?> type) {
@@ -119,6 +127,11 @@ public final class Journal {
 
     public Catalogue<SpanReading> spanReadings() {
         return all(SpanReading.class);
+    }
+
+    /** What the thermometers said, as far as it was read from the store. */
+    public DaysRead daysRead() {
+        return daysRead;
     }
 
     public Catalogue<Outcome> outcomes() {
@@ -228,7 +241,7 @@ public final class Journal {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Journal that && content.equals(that.content);
+        return other instanceof Journal that && content.equals(that.content) && daysRead.equals(that.daysRead);
     }
 
     @Override
