@@ -19,6 +19,8 @@ import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Batch;
 import sillbook.model.Day;
+import sillbook.model.DayRead;
+import sillbook.model.DaysRead;
 import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Failure;
@@ -33,6 +35,7 @@ import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Labels;
+import sillbook.model.LastRead;
 import sillbook.model.Length;
 import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
@@ -51,8 +54,10 @@ import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
+import sillbook.model.Temperature;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
+import sillbook.reckon.cold.ColdWeight;
 
 /**
  * A winter told in a few lines, for tests.
@@ -76,7 +81,12 @@ public final class Winter {
     private static final List<String> MONTHS =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
+    private static final double HOURS = 24;
+    private static final double WARM = 13;
+
     private final Map<Id<?>, Entity<?>> entities = new LinkedHashMap<>();
+    private final Map<Object, DayRead> daysRead = new LinkedHashMap<>();
+    private final Map<Id<Place>, LastRead> lastRead = new LinkedHashMap<>();
     private final Map<String, Id<Place>> places = new LinkedHashMap<>();
     private final Map<String, Id<Pot>> pots = new LinkedHashMap<>();
     private final Map<String, Id<Variety>> varieties = new LinkedHashMap<>();
@@ -179,6 +189,60 @@ public final class Winter {
     public Winter read(String from, String to, double low, double high) {
         Id<SpanReading> id = ids.next();
         return put(new SpanReading(id, placeId(place), Day.on(day(from)), Day.on(day(to)), Band.ofCelsius(low, high)));
+    }
+
+    /** Read all the time, from a day to another, both in it: always as warm. */
+    public Winter logged(String from, String to, double celsius) {
+        return logged(from, to, celsius, celsius);
+    }
+
+    /** The same, evenly up and down between two temperatures. */
+    public Winter logged(String from, String to, double low, double high) {
+        day(from).datesUntil(day(to).plusDays(1)).forEach(day -> logged(day, HOURS, low, high));
+        return this;
+    }
+
+    /** Of a day only so many hours. */
+    public Winter loggedHours(String on, double hours, double celsius) {
+        logged(day(on), hours, celsius, celsius);
+        return this;
+    }
+
+    private void logged(LocalDate day, double hours, double low, double high) {
+        Id<Place> there = placeId(place);
+        double weight = ColdWeight.USUAL.between(low, high);
+        daysRead.put(
+                List.of(there, day),
+                new DayRead(
+                        there,
+                        day,
+                        (int) hours,
+                        hours,
+                        hours * weight,
+                        hours * Math.max(weight, low == high && low >= 0 && low < 2 ? 1 : 0),
+                        hours * share(low, high, 0, false),
+                        hours * share(low, high, WARM, true),
+                        milli((low + high) / 2),
+                        milli(low),
+                        milli(high)));
+        LastRead last = new LastRead(
+                there,
+                day.atStartOfDay()
+                        .plusSeconds((long) (hours * 3600))
+                        .minusSeconds(1)
+                        .toInstant(ZoneOffset.UTC),
+                Temperature.ofCelsius(high));
+        lastRead.merge(there, last, (one, other) -> one.at().isAfter(other.at()) ? one : other);
+    }
+
+    private static int milli(double celsius) {
+        return Temperature.ofCelsius(celsius).milli();
+    }
+
+    /** The part of a steady change from one temperature to another that lies on one side of a bound. */
+    private static double share(double low, double high, double bound, boolean isAbove) {
+        double below = low == high ? (low < bound ? 1 : 0) : Math.max(0, Math.min(1, (bound - low) / (high - low)));
+        return isAbove ? (low == high && low == bound ? 0 : 1 - below) : below;
     }
 
     public Winter usually(double low, double high) {
@@ -561,7 +625,7 @@ public final class Winter {
     public Journal journal() {
         List<Entity<?>> all = new ArrayList<>(entities.values());
         all.add(settings);
-        return Journal.of(all);
+        return Journal.of(all).with(DaysRead.of(daysRead.values(), lastRead.values()));
     }
 
     /** What is true on a day. */

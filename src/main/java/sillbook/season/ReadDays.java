@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import sillbook.model.Band;
+import sillbook.model.DayRead;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.model.SpanReading;
+import sillbook.reckon.dates.DaySpan;
+
+/**
+ * What is known of the days of a place, up to a day: the sum of a day's readings, else the lowest and highest of a span that it lies in. Of
+ * spans that overlap the one that began first holds for what both cover.
+ */
+final class ReadDays {
+    private final NavigableMap<LocalDate, DayRead> sums;
+    private final DaySpan counted;
+    private final NavigableMap<LocalDate, Spanned> spans = new TreeMap<>();
+
+    private ReadDays(NavigableMap<LocalDate, DayRead> sums, List<SpanReading> read, LocalDate today) {
+        this.sums = sums.headMap(today.plusDays(1), false);
+        this.counted = DaySpan.ofInclusive(LocalDate.MIN, today);
+        LocalDate covered = LocalDate.MIN;
+        for (SpanReading reading : read) {
+            LocalDate from = reading.from().likely();
+            LocalDate open = from.isBefore(covered) ? covered : from;
+            LocalDate to = reading.to().likely();
+            if (open.isBefore(to)) {
+                spans.put(open, new Spanned(DaySpan.of(open, to), reading.between()));
+                covered = to;
+            }
+        }
+    }
+
+    /** Days of which only the lowest and highest are known: from the day of the reset up to, not with, that of the reading. */
+    record Spanned(DaySpan days, Band between) {}
+
+    static ReadDays of(Journal journal, Id<Place> place, LocalDate today) {
+        List<SpanReading> read = spans(journal, place)
+                .filter(reading -> !reading.to().likely().isAfter(today))
+                .toList();
+        return new ReadDays(journal.daysRead().at(place), read, today);
+    }
+
+    private static Stream<SpanReading> spans(Journal journal, Id<Place> place) {
+        return journal.spanReadings().all().stream()
+                .filter(reading -> reading.place().equals(place))
+                .sorted(Comparator.comparing(
+                                (SpanReading reading) -> reading.from().likely())
+                        .thenComparing(reading -> reading.to().likely()));
+    }
+
+    boolean isEmpty() {
+        return sums.isEmpty() && spans.isEmpty();
+    }
+
+    Optional<DayRead> sum(LocalDate day) {
+        return Optional.ofNullable(sums.get(day));
+    }
+
+    /** The span that a day lies in, of whose readings there is no sum. */
+    Optional<Spanned> span(LocalDate day) {
+        return Optional.ofNullable(spans.floorEntry(day))
+                .map(Map.Entry::getValue)
+                .filter(span -> span.days().contains(day) && !sums.containsKey(day));
+    }
+
+    boolean isKnown(LocalDate day) {
+        return sums.containsKey(day) || span(day).isPresent();
+    }
+
+    /** The sums of some days. */
+    NavigableMap<LocalDate, DayRead> sums(DaySpan days) {
+        return days.intersection(counted)
+                .map(known -> sums.subMap(known.start(), true, known.endExclusive(), false))
+                .orElseGet(Collections::emptyNavigableMap);
+    }
+
+    /** The spans that were read on one of some days. */
+    Stream<Spanned> spansReadIn(DaySpan days) {
+        return spans.values().stream().filter(span -> days.contains(span.days().endExclusive()));
+    }
+
+    /** The first day anything is known of, on that day or after. */
+    Optional<LocalDate> firstFrom(LocalDate day) {
+        Optional<LocalDate> summed = Optional.ofNullable(sums.ceilingKey(day));
+        Optional<LocalDate> spanned = spans.values().stream()
+                .filter(span -> span.days().endExclusive().isAfter(day))
+                .findFirst()
+                .map(span ->
+                        span.days().start().isBefore(day) ? day : span.days().start());
+        return Stream.concat(summed.stream(), spanned.stream()).min(Comparator.naturalOrder());
+    }
+
+    /** The last day anything is known of. */
+    Optional<LocalDate> last() {
+        Optional<LocalDate> summed = sums.isEmpty() ? Optional.empty() : Optional.of(sums.lastKey());
+        Optional<LocalDate> spanned = spans.isEmpty()
+                ? Optional.empty()
+                : Optional.of(spans.lastEntry().getValue().days().endExclusive().minusDays(1));
+        return Stream.concat(summed.stream(), spanned.stream()).max(Comparator.naturalOrder());
+    }
+}
