@@ -89,8 +89,12 @@ public final class Temperatures {
 
     /** The figure alone, to the tenth of a degree. */
     public static String number(Temperature temperature, TemperatureUnit unit) {
-        double shown = unit == TemperatureUnit.FAHRENHEIT ? temperature.celsius() * 1.8 + 32 : temperature.celsius();
-        return Decimal.say(shown, 1);
+        return Decimal.say(degrees(temperature.celsius(), unit), 1);
+    }
+
+    /** Degrees Celsius as degrees of the grower's unit. */
+    public static double degrees(double celsius, TemperatureUnit unit) {
+        return unit == TemperatureUnit.FAHRENHEIT ? celsius * 1.8 + 32 : celsius;
     }
 
     /** {@code C} or {@code F}. */

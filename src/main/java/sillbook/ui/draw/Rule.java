@@ -27,6 +27,12 @@ public record Rule(String title, String right) implements Widget {
     public void render(Rect area, Cells cells) {
         Rect line = area.line(0);
         cells.fill(line, Sign.SILL, Style.PENCIL);
+        renderTexts(area, cells);
+    }
+
+    /** What stands on the line, without the line. */
+    public void renderTexts(Rect area, Cells cells) {
+        Rect line = area.line(0);
         int room = line.columns() - 2 * MARGIN;
         if (line.isEmpty() || room <= 0) {
             return;

@@ -54,6 +54,12 @@ public enum Sign {
     MIDDLE_FORETOLD('⠤', '.'),
     HIGH_FORETOLD('⠒', '.'),
     TOP_FORETOLD('⠉', '.'),
+    /** The lowest and highest around a charted mean, thin. */
+    LOW_EXTREME('⎽', ':'),
+    MIDDLE_EXTREME('⎼', ':'),
+    HIGH_EXTREME('⎻', ':'),
+    TOP_EXTREME('⎺', ':'),
+    /** The edges of a band. */
     LOW_EDGE('⣀', '-'),
     MIDDLE_EDGE('⠤', '-'),
     HIGH_EDGE('⠒', '-'),

@@ -17,6 +17,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.reckon.effects.Effects;
+import sillbook.season.Moves;
 import sillbook.season.Outlook;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotLine;
@@ -54,6 +55,7 @@ public final class Almanac {
     private final Map<Season, List<PotLine>> lines = new HashMap<>();
     private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
     private final Map<Season, Sill> sills = new HashMap<>();
+    private final Map<Season, Map<Id<Place>, Moves>> moves = new HashMap<>();
 
     Almanac(Journal journal, Handbook handbook, LocalDate day) {
         outlook = new Lazy<>(() -> Outlook.of(journal, handbook, day));
@@ -161,5 +163,10 @@ public final class Almanac {
 
     public Sill sill(Season season) {
         return sills.computeIfAbsent(season, outlook()::sill);
+    }
+
+    /** When the pots of a season came to a place and left it. */
+    public Moves moves(Season season, Id<Place> place) {
+        return moves.computeIfAbsent(season, outlook()::moves).getOrDefault(place, Moves.NONE);
     }
 }

@@ -14,6 +14,7 @@ import sillbook.ui.draw.Widget;
  * @param rows of a slip, its title rule left out
  * @param content drawn into the body, or under the slip's title
  * @param cursor where the terminal's cursor stands, counted from the content's upper left
+ * @param ticks drawn on the foot rule, under the place in the list
  * @param place near the right end of the foot rule: the order, the place in the list
  * @param foot the keys that matter now, the first ones first
  */
@@ -23,9 +24,12 @@ public record Look(
         int rows,
         Widget content,
         Optional<Point> cursor,
+        Widget ticks,
         String place,
         Aside aside,
         List<Action> foot) {
+
+    private static final Widget NOTHING = (area, cells) -> {};
 
     /** How much of the page beneath a layer hides. */
     public enum Cover {
@@ -44,35 +48,39 @@ public record Look(
     }
 
     public static Look body(Widget content) {
-        return new Look(Cover.BODY, "", 0, content, Optional.empty(), "", Aside.NONE, List.of());
+        return new Look(Cover.BODY, "", 0, content, Optional.empty(), NOTHING, "", Aside.NONE, List.of());
     }
 
     public static Look slip(String title, int rows, Widget content) {
-        return new Look(Cover.SLIP, title, rows, content, Optional.empty(), "", Aside.NONE, List.of());
+        return new Look(Cover.SLIP, title, rows, content, Optional.empty(), NOTHING, "", Aside.NONE, List.of());
     }
 
     /** Only an aside and keys, the page above staying as it is. */
     public static Look foot(Aside aside) {
-        return new Look(Cover.FOOT, "", 0, (area, cells) -> {}, Optional.empty(), "", aside, List.of());
+        return new Look(Cover.FOOT, "", 0, NOTHING, Optional.empty(), NOTHING, "", aside, List.of());
     }
 
     public Look covering(Cover other) {
-        return new Look(other, title, rows, content, cursor, place, aside, foot);
+        return new Look(other, title, rows, content, cursor, ticks, place, aside, foot);
     }
 
     public Look withCursor(Point point) {
-        return new Look(cover, title, rows, content, Optional.of(point), place, aside, foot);
+        return new Look(cover, title, rows, content, Optional.of(point), ticks, place, aside, foot);
+    }
+
+    public Look withTicks(Widget drawing) {
+        return new Look(cover, title, rows, content, cursor, drawing, place, aside, foot);
     }
 
     public Look withPlace(String text) {
-        return new Look(cover, title, rows, content, cursor, text, aside, foot);
+        return new Look(cover, title, rows, content, cursor, ticks, text, aside, foot);
     }
 
     public Look withAside(Aside text) {
-        return new Look(cover, title, rows, content, cursor, place, text, foot);
+        return new Look(cover, title, rows, content, cursor, ticks, place, text, foot);
     }
 
     public Look withFoot(Action... actions) {
-        return new Look(cover, title, rows, content, cursor, place, aside, List.of(actions));
+        return new Look(cover, title, rows, content, cursor, ticks, place, aside, List.of(actions));
     }
 }

@@ -71,7 +71,9 @@ record View(State state, Size size) {
 
     private void drawFoot(Look top, Cells cells) {
         Rect foot = size.area().lines(size.rows() - FOOT_ROWS, FOOT_ROWS);
-        Rule.PLAIN.withRight(top.place()).render(foot.line(0), cells);
+        Rule.PLAIN.render(foot.line(0), cells);
+        top.ticks().render(foot.line(0), cells);
+        Rule.PLAIN.withRight(top.place()).renderTexts(foot.line(0), cells);
         Rect aside = foot.lines(1, 2);
         Optional<Said> problem = state.said().filter(Said::isProblem);
         if (problem.isPresent()) {

@@ -27,10 +27,8 @@ import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.list.Searchable;
 
 /** Every place: what it serves, how full it is and will be; and under the list what stands at the cursor's. */
-public record PlacesPage(Cursor cursor, Find find) implements Searchable {
-    public static final PlacesPage OPEN = new PlacesPage(Cursor.FIRST, Find.CLOSED);
-
-    private static final int BLANK_ROWS = 1;
+public record PlacesPage(Cursor cursor, Find find, ChartSpan span) implements Searchable {
+    public static final PlacesPage OPEN = new PlacesPage(Cursor.FIRST, Find.CLOSED, ChartSpan.SEASON);
 
     private FindPane list(State state) {
         Rows all = new PlaceRows(state).rows();
@@ -44,23 +42,28 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     }
 
     private PlacesPage at(Cursor to) {
-        return new PlacesPage(to, find);
+        return new PlacesPage(to, find, span);
     }
 
     @Override
     public Layer finding(Find other) {
-        return new PlacesPage(Cursor.FIRST, other);
+        return new PlacesPage(Cursor.FIRST, other, span);
     }
 
-    /** How many rows the list takes with what stands over it; what stands at one of the places keeps its part of the body. */
-    private static int rowsTaken(FindPane list, Size body) {
+    /** How many rows the list takes with what stands over it; what is drawn of one of the places keeps its part of the body. */
+    private int rowsTaken(State state, FindPane list, Size body) {
         if (list.rows().things().isEmpty()) {
             return body.rows();
         }
         int wanted = body.rows()
                 - list.listRows(body.rows())
                 + list.rows().scrolled().size();
-        return Math.min(wanted, body.rows() - BLANK_ROWS - PlacePots.FEWEST_ROWS);
+        int below = cursor.thing(list.rows())
+                .flatMap(Thing::asPlace)
+                .flatMap(place -> PlaceRows.find(state, place))
+                .map(there -> new PlaceBelow(state, there, span).fewestRows(body.columns()))
+                .orElse(0);
+        return Math.min(wanted, body.rows() - below);
     }
 
     @Override
@@ -70,9 +73,9 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
 
     @Override
     public Layer at(State state, Thing thing) {
-        PlacesPage all = new PlacesPage(cursor, Find.CLOSED);
+        PlacesPage all = new PlacesPage(cursor, Find.CLOSED, span);
         FindPane list = all.list(state);
-        return all.at(list.to(thing, rowsTaken(list, state.body())));
+        return all.at(list.to(thing, rowsTaken(state, list, state.body())));
     }
 
     private Optional<PlaceNow> now(State state) {
@@ -82,9 +85,10 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     @Override
     public Look look(State state, Size body) {
         FindPane list = list(state);
-        int taken = rowsTaken(list, body);
+        int taken = rowsTaken(state, list, body);
         Look look = Look.body((area, cells) -> render(state, list, area, cells))
-                .withPlace(Picked.before(list.place(taken), state, list.rows()))
+                .withTicks(ticks(state, body))
+                .withPlace(place(state, list, taken))
                 .withAside(now(state).map(new PlaceAside(state)::of).orElse(Aside.NONE))
                 .withFoot(
                         Action.LIST_FOUND,
@@ -101,11 +105,25 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
         return list.point(taken).map(look::withCursor).orElse(look);
     }
 
+    private Widget ticks(State state, Size body) {
+        return now(state)
+                .map(there -> new PlaceBelow(state, there, span).chart())
+                .filter(chart -> !chart.isEmpty(body.columns()))
+                .map(PlaceChart::moves)
+                .orElse((line, cells) -> {});
+    }
+
+    /** Which places are in sight, unless all are; the rule under the chart has other uses. */
+    private static String place(State state, FindPane list, int taken) {
+        boolean showsAll = list.listRows(taken) >= list.rows().scrolled().size();
+        return showsAll && state.picked().isEmpty() ? "" : Picked.before(list.place(taken), state, list.rows());
+    }
+
     private void render(State state, FindPane list, Rect area, Cells cells) {
-        int taken = rowsTaken(list, area.size());
+        int taken = rowsTaken(state, list, area.size());
         list.render(area.lines(0, taken), cells);
-        Rect below = area.withoutTop(taken + BLANK_ROWS);
-        now(state).ifPresent(there -> new PlacePots(state, there).render(below, cells.within(below)));
+        Rect below = area.withoutTop(taken);
+        now(state).ifPresent(there -> new PlaceBelow(state, there, span).render(below, cells));
     }
 
     @Override
@@ -125,7 +143,7 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
 
     private PlacesPage pressed(State state, Key key) {
         FindPane list = list(state);
-        return at(list.pressed(key, rowsTaken(list, state.body())));
+        return at(list.pressed(key, rowsTaken(state, list, state.body())));
     }
 
     private Step card(State state) {
@@ -137,6 +155,6 @@ public record PlacesPage(Cursor cursor, Find find) implements Searchable {
     @Override
     public Layer settled(State before, State after, Cause cause) {
         FindPane list = list(after);
-        return at(list.settled(list(before), cause, rowsTaken(list, after.body())));
+        return at(list.settled(list(before), cause, rowsTaken(after, list, after.body())));
     }
 }

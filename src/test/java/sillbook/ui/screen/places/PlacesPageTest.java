@@ -18,6 +18,7 @@ import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Golden;
 import sillbook.ui.screen.GrowersWinter;
 import sillbook.ui.screen.Message;
+import sillbook.ui.screen.ReadWinter;
 import sillbook.ui.screen.Screens;
 
 class PlacesPageTest {
@@ -39,6 +40,17 @@ class PlacesPageTest {
     @Test
     void aFullPlaceIsDrawnAsFarAsThereIsRoom() {
         Golden.check("places-cellar", desk.press("Down").state());
+    }
+
+    @Test
+    void aPlaceThatWasReadHasItsChart() {
+        Golden.check("places-read", Desk.over(ReadWinter.told()).press("3", "Down").state());
+    }
+
+    @Test
+    void aPlaceThatFroze() {
+        Golden.check(
+                "places-frost", Desk.over(ReadWinter.told()).press("3", "Down", "Down").state());
     }
 
     @Test

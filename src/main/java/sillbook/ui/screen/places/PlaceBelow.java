@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.places;
+
+import sillbook.season.PlaceNow;
+import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Widget;
+import sillbook.ui.screen.State;
+
+/** What stands under the list of places: the chart of the one under the cursor, and where there is room, or no chart, its pots. */
+record PlaceBelow(State state, PlaceNow now, ChartSpan span) implements Widget {
+    private static final int BLANK_ROWS = 1;
+
+    PlaceChart chart() {
+        return new PlaceChart(state, now.place(), span);
+    }
+
+    /** How many rows it wants at least in a window so wide. */
+    int fewestRows(int columns) {
+        return chart().isEmpty(columns) ? BLANK_ROWS + PlacePots.FEWEST_ROWS : PlaceChart.FEWEST_ROWS;
+    }
+
+    @Override
+    public void render(Rect area, Cells cells) {
+        PlacePots pots = new PlacePots(state, now);
+        if (chart().isEmpty(area.columns())) {
+            Rect below = area.withoutTop(BLANK_ROWS);
+            pots.render(below, cells.within(below));
+            return;
+        }
+        int left = area.rows() - PlaceChart.MOST_ROWS - BLANK_ROWS;
+        boolean holdsPots = left >= PlacePots.FEWEST_ROWS;
+        int rows = holdsPots ? PlaceChart.MOST_ROWS : area.rows();
+        Rect drawing = area.lines(0, rows);
+        chart().render(drawing, cells.within(drawing));
+        if (holdsPots) {
+            Rect below = area.withoutTop(rows + BLANK_ROWS);
+            pots.render(below, cells.within(below));
+        }
+    }
+}
