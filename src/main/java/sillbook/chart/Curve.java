@@ -22,8 +22,7 @@ public record Curve(List<Optional<Warmth>> parts) {
     /** Of days: a part takes the mean of those it holds, each by how much of it is known, and their lowest and highest. */
     public static Curve of(TimeAxis axis, Collection<WarmDay> days) {
         Draft draft = new Draft(axis);
-        days.forEach(
-                day -> axis.parts(day.day()).forEach(part -> draft.add(part, day.weight(), day.warmth())));
+        days.forEach(day -> axis.parts(day.day()).forEach(part -> draft.add(part, day.weight(), day.warmth())));
         return draft.curve();
     }
 
@@ -37,8 +36,7 @@ public record Curve(List<Optional<Warmth>> parts) {
         Draft draft = new Draft(axis);
         for (int i = 0; i < samples.size(); i++) {
             Sample sample = samples.get(i);
-            axis.part(sample.at())
-                    .ifPresent(part -> draft.add(part, LONE_SECONDS, Warmth.steady(sample.value())));
+            axis.part(sample.at()).ifPresent(part -> draft.add(part, LONE_SECONDS, Warmth.steady(sample.value())));
             if (i > 0 && Duration.between(samples.get(i - 1).at(), sample.at()).compareTo(bridged) <= 0) {
                 draft.join(samples.get(i - 1), sample);
             }
@@ -97,7 +95,8 @@ public record Curve(List<Optional<Warmth>> parts) {
         }
 
         Curve curve() {
-            return new Curve(IntStream.range(0, weights.length).mapToObj(this::warmth).toList());
+            return new Curve(
+                    IntStream.range(0, weights.length).mapToObj(this::warmth).toList());
         }
 
         /** The mean is kept between lowest and highest, which the rounding of sums can leave by a hair. */
@@ -111,7 +110,8 @@ public record Curve(List<Optional<Warmth>> parts) {
     }
 
     public Curve in(DoubleUnaryOperator unit) {
-        return new Curve(parts.stream().map(part -> part.map(warmth -> warmth.in(unit))).toList());
+        return new Curve(
+                parts.stream().map(part -> part.map(warmth -> warmth.in(unit))).toList());
     }
 
     public boolean isEmpty() {

@@ -49,7 +49,10 @@ class CurveTest {
 
         assertThat(curve.parts())
                 .containsExactly(
-                        Optional.empty(), Optional.empty(), Optional.of(new Warmth(4, 3, 5)), Optional.of(new Warmth(4, 3, 5)));
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(new Warmth(4, 3, 5)),
+                        Optional.of(new Warmth(4, 3, 5)));
     }
 
     @Test
@@ -68,7 +71,10 @@ class CurveTest {
 
         assertThat(Curve.of(axis(1, 4), samples, HALF_A_DAY).parts())
                 .containsExactly(
-                        Optional.of(Warmth.steady(2)), Optional.empty(), Optional.empty(), Optional.of(Warmth.steady(8)));
+                        Optional.of(Warmth.steady(2)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(Warmth.steady(8)));
         assertThat(Curve.of(axis(1, 4), samples, Duration.ofHours(18)).known()).hasSize(4);
     }
 

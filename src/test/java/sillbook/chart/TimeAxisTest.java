@@ -90,7 +90,8 @@ class TimeAxisTest {
         assertThat(axis.parts(noon, noon)).isEmpty();
         assertThat(axis.parts(Instant.EPOCH, noon)).containsExactly(0);
         assertThat(axis.parts(Instant.EPOCH, noon.plus(Duration.ofDays(90)))).containsExactly(0, 1, 2, 3);
-        assertThat(axis.parts(noon.plus(Duration.ofDays(9)), noon.plus(Duration.ofDays(90)))).isEmpty();
+        assertThat(axis.parts(noon.plus(Duration.ofDays(9)), noon.plus(Duration.ofDays(90))))
+                .isEmpty();
     }
 
     @Test

@@ -75,14 +75,15 @@ public record WarmthChart(
         Optional<Warmth> known = part(read, part);
         Optional<Warmth> around = part(extremes, part);
         if (known.isEmpty() && around.isEmpty()) {
-            part(foretold, part).ifPresent(warmth -> put(warmth.mean(), Level.FORETOLD, style(warmth.mean()), column, cells));
+            part(foretold, part)
+                    .ifPresent(warmth -> put(warmth.mean(), Level.FORETOLD, style(warmth.mean()), column, cells));
         }
         around.ifPresent(warmth -> {
             putExtreme(warmth.lowest(), known.isEmpty(), column, cells);
             putExtreme(warmth.highest(), known.isEmpty(), column, cells);
         });
-        known.ifPresent(warmth -> put(
-                warmth.mean(), Level.READ, style(warmth.mean()).withBold(), column, cells));
+        known.ifPresent(
+                warmth -> put(warmth.mean(), Level.READ, style(warmth.mean()).withBold(), column, cells));
     }
 
     private static Optional<Warmth> part(Curve curve, int part) {

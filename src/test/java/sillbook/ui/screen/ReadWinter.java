@@ -83,7 +83,9 @@ public final class ReadWinter {
     public ReadWinter warmth(String place, double swing, Map<String, Double> means) {
         NavigableMap<LocalDate, Double> knots = new TreeMap<>();
         means.forEach((day, mean) -> knots.put(LocalDate.parse(day), mean));
-        knots.firstKey().datesUntil(knots.lastKey().plusDays(1)).forEach(day -> day(place, day, mean(knots, day), swing));
+        knots.firstKey()
+                .datesUntil(knots.lastKey().plusDays(1))
+                .forEach(day -> day(place, day, mean(knots, day), swing));
         return this;
     }
 
@@ -93,7 +95,17 @@ public final class ReadWinter {
         int half = (int) Math.round(swing * 1000);
         double freezing = milli - half < 0 ? 6 : 0;
         days.add(new DayRead(
-                id(place), day, 24, 24, 24, 24, freezing, milli + half > 13_000 ? 6 : 0, milli, milli - half, milli + half));
+                id(place),
+                day,
+                24,
+                24,
+                24,
+                24,
+                freezing,
+                milli + half > 13_000 ? 6 : 0,
+                milli,
+                milli - half,
+                milli + half));
         return this;
     }
 

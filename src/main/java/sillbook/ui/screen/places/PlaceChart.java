@@ -86,7 +86,6 @@ record PlaceChart(State state, Place place, ChartSpan span) implements Widget {
 
     private static void ticks(List<LocalDate> days, Sign sign, TimeAxis axis, Rect line, Cells cells) {
         days.forEach(day -> axis.part(day)
-                .ifPresent(part ->
-                        cells.put(line.column() + axis.column(part), line.row(), sign, Style.BOLD)));
+                .ifPresent(part -> cells.put(line.column() + axis.column(part), line.row(), sign, Style.BOLD)));
     }
 }

@@ -59,7 +59,8 @@ record PlaceTrace(
                         degrees.applyAsDouble(usual.low().celsius()),
                         degrees.applyAsDouble(usual.high().celsius())));
         double freezing = degrees.applyAsDouble(0);
-        List<WarmDay> read = days.stream().map(PlaceTrace::day).map(day -> in(day, degrees)).toList();
+        List<WarmDay> read =
+                days.stream().map(PlaceTrace::day).map(day -> in(day, degrees)).toList();
         List<WarmDay> spans = spanned(state, place).map(day -> in(day, degrees)).toList();
         List<WarmDay> all = Stream.concat(read.stream(), spans.stream()).toList();
         return new PlaceTrace(
@@ -79,9 +80,7 @@ record PlaceTrace(
 
     private static WarmDay day(DayRead day) {
         return new WarmDay(
-                day.day(),
-                day.known(),
-                new Warmth(day.mean() / 1000.0, day.lowest() / 1000.0, day.highest() / 1000.0));
+                day.day(), day.known(), new Warmth(day.mean() / 1000.0, day.lowest() / 1000.0, day.highest() / 1000.0));
     }
 
     /** The days between a reset and a reading of lowest and highest, each with both; of their means nothing is known. */
@@ -105,9 +104,12 @@ record PlaceTrace(
             TimeAxis axis, Collection<WarmDay> days, Optional<Edges> band, double freezing) {
         List<Optional<Sign>> signs = new ArrayList<>(Collections.nCopies(axis.count(), Optional.empty()));
         for (WarmDay day : days) {
-            sign(day.warmth(), band, freezing).ifPresent(sign -> axis.parts(day.day())
-                    .filter(part -> signs.get(part).filter(Sign.BELOW_BAND::equals).isEmpty())
-                    .forEach(part -> signs.set(part, Optional.of(sign))));
+            sign(day.warmth(), band, freezing)
+                    .ifPresent(sign -> axis.parts(day.day())
+                            .filter(part -> signs.get(part)
+                                    .filter(Sign.BELOW_BAND::equals)
+                                    .isEmpty())
+                            .forEach(part -> signs.set(part, Optional.of(sign))));
         }
         return signs;
     }

@@ -40,7 +40,12 @@ enum Zoom {
 
     /** One step nearer; after the nearest the season again. */
     Zoom next() {
-        return values()[(ordinal() + 1) % values().length];
+        return switch (this) {
+            case SEASON -> MONTH;
+            case MONTH -> WEEK;
+            case WEEK -> DAYS;
+            case DAYS -> SEASON;
+        };
     }
 
     /**

@@ -44,13 +44,15 @@ class PlacesPageTest {
 
     @Test
     void aPlaceThatWasReadHasItsChart() {
-        Golden.check("places-read", Desk.over(ReadWinter.told()).press("3", "Down").state());
+        Golden.check(
+                "places-read", Desk.over(ReadWinter.told()).press("3", "Down").state());
     }
 
     @Test
     void aPlaceThatFroze() {
         Golden.check(
-                "places-frost", Desk.over(ReadWinter.told()).press("3", "Down", "Down").state());
+                "places-frost",
+                Desk.over(ReadWinter.told()).press("3", "Down", "Down").state());
     }
 
     @Test
