@@ -18,6 +18,7 @@ import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
+import sillbook.model.Trench;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
@@ -34,6 +35,7 @@ final class EntityNames {
             named(Container.class, (journal, container) -> "container " + container.name()),
             named(UsualWay.class, (journal, way) -> "usual way " + way.name()),
             named(Place.class, (journal, place) -> "place " + place.name()),
+            named(Trench.class, (journal, trench) -> "ground of " + Said.place(journal, trench.place())),
             named(Pot.class, (journal, pot) -> "pot " + pot.label()),
             named(Event.class, (journal, event) -> "entry of " + Said.subject(journal, event.subject())),
             named(SpanReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),

@@ -44,6 +44,7 @@ final class References {
                 journal.outcomes(),
                 journal.events(),
                 journal.spanReadings(),
-                journal.wishes());
+                journal.wishes(),
+                journal.trenches());
     }
 }

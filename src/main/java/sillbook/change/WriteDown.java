@@ -17,12 +17,13 @@ import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
+import sillbook.model.Trench;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 
 /**
  * An entry is written down, or takes the place of the one with its id: a variety, purchase, potting mix, container,
- * usual way, place, own figure, wish, outcome, the settings, or a pot's own facts. Events have changes of their own.
+ * usual way, place, ground, own figure, wish, outcome, the settings, or a pot's own facts. Events have changes of their own.
  */
 public record WriteDown(Entity<?> entity) implements Change {
     public WriteDown {
@@ -65,6 +66,9 @@ public record WriteDown(Entity<?> entity) implements Change {
         }
         if (entity instanceof UsualWay way) {
             return taken(journal.usualWays(), way, one -> "usual way " + one.name());
+        }
+        if (entity instanceof Trench trench) {
+            return taken(journal.trenches(), trench, one -> "ground of " + Said.place(journal, one.place()));
         }
         if (entity instanceof Outcome outcome) {
             return Rules.planted(journal, List.of(outcome.pot()), outcome.variety());

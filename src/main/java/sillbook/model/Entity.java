@@ -18,6 +18,7 @@ public sealed interface Entity<T extends Entity<T>>
                 Container,
                 UsualWay,
                 Place,
+                Trench,
                 Pot,
                 Event,
                 SpanReading,

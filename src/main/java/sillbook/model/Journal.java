@@ -117,6 +117,17 @@ public final class Journal {
         return all(Place.class);
     }
 
+    public Catalogue<Trench> trenches() {
+        return all(Trench.class);
+    }
+
+    /** How pots stand buried at a place; empty where that is not written down. */
+    public Optional<Trench> trench(Id<Place> place) {
+        return trenches().all().stream()
+                .filter(trench -> trench.place().equals(place))
+                .findFirst();
+    }
+
     public Catalogue<Pot> pots() {
         return all(Pot.class);
     }

@@ -90,6 +90,31 @@ CREATE TABLE place (
            AND (usual_high IS NULL) = (usual_high_written IS NULL))
 ) STRICT;
 
+CREATE TABLE trench (
+    id            TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    place         TEXT    NOT NULL REFERENCES place (id), -- where pots stand buried
+    depth         INTEGER NOT NULL CHECK (depth > 0), -- of the bulbs below the surface of the ground, 0.1 mm
+    depth_written TEXT    NOT NULL, -- as written
+    soil          TEXT    NOT NULL CHECK (soil IN ('GARDEN_SOIL', 'DRY_SAND', 'SAND', 'WET_SAND', 'DRY_CLAY', 'CLAY', 'WET_CLAY',
+                                                   'DRY_PEAT', 'PEAT', 'WET_PEAT')), -- what they are buried in
+    cover         TEXT    CHECK (cover IN ('STRAW', 'LEAVES', 'BARK', 'SNOW')), -- what lies on the ground in winter
+    thickness     INTEGER CHECK (thickness >= 0), -- of the cover, 0.1 mm
+    thickness_written TEXT, -- as written
+    conductivity  REAL    CHECK (conductivity > 0), -- of the cover, W/m/K; NULL for what is usual
+    air           TEXT    REFERENCES place (id), -- whose thermometer says how warm the air is; NULL when the months are written
+    spells        REAL    CHECK (spells > 0), -- standard deviation of ten days' means about the year's wave, C; NULL for what is usual
+    CHECK ((cover IS NULL) = (thickness IS NULL) AND (cover IS NULL) = (thickness_written IS NULL)),
+    CHECK (cover IS NOT NULL OR conductivity IS NULL)
+) STRICT;
+
+CREATE TABLE trench_month (
+    trench       TEXT    NOT NULL REFERENCES trench (id) ON DELETE CASCADE, -- over which the air is
+    position     INTEGER NOT NULL CHECK (position BETWEEN 0 AND 11), -- counted from 0 for January
+    mean         INTEGER NOT NULL CHECK (mean >= -273150), -- mean temperature of the air, 0.001 C
+    mean_written TEXT    NOT NULL, -- as written
+    PRIMARY KEY (trench, position)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE purchase (
     id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
     variety        TEXT    NOT NULL REFERENCES variety (id), -- what was bought

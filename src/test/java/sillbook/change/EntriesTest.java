@@ -35,6 +35,7 @@ import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.Subject;
+import sillbook.model.Trench;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
 
@@ -73,6 +74,18 @@ class EntriesTest {
                 Optional.of(Kind.of("tulip")),
                 pots,
                 "");
+    }
+
+    private static Trench buried(long number, Place place) {
+        Trench.Air air = new Trench.Read(Bench.CELLAR.id());
+        return new Trench(
+                new Id<>(11, number),
+                place.id(),
+                Length.ofCentimetres(25),
+                Trench.Soil.SAND,
+                Optional.empty(),
+                air,
+                Optional.empty());
     }
 
     private Outcome outcome(Optional<Integer> score) {
@@ -118,6 +131,7 @@ class EntriesTest {
         assertThat(named(mix)).isEqualTo("potting mix sill mix written down");
         assertThat(named(pan)).isEqualTo("container pan written down");
         assertThat(named(Bench.SILL)).isEqualTo("place kitchen sill corrected");
+        assertThat(named(buried(1, Bench.SILL))).isEqualTo("ground of kitchen sill written down");
         assertThat(named(bench.journal.pots().get(bench.pot("T1")))).isEqualTo("pot T1 corrected");
         assertThat(named(reading)).isEqualTo("reading of cellar written down");
         assertThat(named(outcome(Optional.of(4)))).isEqualTo("outcome 4 of 5 of T1 written down");
@@ -231,6 +245,19 @@ class EntriesTest {
         assertThat(bench.refused(new Remove(Bench.MARROW_LANE)))
                 .isEqualTo("The variety 'Marrow Lane' is still used by pot T1. Nothing was removed.");
         assertThat(bench.refused(new Remove(Bench.CELLAR))).contains("still used by entry of T1");
+    }
+
+    @Test
+    void thereIsOneGroundOfAPlace() {
+        bench.done(new WriteDown(buried(1, Bench.SILL)));
+
+        assertThat(bench.done(new WriteDown(buried(1, Bench.SILL))).name())
+                .isEqualTo("ground of kitchen sill corrected");
+        assertThat(bench.refused(new WriteDown(buried(2, Bench.SILL))))
+                .startsWith("There is a ground of kitchen sill already.");
+        assertThat(bench.refused(new Remove(Bench.SILL))).contains("still used by ground of kitchen sill");
+        assertThat(bench.refused(new Remove(Bench.CELLAR))).contains("still used by ground of kitchen sill");
+        assertThat(bench.done(new Remove(buried(1, Bench.SILL))).name()).isEqualTo("ground of kitchen sill removed");
     }
 
     @Test

@@ -2,12 +2,14 @@
 package sillbook.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -136,6 +138,24 @@ class ValuesTest {
                 () -> new Day(LocalDate.EPOCH.plusDays(1), LocalDate.EPOCH, LocalDate.EPOCH.plusDays(1)),
                 () -> new Day(LocalDate.EPOCH, LocalDate.EPOCH.plusDays(1), LocalDate.EPOCH));
         impossible.forEach(one -> assertThatIllegalArgumentException().isThrownBy(one::run));
+    }
+
+    private static void buried(double centimetres, Optional<Double> spells, int months) {
+        Trench.Air air = new Trench.Means(Collections.nCopies(months, Temperature.ofCelsius(9)));
+        Optional<Trench.Cover> bare = Optional.empty();
+        Length deep = Length.ofCentimetres(centimetres);
+        new Trench(new Id<>(1, 1), new Id<>(1, 2), deep, Trench.Soil.CLAY, bare, air, spells);
+    }
+
+    @Test
+    void potsInATrenchAreBuriedUnderAWholeYear() {
+        assertThatCode(() -> buried(15, Optional.of(2.5), 12)).doesNotThrowAnyException();
+        assertThatIllegalArgumentException().isThrownBy(() -> buried(0, Optional.empty(), 12));
+        assertThatIllegalArgumentException().isThrownBy(() -> buried(15, Optional.of(0.0), 12));
+        assertThatIllegalArgumentException().isThrownBy(() -> buried(15, Optional.empty(), 11));
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () -> new Trench.Cover(Trench.Cover.Material.BARK, Length.ofCentimetres(5), Optional.of(0.0)));
     }
 
     private static void nothingBought() {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
 import sillbook.handbook.FigureName;
 import sillbook.handbook.Handbook;
 import sillbook.model.Arrival;
@@ -55,6 +56,7 @@ import sillbook.model.SpanReading;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Temperature;
+import sillbook.model.Trench;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
 import sillbook.reckon.cold.ColdWeight;
@@ -273,6 +275,28 @@ public final class Winter {
                 it.checkEveryDays(),
                 Set.of(hazards),
                 it.note()));
+    }
+
+    /** How pots stand buried at the last place, in garden soil. */
+    public Winter ground(double centimetres, Optional<Trench.Cover> cover, double... months) {
+        Trench.Air air = new Trench.Means(
+                DoubleStream.of(months).mapToObj(Temperature::ofCelsius).toList());
+        return ground(centimetres, cover, air);
+    }
+
+    /** The same, the air as it is read at a place. */
+    public Winter groundUnder(String outdoors, double centimetres) {
+        return ground(centimetres, Optional.empty(), new Trench.Read(placeId(outdoors)));
+    }
+
+    private Winter ground(double centimetres, Optional<Trench.Cover> cover, Trench.Air air) {
+        Length depth = Length.ofCentimetres(centimetres);
+        return put(
+                new Trench(ids.next(), placeId(place), depth, Trench.Soil.GARDEN_SOIL, cover, air, Optional.empty()));
+    }
+
+    public static Trench.Cover straw(double centimetres) {
+        return new Trench.Cover(Trench.Cover.Material.STRAW, Length.ofCentimetres(centimetres), Optional.empty());
     }
 
     private Winter change(UnaryOperator<Place> change) {

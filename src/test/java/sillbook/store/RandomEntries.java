@@ -50,6 +50,7 @@ import sillbook.model.SpanReading;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Temperature;
+import sillbook.model.Trench;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
@@ -124,6 +125,7 @@ public final class RandomEntries {
                 () -> variety(journal),
                 () -> ownFigure(journal),
                 () -> place(journal),
+                () -> trench(journal),
                 () -> purchase(journal),
                 () -> mix(journal),
                 () -> container(journal),
@@ -196,6 +198,21 @@ public final class RandomEntries {
                 random.nextInt(20),
                 some(Place.Hazard.values()),
                 text());
+    }
+
+    private Trench trench(Journal journal) {
+        Trench.Air air = random.nextBoolean()
+                ? new Trench.Read(pick(journal.places().all()).id())
+                : new Trench.Means(Stream.generate(() -> band().low()).limit(12).toList());
+        return new Trench(
+                oldOrNew(journal.trenches().all(), Trench::id),
+                pick(journal.places().all()).id(),
+                new Length(1 + random.nextInt(9000), text()),
+                pick(Trench.Soil.values()),
+                perhaps(() -> new Trench.Cover(
+                        pick(Trench.Cover.Material.values()), length(), perhaps(() -> 0.01 + random.nextDouble()))),
+                air,
+                perhaps(() -> 0.1 + random.nextDouble()));
     }
 
     private Purchase purchase(Journal journal) {

@@ -16,6 +16,7 @@ final class Mappings {
             new VarietyRows(),
             new OwnFigureRows(),
             new PlaceRows(),
+            new TrenchRows(),
             new PurchaseRows(),
             new PottingMixRows(),
             new ContainerRows(),

@@ -27,6 +27,7 @@ final class Forms {
             new SetAsideForm(),
             new OrderChosenForm(),
             new PlaceForm(),
+            new GroundForm(),
             new ContainerForm(),
             new MixForm(),
             new UsualWayForm(),

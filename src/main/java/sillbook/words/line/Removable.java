@@ -24,6 +24,7 @@ import sillbook.words.Vocabulary;
 enum Removable {
     VARIETY,
     PLACE,
+    GROUND,
     MIX,
     CONTAINER,
     USUAL_WAY,
@@ -36,6 +37,7 @@ enum Removable {
     static final Vocabulary<Removable> WORDS = Vocabulary.<Removable>of("sort of thing")
             .with(VARIETY, "variety")
             .with(PLACE, "place")
+            .with(GROUND, "ground")
             .with(MIX, "potting mix", "mix")
             .with(CONTAINER, "container")
             .with(USUAL_WAY, "usual way")
@@ -54,6 +56,7 @@ enum Removable {
         return switch (this) {
             case VARIETY -> filled.get(Slots.VARIETY).stream();
             case PLACE -> filled.get(Slots.PLACE).stream();
+            case GROUND -> filled.get(Slots.PLACE).flatMap(place -> journal.trench(place.id())).stream();
             case MIX -> filled.get(Slots.MIX).stream();
             case CONTAINER -> filled.get(Slots.CONTAINER).stream();
             case USUAL_WAY -> filled.get(NAMED_WAY).stream();

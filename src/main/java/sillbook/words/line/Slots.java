@@ -31,6 +31,11 @@ final class Slots {
             (variety, bench) -> variety.kind().toString());
 
     static final Slot<Place> PLACE = Slot.one("place", PLACES);
+
+    /** The place whose thermometer says how warm the air is. */
+    static final Slot<Place> AIR =
+            Slot.one("place outdoors", new LedSense<>(List.of("air from", "air as in", "air of"), PLACES));
+
     static final Slot<Variety> VARIETY = Slot.one("variety", VARIETIES);
 
     /** A place that may be new. */

@@ -29,7 +29,8 @@ class QuickLineTest {
                         "lines-batches.txt",
                         "lines-dry.txt",
                         "lines-water.txt",
-                        "lines-row.txt")
+                        "lines-row.txt",
+                        "lines-ground.txt")
                 .flatMap(LineTable::rows);
     }
 

@@ -82,6 +82,14 @@ public final class Entry {
         return Form.of(PlaceSheets.correct(place, state.journal().settings().temperatures()));
     }
 
+    /** How pots stand buried there: written for the first time, or corrected. */
+    public static Layer ground(State state, Place place) {
+        return Form.of(state.journal()
+                .trench(place.id())
+                .map(trench -> GroundSheets.correct(state.journal(), place, trench))
+                .orElseGet(() -> GroundSheets.fresh(place)));
+    }
+
     public static Layer newPottingMix() {
         return Form.of(StoreSheets.pottingMix());
     }

@@ -9,6 +9,7 @@ import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
+import sillbook.model.Trench;
 import sillbook.season.PlaceNow;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Action;
@@ -21,6 +22,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
+import sillbook.ui.screen.act.RemoveEntry;
 import sillbook.ui.screen.card.PotCard;
 import sillbook.ui.screen.entry.Entry;
 import sillbook.ui.screen.list.Cursor;
@@ -32,6 +34,9 @@ import sillbook.ui.screen.pot.PotAside;
 
 /** The card of one place. Its cursor walks the place itself, the pots that stand there, and what was written of it. */
 public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
+
+    /** The line that says how pots stand buried there. */
+    static final Thing GROUND = new Thing.Named("ground");
 
     public static PlaceCard of(Id<Place> place) {
         return new PlaceCard(place, Cursor.FIRST);
@@ -129,6 +134,11 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
             offers.add(acts.pickByRule(Picked.pots(rows(state))));
             return offers;
         }
+        if (isGround(state)) {
+            offers.addAll(ofGround(state));
+            offers.addAll(new PlaceOffers(state, now(state)).offers());
+            return offers;
+        }
         entry(state)
                 .map(event -> correct(state, "correct entry", Entry.correct(state, event)))
                 .or(() ->
@@ -136,6 +146,19 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
                 .ifPresent(offers::add);
         offers.addAll(new PlaceOffers(state, now(state)).offers());
         return offers;
+    }
+
+    private boolean isGround(State state) {
+        return thing(state).filter(GROUND::equals).isPresent();
+    }
+
+    private List<Offer> ofGround(State state) {
+        Optional<Trench> trench = state.journal().trench(place);
+        Offer correct = correct(
+                state,
+                trench.isPresent() ? "correct ground" : "write ground",
+                Entry.ground(state, state.journal().places().get(place)));
+        return trench.isPresent() ? List.of(correct, RemoveEntry.offer(state, trench)) : List.of(correct);
     }
 
     private static Offer correct(State state, String words, Layer form) {

@@ -3,11 +3,14 @@ package sillbook.ui.screen.places;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sillbook.model.Place;
+import sillbook.model.Place.Sort;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
+import sillbook.model.Trench;
 import sillbook.season.Job;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotLine;
@@ -28,6 +31,7 @@ import sillbook.words.CautionWords;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
 import sillbook.words.Days;
+import sillbook.words.GroundWords;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 import sillbook.words.Weeks;
@@ -52,6 +56,7 @@ final class PlaceCardRows {
         labelledIfSaid("Crowd", new PlaceAside(state).kept(now).orElse(""));
         labelledIfSaid("Light", place.light());
         labelledIfSaid("Note", place.note());
+        ground();
         cautions();
         pots();
         waiting();
@@ -102,6 +107,18 @@ final class PlaceCardRows {
     private String lastAndNext(Job.Round round) {
         return "; last " + Days.day(round.last()) + ", "
                 + PlaceAside.due(round, state.shown().today());
+    }
+
+    /** How pots stand buried; asked for where they are likely to. */
+    private void ground() {
+        Optional<Trench> trench = state.journal().trench(place.id());
+        boolean isLikely = place.sort() == Sort.TRENCH || place.sort() == Sort.COLD_FRAME;
+        if (trench.isPresent() || isLikely) {
+            String says = trench.map(new GroundWords(state.journal())::say)
+                    .orElse("not written down; E here writes it, then its cold is foretold");
+            rows.addAll(new Labelled("Ground", says)
+                    .rows(PlaceCard.GROUND, state.body().columns()));
+        }
     }
 
     private void cautions() {

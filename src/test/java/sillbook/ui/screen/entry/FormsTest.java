@@ -20,6 +20,7 @@ class FormsTest {
         "form-remove-pot, 2 Delete",
         "form-new-place, 3 n",
         "form-correct-place, 3 e",
+        "form-ground, 3 Down Down Enter Down e",
         "form-new-variety, 4 n",
         "form-correct-variety, 4 e",
         "form-purchase, 4 t",

@@ -4,6 +4,7 @@ package sillbook.ui.screen.places;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.change.Remove;
 import sillbook.model.JobKind;
@@ -122,6 +123,41 @@ class PlaceCardTest {
 
         assertThat(all(over(buried))).contains(" never asked for\n");
         assertThat(all(over(buried.then("T2").checked("20 dec")))).contains("never asked for; last look Sun 20 Dec");
+    }
+
+    @Test
+    void howPotsStandBuriedIsWrittenCorrectedAndRemovedOnItsLine() {
+        Winter told = winter().place("trench", Sort.TRENCH);
+        Desk none = over(told);
+        assertThat(all(none)).contains("Ground not written down; E here writes it");
+        assertThat(all(none.press("Down", "e")))
+                .contains("Ground of the trench")
+                .contains("How deep");
+
+        Desk desk = over(told.ground(25, Optional.of(Winter.straw(10)), -2, -1, 3, 8, 13, 17, 19, 18, 14, 9, 3, -1));
+        assertThat(all(desk)).contains("Ground 25 cm deep in garden soil, under straw 10 cm; months from Jan:");
+        assertThat(all(desk.press("Down", "e"))).contains("25 cm", "straw 10 cm", "-2 -1 3 8 13 17 19 18 14 9 3 -1 C");
+        desk.press("Esc", "Delete");
+        assertThat(all(desk)).contains("Remove ground of trench");
+        assertThat(desk.press("Enter").effects())
+                .containsExactly(new Effect.CarryOut(new Remove(
+                        desk.state().journal().trenches().all().iterator().next())));
+    }
+
+    @Test
+    void groundUnderAThermometerNamesIt() {
+        Desk desk = over(winter().place("frame", Sort.COLD_FRAME)
+                .place("gate", Sort.OTHER)
+                .place("bed", Sort.OTHER)
+                .groundUnder("gate", 15)
+                .place("bank", Sort.COLD_FRAME)
+                .groundUnder("gate", 15));
+        assertThat(all(desk)).contains("Ground not written down");
+        desk.press("Esc", "Down", "Enter");
+        assertThat(all(desk)).doesNotContain("Ground ");
+        desk.press("Esc", "Down", "Enter");
+        assertThat(all(desk)).contains("Ground 15 cm deep in garden soil, bare; air as read at the gate");
+        assertThat(all(desk.press("Down", "e"))).contains("Or air at", "gate");
     }
 
     @Test
