@@ -20,6 +20,7 @@ public sealed interface Change
                 OrderChosen,
                 Display,
                 Jot,
+                TakeReading,
                 CorrectEvent,
                 RemovePots,
                 Remove,

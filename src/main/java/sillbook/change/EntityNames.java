@@ -19,6 +19,8 @@ import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.Trench;
+import sillbook.model.SpotReading;
+import sillbook.model.Thermometer;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
@@ -39,6 +41,10 @@ final class EntityNames {
             named(Pot.class, (journal, pot) -> "pot " + pot.label()),
             named(Event.class, (journal, event) -> "entry of " + Said.subject(journal, event.subject())),
             named(SpanReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),
+            named(SpotReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),
+            named(
+                    Thermometer.class,
+                    (journal, thermometer) -> "thermometer of " + Said.place(journal, thermometer.place())),
             named(Outcome.class, EntityNames::outcome),
             named(Wish.class, (journal, wish) -> "wish for " + wishedFor(wish)),
             named(Choice.class, EntityNames::choice),

@@ -44,6 +44,8 @@ final class References {
                 journal.outcomes(),
                 journal.events(),
                 journal.spanReadings(),
+                journal.spotReadings(),
+                journal.thermometers(),
                 journal.wishes(),
                 journal.trenches());
     }

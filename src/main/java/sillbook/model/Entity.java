@@ -22,6 +22,8 @@ public sealed interface Entity<T extends Entity<T>>
                 Pot,
                 Event,
                 SpanReading,
+                SpotReading,
+                Thermometer,
                 Outcome,
                 Wish,
                 Choice,

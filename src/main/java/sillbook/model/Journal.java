@@ -140,6 +140,20 @@ public final class Journal {
         return all(SpanReading.class);
     }
 
+    public Catalogue<SpotReading> spotReadings() {
+        return all(SpotReading.class);
+    }
+
+    public Catalogue<Thermometer> thermometers() {
+        return all(Thermometer.class);
+    }
+
+    public Optional<Thermometer> thermometerAt(Id<Place> place) {
+        return thermometers().all().stream()
+                .filter(thermometer -> thermometer.place().equals(place))
+                .findFirst();
+    }
+
     /** What the thermometers said, as far as it was read from the store. */
     public DaysRead daysRead() {
         return daysRead;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.model;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.EnumSet;
@@ -16,6 +17,8 @@ import java.util.Set;
  * @param light in the grower's words; may be empty
  * @param room how many pots find room
  * @param checkEveryDays days from one round to the next; 0 when it is never asked for
+ * @param bridges the longest time between two readings of its thermometers over which the temperature is taken to go evenly; what is longer
+ *     is a gap, of which nothing is known
  */
 public record Place(
         Id<Place> id,
@@ -27,9 +30,15 @@ public record Place(
         String light,
         Optional<Integer> room,
         int checkEveryDays,
+        Duration bridges,
         Set<Hazard> hazards,
         String note)
         implements Entity<Place> {
+    /** Bridged at a place that changes slowly. */
+    private static final Duration STEADY = Duration.ofDays(10);
+
+    /** Bridged at a place that changes within a day. */
+    private static final Duration CHANGING = Duration.ofHours(12);
 
     public Place {
         hazards = Sorted.copyOf(hazards);
@@ -42,27 +51,32 @@ public record Place(
         if (checkEveryDays < 0) {
             throw new IllegalArgumentException("days between rounds cannot be " + checkEveryDays);
         }
+        if (bridges.isNegative()) {
+            throw new IllegalArgumentException("time between readings cannot be " + bridges);
+        }
     }
 
     /** The sorts of place, each with what is usual for it (common practice) until the grower says otherwise. */
     public enum Sort {
-        FRIDGE(Stage.COLD, 14),
-        CELLAR(Stage.COLD, 10),
-        CRAWL_SPACE(Stage.COLD, 10),
-        COLD_FRAME(Stage.COLD, 10),
-        TRENCH(Stage.COLD, 0),
-        GARAGE(Stage.COLD, 10),
-        PORCH(Stage.COOL_ROOM, 1),
-        COOL_ROOM(Stage.COOL_ROOM, 1),
-        WARM_SILL(Stage.WARM_ROOM, 1),
-        OTHER(Stage.COLD, 10);
+        FRIDGE(Stage.COLD, 14, STEADY),
+        CELLAR(Stage.COLD, 10, STEADY),
+        CRAWL_SPACE(Stage.COLD, 10, STEADY),
+        COLD_FRAME(Stage.COLD, 10, CHANGING),
+        TRENCH(Stage.COLD, 0, STEADY),
+        GARAGE(Stage.COLD, 10, CHANGING),
+        PORCH(Stage.COOL_ROOM, 1, CHANGING),
+        COOL_ROOM(Stage.COOL_ROOM, 1, CHANGING),
+        WARM_SILL(Stage.WARM_ROOM, 1, CHANGING),
+        OTHER(Stage.COLD, 10, CHANGING);
 
         private final Stage usuallyServes;
         private final int usualCheckDays;
+        private final Duration usuallyBridges;
 
-        Sort(Stage usuallyServes, int usualCheckDays) {
+        Sort(Stage usuallyServes, int usualCheckDays, Duration usuallyBridges) {
             this.usuallyServes = usuallyServes;
             this.usualCheckDays = usualCheckDays;
+            this.usuallyBridges = usuallyBridges;
         }
 
         public Stage usuallyServes() {
@@ -71,6 +85,11 @@ public record Place(
 
         public int usualCheckDays() {
             return usualCheckDays;
+        }
+
+        /** The longest time between two readings that is bridged: ten days where it is steady, half a day elsewhere. */
+        public Duration usuallyBridges() {
+            return usuallyBridges;
         }
 
         /** Whether it is as cold as the weather lets it be, so that it is cold on some days of the year only. */
@@ -120,6 +139,7 @@ public record Place(
                 "",
                 Optional.empty(),
                 sort.usualCheckDays(),
+                sort.usuallyBridges(),
                 Set.of(),
                 "");
     }

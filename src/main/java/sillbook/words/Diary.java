@@ -26,6 +26,10 @@ public record Diary(List<DiaryEntry> entries) {
         journal.outcomes().all().forEach(outcome -> entries.add(reading.of(outcome)));
         journal.purchases().all().forEach(purchase -> entries.add(reading.of(purchase)));
         journal.spanReadings().all().forEach(span -> entries.add(reading.of(span)));
+        journal.spotReadings().all().forEach(spot -> entries.add(reading.of(spot)));
+        journal.thermometers()
+                .all()
+                .forEach(thermometer -> reading.of(thermometer).ifPresent(entries::add));
         entries.sort((one, other) -> one.day().compareTo(other.day()));
         Collections.reverse(entries);
         return new Diary(entries);

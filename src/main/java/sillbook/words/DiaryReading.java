@@ -3,9 +3,11 @@ package sillbook.words;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import sillbook.model.Day;
 import sillbook.model.Event;
@@ -16,6 +18,8 @@ import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.SpanReading;
+import sillbook.model.SpotReading;
+import sillbook.model.Thermometer;
 import sillbook.model.Variety;
 import sillbook.text.Fold;
 
@@ -111,5 +115,29 @@ final class DiaryReading {
         String says = names.place(span.place()) + ": " + between + " since "
                 + Days.date(span.from().likely()) + " (reading)";
         return new DiaryEntry(span.to(), Optional.empty(), List.of(), says, " " + season(span.to()), List.of(span));
+    }
+
+    DiaryEntry of(SpotReading spot) {
+        ZonedDateTime at = spot.at().atZone(journal.settings().zone());
+        Day day = Day.on(at.toLocalDate());
+        String read = Temperatures.say(spot.temperature(), journal.settings().temperatures());
+        String says = String.format(
+                Locale.ROOT,
+                "%s: %s at %d:%02d (reading)",
+                names.place(spot.place()),
+                read,
+                at.getHour(),
+                at.getMinute());
+        return new DiaryEntry(day, Optional.empty(), List.of(), says, " " + season(day), List.of(spot));
+    }
+
+    /** Empty where it was never tried in ice water, which is all that happens to one. */
+    Optional<DiaryEntry> of(Thermometer thermometer) {
+        return thermometer.ice().map(test -> {
+            String read = Temperatures.say(test.read(), journal.settings().temperatures());
+            String says = names.place(thermometer.place()) + ": thermometer reads " + read + " in ice water";
+            return new DiaryEntry(
+                    test.on(), Optional.empty(), List.of(), says, " " + season(test.on()), List.of(thermometer));
+        });
     }
 }

@@ -97,6 +97,12 @@ public final class Temperatures {
         return unit == TemperatureUnit.FAHRENHEIT ? celsius * 1.8 + 32 : celsius;
     }
 
+    /** A difference of so many thousandths of a degree Celsius, in the grower's unit: {@code -0.6 C}, {@code +1.1 F}. */
+    public static String difference(int milli, TemperatureUnit unit) {
+        double shown = milli / 1000.0 * (unit == TemperatureUnit.FAHRENHEIT ? 1.8 : 1);
+        return (milli > 0 ? "+" : "") + Decimal.say(shown, 1) + " " + unit(unit);
+    }
+
     /** {@code C} or {@code F}. */
     public static String unit(TemperatureUnit unit) {
         return unit == TemperatureUnit.FAHRENHEIT ? "F" : "C";

@@ -83,6 +83,7 @@ CREATE TABLE place (
     light              TEXT    NOT NULL, -- text
     room               INTEGER, -- pots
     check_every        INTEGER NOT NULL CHECK (check_every >= 0), -- days from one round to the next; 0 is never
+    bridges            INTEGER NOT NULL CHECK (bridges >= 0), -- longest time between two readings that is no gap, seconds
     hazards            TEXT    NOT NULL, -- any of FOOD FRUIT FROST MICE PETS CHILDREN FUMES, parted by blanks
     note               TEXT    NOT NULL, -- text
     CHECK ((usual_low IS NULL) = (usual_high IS NULL)
@@ -283,6 +284,27 @@ CREATE TABLE span_reading (
     high_written  TEXT    NOT NULL, -- as written
     CHECK ((reset_earliest IS NULL) = (reset_latest IS NULL)),
     CHECK ((read_earliest IS NULL) = (read_latest IS NULL))
+) STRICT;
+
+CREATE TABLE spot_reading (
+    id          TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    place       TEXT    NOT NULL REFERENCES place (id), -- where the thermometer is
+    at          INTEGER NOT NULL, -- instant
+    temperature INTEGER NOT NULL CHECK (temperature >= -273150), -- as it was read, 0.001 C
+    temperature_written TEXT NOT NULL -- as written
+) STRICT;
+
+CREATE TABLE thermometer (
+    id          TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    place       TEXT    NOT NULL REFERENCES place (id), -- where it is
+    lies        TEXT    NOT NULL, -- text: where in the place
+    ice         INTEGER CHECK (ice >= -273150), -- what it read in ice water, if tried, 0.001 C
+    ice_written TEXT    CHECK ((ice IS NULL) = (ice_written IS NULL)), -- as written
+    tried       TEXT    CHECK (tried IS date(tried)), -- likely day it was tried
+    tried_earliest TEXT CHECK (tried_earliest IS date(tried_earliest) AND tried_earliest <= tried), -- earliest
+    tried_latest   TEXT CHECK (tried_latest IS date(tried_latest) AND tried_latest >= tried), -- latest
+    CHECK ((ice IS NULL) = (tried IS NULL)),
+    CHECK ((tried_earliest IS NULL) = (tried_latest IS NULL))
 ) STRICT;
 
 CREATE TABLE outcome (

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.ZoneOffset;
@@ -236,9 +237,19 @@ class ValuesTest {
                     .isEqualTo(possible);
         }
         assertThat(isPossible(() -> serving(cellar, Stage.COLD, -1))).isFalse();
+        assertThat(isPossible(() -> bridging(cellar, Duration.ZERO))).isTrue();
+        assertThat(isPossible(() -> bridging(cellar, Duration.ofHours(-1)))).isFalse();
     }
 
     private static void serving(Place place, Stage stage, int checkEveryDays) {
+        place(place, stage, checkEveryDays, place.bridges());
+    }
+
+    private static void bridging(Place place, Duration bridges) {
+        place(place, place.serves(), place.checkEveryDays(), bridges);
+    }
+
+    private static void place(Place place, Stage stage, int checkEveryDays, Duration bridges) {
         new Place(
                 place.id(),
                 place.name(),
@@ -249,6 +260,7 @@ class ValuesTest {
                 "",
                 place.room(),
                 checkEveryDays,
+                bridges,
                 Set.of(),
                 "");
     }

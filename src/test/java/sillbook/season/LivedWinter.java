@@ -113,6 +113,7 @@ final class LivedWinter {
                 usual.light(),
                 Optional.of(room),
                 usual.checkEveryDays(),
+                usual.bridges(),
                 usual.hazards(),
                 usual.note());
     }

@@ -152,6 +152,7 @@ public final class Winter {
                 it.light(),
                 Optional.of(pots),
                 it.checkEveryDays(),
+                it.bridges(),
                 it.hazards(),
                 it.note()));
     }
@@ -167,6 +168,7 @@ public final class Winter {
                 it.light(),
                 it.room(),
                 days,
+                it.bridges(),
                 it.hazards(),
                 it.note()));
     }
@@ -183,6 +185,7 @@ public final class Winter {
                 it.light(),
                 it.room(),
                 it.checkEveryDays(),
+                it.bridges(),
                 it.hazards(),
                 it.note()));
     }
@@ -258,6 +261,7 @@ public final class Winter {
                 it.light(),
                 it.room(),
                 it.checkEveryDays(),
+                it.bridges(),
                 it.hazards(),
                 it.note()));
     }
@@ -273,6 +277,7 @@ public final class Winter {
                 it.light(),
                 it.room(),
                 it.checkEveryDays(),
+                it.bridges(),
                 Set.of(hazards),
                 it.note()));
     }

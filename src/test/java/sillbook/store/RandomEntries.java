@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.store;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -47,10 +48,12 @@ import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
+import sillbook.model.SpotReading;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Temperature;
 import sillbook.model.Trench;
+import sillbook.model.Thermometer;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
@@ -134,6 +137,8 @@ public final class RandomEntries {
                 () -> event(journal),
                 () -> event(journal),
                 () -> spanReading(journal),
+                () -> spotReading(journal),
+                () -> thermometer(journal),
                 () -> outcome(journal),
                 () -> wish(journal),
                 () -> choice(journal),
@@ -196,6 +201,7 @@ public final class RandomEntries {
                 text(),
                 perhaps(() -> random.nextInt(50)),
                 random.nextInt(20),
+                Duration.ofHours(random.nextInt(300)),
                 some(Place.Hazard.values()),
                 text());
     }
@@ -366,6 +372,22 @@ public final class RandomEntries {
                 day(),
                 day(),
                 band());
+    }
+
+    private SpotReading spotReading(Journal journal) {
+        return new SpotReading(
+                oldOrNew(journal.spotReadings().all(), SpotReading::id),
+                pick(journal.places().all()).id(),
+                instant(),
+                band().low());
+    }
+
+    private Thermometer thermometer(Journal journal) {
+        return new Thermometer(
+                oldOrNew(journal.thermometers().all(), Thermometer::id),
+                pick(journal.places().all()).id(),
+                text(),
+                perhaps(() -> new Thermometer.IceTest(band().low(), day())));
     }
 
     private Outcome outcome(Journal journal) {

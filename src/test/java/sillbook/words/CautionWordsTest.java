@@ -127,6 +127,7 @@ class CautionWordsTest {
                 "",
                 plain.room(),
                 plain.checkEveryDays(),
+                plain.bridges(),
                 all,
                 "");
     }

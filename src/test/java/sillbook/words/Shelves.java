@@ -137,6 +137,7 @@ public final class Shelves {
                 "",
                 Optional.of(room),
                 plain.checkEveryDays(),
+                plain.bridges(),
                 plain.hazards(),
                 ""));
     }

@@ -24,6 +24,8 @@ final class Mappings {
             new PotRows(),
             new EventRows(),
             new SpanReadingRows(),
+            new SpotReadingRows(),
+            new ThermometerRows(),
             new OutcomeRows(),
             new WishRows(),
             new ChoiceRows(),

@@ -28,6 +28,7 @@ final class PlaceRows implements Mapping<Place> {
             "light",
             "room",
             "check_every",
+            "bridges",
             "hazards",
             "note");
 
@@ -54,6 +55,7 @@ final class PlaceRows implements Mapping<Place> {
                 .text(place.light())
                 .optionalNumber(place.room())
                 .number(place.checkEveryDays())
+                .duration(place.bridges())
                 .words(place.hazards())
                 .text(place.note());
     }
@@ -70,6 +72,7 @@ final class PlaceRows implements Mapping<Place> {
                 row.text(),
                 row.optionalNumber(),
                 row.number(),
+                row.duration(),
                 row.words(Hazard.class),
                 row.text());
     }

@@ -3,6 +3,7 @@ package sillbook.store.sqlite;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -120,6 +121,11 @@ final class Row {
         return words;
     }
 
+    /** In seconds. */
+    Duration duration() throws SQLException {
+        return Duration.ofSeconds(large());
+    }
+
     Season season() throws SQLException {
         return new Season(number());
     }
@@ -157,6 +163,14 @@ final class Row {
         Optional<LocalDate> earliest = optionalDate();
         Optional<LocalDate> latest = optionalDate();
         return new Day(earliest.orElse(likely), likely, latest.orElse(likely));
+    }
+
+    /** Three columns. */
+    Optional<Day> optionalDay() throws SQLException {
+        Optional<LocalDate> likely = optionalDate();
+        Optional<LocalDate> earliest = optionalDate();
+        Optional<LocalDate> latest = optionalDate();
+        return likely.map(day -> new Day(earliest.orElse(day), day, latest.orElse(day)));
     }
 
     /** Two columns. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.store.sqlite;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -89,6 +90,11 @@ final class Values {
         return add(words.stream().sorted().map(Enum::name).collect(Collectors.joining(" ")));
     }
 
+    /** In seconds. */
+    Values duration(Duration duration) {
+        return number(duration.toSeconds());
+    }
+
     Values season(Season season) {
         return number(season.year());
     }
@@ -122,6 +128,12 @@ final class Values {
     /** Two columns. */
     Values kind(Kind kind) {
         return text(kind.name()).text(kind.group());
+    }
+
+    /** Three columns. */
+    Values optionalDay(Optional<Day> day) {
+        day.ifPresentOrElse(this::day, () -> add(null).add(null).add(null));
+        return this;
     }
 
     /** Two columns. */

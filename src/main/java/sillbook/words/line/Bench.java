@@ -37,9 +37,10 @@ public record Bench(Journal journal, Outlook outlook, Handbook handbook, Ids ids
         return new DayReader(today(), looking);
     }
 
-    /** A hand to try a change with, at the start of today. */
+    /** A hand to try a change with, at the end of today, by which all that is written of today has happened. */
     Hand hand() {
-        Instant now = today().atStartOfDay(journal.settings().zone()).toInstant();
+        Instant now =
+                today().plusDays(1).atStartOfDay(journal.settings().zone()).toInstant();
         return new Hand(now, today(), ids);
     }
 

@@ -20,6 +20,8 @@ final class Forms {
             new OutcomeForm(),
             new AnswerForm(),
             new ReadingForm(),
+            new TakeReadingForm(),
+            new ThermometerForm(),
             new JotForm(),
             new VarietyForm(),
             new PurchaseForm(),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
+import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,9 @@ import sillbook.model.Stage;
 import sillbook.text.Fold;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
+import sillbook.words.Groups;
 import sillbook.words.Heard;
+import sillbook.words.Spells;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 import sillbook.words.Vocabulary;
@@ -34,6 +37,10 @@ record PlaceFacts(Filled filled) {
             Senses.matching(
                     "check(?:ed)? (?:every )?(\\d{1,3})(?: days)?|never check(?:ed)?|no checks?",
                     said -> Heard.as(said.has(1) ? said.number(1) : 0)));
+    private static final Slot<Duration> BRIDGES = Slot.one(
+            "",
+            Senses.matching(
+                    "bridges? (?:(\\d{1,3}) (days?|hours?)|half a day|a day)", said -> Heard.as(bridged(said))));
     private static final Slot<Band> USUAL = Slot.one("band of temperatures", Senses.longest(PlaceFacts::band));
     private static final Slot<ColdDays> COLD = Slot.one("", Senses.longest((words, bench) -> cold(words)));
     private static final Slot<Hazard> HAZARD =
@@ -42,7 +49,19 @@ record PlaceFacts(Filled filled) {
     private static final Slot<String> LIGHT = Slot.one("", Senses.phraseAfter("light"));
 
     static final List<Slot<?>> SLOTS = List.of(
-            Slots.NAME, SORT, SERVES, ROOM, CHECK, USUAL, COLD, HAZARD, NO_HAZARD, LIGHT, Slots.CALLED, Slots.NOTE);
+            Slots.NAME,
+            SORT,
+            SERVES,
+            ROOM,
+            CHECK,
+            BRIDGES,
+            USUAL,
+            COLD,
+            HAZARD,
+            NO_HAZARD,
+            LIGHT,
+            Slots.CALLED,
+            Slots.NOTE);
 
     private static Optional<Heard<Band>> band(String words, Bench bench) {
         return Temperatures.isSure(words)
@@ -55,6 +74,13 @@ record PlaceFacts(Filled filled) {
         String said = Fold.of(words);
         boolean led = said.startsWith("cold ") && words.length() > "cold ".length();
         return led ? Optional.of(ColdDayWords.parse(words.substring("cold ".length()))) : Optional.empty();
+    }
+
+    private static Duration bridged(Groups said) {
+        if (!said.has(1)) {
+            return said.text(0).endsWith("half a day") ? Duration.ofHours(12) : Duration.ofDays(1);
+        }
+        return said.text(2).startsWith("d") ? Duration.ofDays(said.number(1)) : Duration.ofHours(said.number(1));
     }
 
     /** The place with what is written put over what it was. */
@@ -70,8 +96,14 @@ record PlaceFacts(Filled filled) {
                 filled.get(LIGHT).orElse(before.light()),
                 filled.get(ROOM).or(before::room),
                 filled.get(CHECK).orElse(before.checkEveryDays()),
+                filled.get(BRIDGES).orElseGet(() -> bridges(before, sort)),
                 hazards(before),
                 filled.get(Slots.NOTE).orElse(before.note()));
+    }
+
+    /** What is usual for the old sort makes way for what is usual for the new one. */
+    private static Duration bridges(Place before, Sort sort) {
+        return before.bridges().equals(before.sort().usuallyBridges()) ? sort.usuallyBridges() : before.bridges();
     }
 
     private Set<Hazard> hazards(Place before) {
@@ -96,6 +128,11 @@ record PlaceFacts(Filled filled) {
         filled.get(CHECK)
                 .ifPresent(days ->
                         draft.means(days == 0 ? "never asked for a check" : "a check every " + Counts.of(days, "day")));
+        filled.get(BRIDGES)
+                .ifPresent(time -> draft.means(
+                        time.isZero()
+                                ? "readings are not bridged"
+                                : "readings up to " + Spells.say(time) + " apart are bridged"));
         if (filled.has(HAZARD) || filled.has(NO_HAZARD)) {
             draft.means("hazards: " + said(place));
         }

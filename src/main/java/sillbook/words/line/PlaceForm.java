@@ -16,7 +16,7 @@ final class PlaceForm implements Form {
         return FormHelp.of(
                 "place",
                 "A name and what it is: fridge, cellar, crawl space, cold frame, trench, garage, porch, cool room, warm sill; then room, "
-                        + "usual temperatures, the days it is cold, check every so many days or never checked, hazards, light, "
+                        + "usual temperatures, the days it is cold, check every so many days or never checked, bridges and how far apart readings are joined, hazards, light, "
                         + "note. Of a place that is there only what is written changes; called gives it another name.",
                 "place stair window, cool room, room 4, 10 to 15 C",
                 "place trench, cold 15 oct to 1 apr, check every 10, hazard frost, mice");

@@ -11,10 +11,8 @@ import sillbook.model.Day;
 import sillbook.model.Entity;
 import sillbook.model.Journal;
 import sillbook.model.OwnKind;
-import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
-import sillbook.model.SpanReading;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
@@ -31,6 +29,7 @@ enum Removable {
     KIND,
     PURCHASE,
     READING,
+    THERMOMETER,
     WISH,
     OUTCOME;
 
@@ -44,6 +43,7 @@ enum Removable {
             .with(KIND, "kind")
             .with(PURCHASE, "purchase")
             .with(READING, "reading")
+            .with(THERMOMETER, "thermometer")
             .with(WISH, "wish")
             .with(OUTCOME, "outcome");
 
@@ -62,7 +62,8 @@ enum Removable {
             case USUAL_WAY -> filled.get(NAMED_WAY).stream();
             case KIND -> filled.get(OWN_KIND).stream();
             case PURCHASE -> filled.get(Slots.VARIETY).flatMap(variety -> lastPurchase(variety, journal)).stream();
-            case READING -> filled.get(Slots.PLACE).flatMap(place -> lastReading(place, journal)).stream();
+            case READING -> filled.get(Slots.PLACE).flatMap(place -> LastTyped.of(place, journal)).stream();
+            case THERMOMETER -> filled.get(Slots.PLACE).flatMap(place -> journal.thermometerAt(place.id())).stream();
             case WISH -> wishes(filled, journal);
             case OUTCOME -> outcomes(filled, journal);
         };
@@ -72,12 +73,6 @@ enum Removable {
         return journal.purchases().all().stream()
                 .filter(purchase -> purchase.variety().equals(variety.id()))
                 .max(Comparator.comparing(Purchase::day));
-    }
-
-    private static Optional<SpanReading> lastReading(Place place, Journal journal) {
-        return journal.spanReadings().all().stream()
-                .filter(reading -> reading.place().equals(place.id()))
-                .max(Comparator.comparing(SpanReading::to));
     }
 
     /** Those that fit all that is said of them: the days or the feast, the kind, the pots. */

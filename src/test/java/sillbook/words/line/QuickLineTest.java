@@ -30,7 +30,8 @@ class QuickLineTest {
                         "lines-dry.txt",
                         "lines-water.txt",
                         "lines-row.txt",
-                        "lines-ground.txt")
+                        "lines-ground.txt",
+                        "lines-read.txt")
                 .flatMap(LineTable::rows);
     }
 

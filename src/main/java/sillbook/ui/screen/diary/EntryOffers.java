@@ -7,9 +7,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Id;
 import sillbook.model.Outcome;
+import sillbook.model.Place;
 import sillbook.model.Purchase;
-import sillbook.model.SpanReading;
 import sillbook.model.Subject;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Layer;
@@ -77,8 +78,9 @@ record EntryOffers(State state, Optional<DiaryEntry> entry) {
         if (written instanceof Purchase purchase) {
             return Stream.of(new Thing.OfPurchase(purchase.id()));
         }
-        if (written instanceof SpanReading span) {
-            return Stream.of(new Thing.OfPlace(span.place()));
+        Optional<Id<Place>> read = ReadPlace.of(written);
+        if (read.isPresent()) {
+            return Stream.of(new Thing.OfPlace(read.get()));
         }
         if (!(written instanceof Event event)) {
             return Stream.empty();

@@ -8,6 +8,8 @@ import sillbook.model.Happening;
 import sillbook.model.Outcome;
 import sillbook.model.Purchase;
 import sillbook.model.SpanReading;
+import sillbook.model.SpotReading;
+import sillbook.model.Thermometer;
 import sillbook.words.DiaryEntry;
 
 /** What sort of entries the diary shows. */
@@ -17,7 +19,7 @@ enum EntrySort {
             'm',
             "moves",
             List.of(Happening.Potted.class, Happening.Moved.class, Happening.Closed.class, Happening.Displayed.class)),
-    CHECKS('c', "checks", List.of(Happening.Checked.class, SpanReading.class)),
+    CHECKS('c', "checks", List.of(Happening.Checked.class, SpanReading.class, SpotReading.class, Thermometer.class)),
     BLOOM('b', "bloom and care", List.of(Happening.Flowered.class, Happening.Cared.class)),
     NOTES('j', "notes", List.of(Happening.Jotted.class, Happening.PutOff.class, Happening.LeftOut.class)),
     OUTCOMES('o', "outcomes", List.of(Outcome.class)),

@@ -9,7 +9,6 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
-import sillbook.model.SpanReading;
 import sillbook.model.Subject;
 import sillbook.model.Variety;
 import sillbook.ui.screen.Layer;
@@ -28,8 +27,9 @@ record Opening(State state) {
         if (!entry.pots().isEmpty()) {
             return Optional.of(potCard(entry.pots().get(0), entry));
         }
-        if (written instanceof SpanReading span) {
-            return Optional.of(PlaceCard.of(span.place()));
+        Optional<Id<Place>> read = ReadPlace.of(written);
+        if (read.isPresent()) {
+            return read.map(PlaceCard::of);
         }
         if (written instanceof Purchase purchase) {
             return Optional.of(VarietyCard.of(purchase.variety()));

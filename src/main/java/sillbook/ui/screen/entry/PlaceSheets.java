@@ -8,6 +8,7 @@ import sillbook.model.Place;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.ui.screen.form.Answers;
 import sillbook.words.ColdDayWords;
+import sillbook.words.Spells;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 
@@ -32,6 +33,11 @@ final class PlaceSheets {
     private static final Part COLD = Part.of("Cold", 24, "cold ", "The days it is cold: 15 oct to 1 apr, or all year.");
     private static final Part CHECK =
             Part.of("Checks", 8, "check every ", "Days from one round to the next; 0 never asks.");
+    private static final Part BRIDGES = Part.of(
+            "Bridges",
+            12,
+            "bridges ",
+            "Readings so far apart are joined: 10 days, half a day; what is longer is a gap.");
     private static final Part HAZARDS =
             Part.of("Hazards", 30, "hazard ", "Food, fruit, frost, mice, pets, children or fumes.");
     private static final Part LIGHT =
@@ -45,7 +51,7 @@ final class PlaceSheets {
                 "New place",
                 "new place",
                 "place",
-                List.of(NAME, SORT, SERVES, ROOM, USUAL, COLD, CHECK, HAZARDS, LIGHT, NOTE));
+                List.of(NAME, SORT, SERVES, ROOM, USUAL, COLD, CHECK, BRIDGES, HAZARDS, LIGHT, NOTE));
     }
 
     static LineSheet correct(Place place, TemperatureUnit unit) {
@@ -61,6 +67,7 @@ final class PlaceSheets {
                                 .orElse(""))
                 .with(COLD.blank(), place.coldDays().isAllYear() ? "" : ColdDayWords.say(place.coldDays()))
                 .with(CHECK.blank(), Integer.toString(place.checkEveryDays()))
+                .with(BRIDGES.blank(), Spells.say(place.bridges()))
                 .with(HAZARDS.blank(), hazards(place))
                 .with(LIGHT.blank(), place.light())
                 .with(NOTE.blank(), place.note());
@@ -68,7 +75,7 @@ final class PlaceSheets {
                         "Correct " + place.name(),
                         "correct " + place.name(),
                         "place '" + place.name() + "'",
-                        List.of(RENAMED, SORT, SERVES, ROOM, USUAL, COLD, CHECK, HAZARDS, LIGHT, NOTE))
+                        List.of(RENAMED, SORT, SERVES, ROOM, USUAL, COLD, CHECK, BRIDGES, HAZARDS, LIGHT, NOTE))
                 .filled(now)
                 .over(new Edit.Put(Place.of(place.id(), place.name(), place.sort())));
     }

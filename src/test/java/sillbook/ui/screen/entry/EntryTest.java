@@ -3,6 +3,7 @@ package sillbook.ui.screen.entry;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
@@ -77,6 +78,7 @@ class EntryTest {
             "one skylight",
             Optional.of(12),
             7,
+            Duration.ofHours(12),
             Set.of(Place.Hazard.MICE, Place.Hazard.FROST),
             "mind the third step");
     private static final PottingMix MIX = new PottingMix(
