@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.exchange.logger;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.NoSuchFileException;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.model.DateOrder;
+import sillbook.model.LoggerFormat;
+import sillbook.words.Heard;
+import sillbook.words.logger.Understood;
+import sillbook.words.logger.Understood.Basis;
+import sillbook.words.logger.Understood.Clock;
+import sillbook.words.logger.Understood.Column;
+import sillbook.words.logger.Understood.Dates;
+import sillbook.words.logger.Understood.Form;
+import sillbook.words.logger.Understood.Found;
+import sillbook.words.logger.Understood.TextCode;
+import sillbook.words.logger.Understood.When;
+
+/** The file of a thermometer that was looked at: what it was understood as, and its readings. */
+public final class LoggerFile {
+    private final Source source;
+    private final Encoding encoding;
+    private final Look look;
+    private final Survey survey;
+    private final ZoneId home;
+    private final Understood understood;
+
+    private LoggerFile(Source source, Encoding encoding, List<byte[]> lines, Look look, Survey survey, ZoneId home) {
+        this.source = source;
+        this.encoding = encoding;
+        this.look = look;
+        this.survey = survey;
+        this.home = home;
+        understood = understood(code(encoding, lines));
+    }
+
+    /**
+     * Looks at a file, or says why it is none of a thermometer.
+     *
+     * @param told what the grower said of it, which goes before what is found
+     * @param home the zone in which instants are read that name none
+     */
+    public static Heard<LoggerFile> look(Source source, LoggerFormat told, ZoneId home) {
+        try {
+            Encoding encoding = Encoding.of(source);
+            List<byte[]> lines = Grid.lines(source, encoding);
+            return Look.at(lines, told).map(look -> surveyed(source, encoding, lines, look, home));
+        } catch (NoSuchFileException nowhere) {
+            return Heard.not("not there", "There is no such file.");
+        } catch (IOException | UncheckedIOException failure) {
+            return Heard.not("not readable", "It could not be read: " + failure.getMessage() + ".");
+        }
+    }
+
+    private static LoggerFile surveyed(Source source, Encoding encoding, List<byte[]> lines, Look look, ZoneId home) {
+        ZoneId zone = zone(look, home).value();
+        try {
+            Survey survey = Survey.of(source, encoding, look.layout(), device(encoding, look), zone.getRules());
+            return new LoggerFile(source, encoding, lines, look, survey, home);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private static TextCode code(Encoding encoding, List<byte[]> lines) {
+        boolean isLatin = encoding == Encoding.PLAIN && !lines.stream().allMatch(Encoding::isUtf8);
+        return isLatin ? TextCode.LATIN_1 : encoding.code();
+    }
+
+    private static Optional<byte[]> device(Encoding encoding, Look look) {
+        boolean isLatin = encoding == Encoding.PLAIN
+                && look.titled().data().rows().stream()
+                        .anyMatch(row -> !Encoding.isUtf8(row.cells().bytes()));
+        return look.told().device().map(name -> name.getBytes(isLatin ? ISO_8859_1 : UTF_8));
+    }
+
+    private static Found<ZoneId> zone(Look look, ZoneId home) {
+        if (look.titled().instants().form() == Form.UNIX) {
+            return new Found<>(ZoneOffset.UTC, Basis.STATED);
+        }
+        return look.told()
+                .zone()
+                .map(zone -> new Found<>(zone, Basis.TOLD))
+                .or(() -> stated(look).map(zone -> new Found<ZoneId>(zone, Basis.STATED)))
+                .orElse(new Found<>(home, Basis.ASSUMED));
+    }
+
+    private static Optional<ZoneOffset> stated(Look look) {
+        Titled titled = look.titled();
+        Stream<String> names = Stream.of(
+                titled.name(titled.instants().date()),
+                titled.name(titled.instants().time()));
+        Stream<String> sayings = titled.sayings().stream().filter(Heading::isOfClock);
+        return Stream.concat(names, sayings)
+                .flatMap(text -> Heading.zone(text).stream())
+                .findFirst();
+    }
+
+    private Understood understood(TextCode code) {
+        Titled titled = look.titled();
+        Dates dates = dates();
+        Optional<String> device = look.told()
+                .device()
+                .or(() -> Optional.of(survey.devices())
+                        .filter(all -> all.size() == 1)
+                        .map(all -> all.get(0)));
+        return new Understood(
+                code,
+                titled.before().size(),
+                titled.hasHeading(),
+                look.separator(),
+                look.decimalSign(),
+                when(titled),
+                dates,
+                clock(dates),
+                look.temperature().map(titled::column),
+                look.temperatures().stream().map(titled::column).toList(),
+                look.unit(),
+                look.layout().unit().isPresent(),
+                survey.devices(),
+                device);
+    }
+
+    private Dates dates() {
+        return look.titled().instants().form() == Form.UNIX
+                ? new Dates(Optional.empty(), Optional.empty(), java.util.Set.of())
+                : Ordering.of(survey, look.told().dates());
+    }
+
+    private static When when(Titled titled) {
+        Instants instants = titled.instants();
+        List<Column> columns = instants.form() == Form.APART
+                ? List.of(titled.column(instants.date()), titled.column(instants.time()))
+                : List.of(titled.column(instants.date()));
+        return new When(instants.form(), columns);
+    }
+
+    /** A clock that goes through an hour which its zone leaves out never changes: it keeps the offset it began with. */
+    private Clock clock(Dates dates) {
+        Found<ZoneId> zone = zone(look, home);
+        Optional<Evidence> behind = dates.order()
+                .flatMap(order -> survey.evidence().stream()
+                        .filter(one -> one.order() == order.value() && one.staysBehind())
+                        .findFirst());
+        ZoneId kept = behind.<ZoneId>map(one -> zone.value().getRules().getOffset(one.firstTime()))
+                .orElse(zone.value());
+        return new Clock(
+                new Found<>(kept, zone.basis()), survey.rowsNameZone(), survey.isHalfDays(), behind.isPresent());
+    }
+
+    public Understood understood() {
+        return understood;
+    }
+
+    /** How many lines have an instant, of the device that is meant: about as many as it has readings. */
+    public long lines() {
+        return survey.lines();
+    }
+
+    /**
+     * Its readings, from the first again.
+     *
+     * @throws IllegalStateException while a question is open
+     */
+    public LoggerFeed feed() {
+        if (!understood.questions().isEmpty()) {
+            throw new IllegalStateException("not to be read before it is said: " + understood.questions());
+        }
+        LocalClock clock = new LocalClock(understood.clock().zone().value().getRules(), survey.usualStep());
+        try {
+            return new LoggerFeed(
+                    new Lines(encoding.open(source)),
+                    new LoggerFeed.Reading(
+                            look.layout(),
+                            device(encoding, look),
+                            understood.dates().order().map(Found::value).orElse(DateOrder.YEAR_MONTH_DAY),
+                            understood.clock().zone().basis() != Basis.TOLD,
+                            clock,
+                            new Suspicion(look.told().suspicious()),
+                            home));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}
