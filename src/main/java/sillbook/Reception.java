@@ -133,6 +133,7 @@ final class Reception {
                 start(effects, window),
                 effects,
                 () -> today(effects),
+                () -> wiring.clock().instant(),
                 wiring.folders().state());
     }
 

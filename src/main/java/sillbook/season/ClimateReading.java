@@ -197,12 +197,17 @@ final class ClimateReading {
         List<LocalDate> each = all.start().datesUntil(all.endExclusive()).toList();
         return new SoFar(
                 since,
-                (int) each.stream()
-                        .filter(day -> side(day).filter(Side.OVER::equals).isPresent())
-                        .count(),
+                count(each, Side.OVER),
+                count(each, Side.UNDER),
                 (int) each.stream().filter(this::wentBelowZero).count(),
                 gaps(each),
                 share(since));
+    }
+
+    private int count(List<LocalDate> each, Side side) {
+        return (int) each.stream()
+                .filter(day -> side(day).filter(side::equals).isPresent())
+                .count();
     }
 
     /** Of the first day only the hours known count; of today, which is not over, none, unless it is the first. */

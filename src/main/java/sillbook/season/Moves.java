@@ -3,13 +3,15 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Id;
+import sillbook.model.Journal;
 import sillbook.model.Place;
+import sillbook.model.Season;
 
 /**
  * The days on which pots came to a place, and on which they left it; a day for each pot, the earliest first.
@@ -28,8 +30,13 @@ public record Moves(List<LocalDate> in, List<LocalDate> out) {
         return in.isEmpty() && out.isEmpty();
     }
 
-    /** Of every place that some pots have stood at, as far as it has happened. */
-    static Map<Id<Place>, Moves> of(Collection<PotLife> lives, LocalDate today) {
+    /** Of every place that pots of a season have stood at, plants that live on in it with them, as far as it has happened. */
+    public static Map<Id<Place>, Moves> of(Journal journal, Outlook outlook, Season season) {
+        LocalDate today = outlook.day();
+        List<PotLife> lives = Stream.concat(
+                        journal.potsOf(season).stream(), outlook.livingOn().in(season))
+                .map(pot -> PotLife.of(journal, pot, today))
+                .toList();
         Map<Id<Place>, List<LocalDate>> in = new HashMap<>();
         Map<Id<Place>, List<LocalDate>> out = new HashMap<>();
         lives.forEach(life -> walk(life.phases(), today, in, out));

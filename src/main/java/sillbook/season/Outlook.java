@@ -285,14 +285,6 @@ public final class Outlook {
                 .toList();
     }
 
-    /** When the pots of a season came to each place and left it; empty for a place where none of them stood. */
-    public Map<Id<Place>, Moves> moves(Season of) {
-        List<PotLife> lived = Stream.concat(journal.potsOf(of).stream(), livingOn.in(of))
-                .map(pot -> History.read(journal, pot, today))
-                .toList();
-        return Moves.of(lived, today);
-    }
-
     /** The varieties by name, each with its record and what is in hand. */
     public List<VarietyNow> varieties() {
         VarietyReading reading = new VarietyReading(journal, season);

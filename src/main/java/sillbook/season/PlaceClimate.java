@@ -59,11 +59,13 @@ public record PlaceClimate(
      * The season up to a day, from the first day anything is known of.
      *
      * @param daysOver days whose mean, or whose whole span, lay above the band
+     * @param daysUnder days whose mean, or whose whole span, lay under the band
      * @param daysUnderZero days on which it went below 0 C
      * @param gaps days of which nothing is known, between days of which something is
      * @param share of all hours since then, those that are known; 0 to 1
      */
-    public record SoFar(LocalDate since, int daysOver, int daysUnderZero, List<DaySpan> gaps, double share) {
+    public record SoFar(
+            LocalDate since, int daysOver, int daysUnder, int daysUnderZero, List<DaySpan> gaps, double share) {
         public SoFar {
             gaps = List.copyOf(gaps);
         }

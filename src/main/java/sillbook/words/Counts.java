@@ -34,4 +34,11 @@ public final class Counts {
         int end = things.size() - 1;
         return String.join(", ", things.subList(0, end)) + last + things.get(end);
     }
+
+    /** {@code 95 %} of a share from 0 to 1; all and nothing are said of nothing else. */
+    public static String percent(double share) {
+        long rounded = Math.round(share * 100);
+        long said = share > 0 && share < 1 ? Math.max(1, Math.min(99, rounded)) : rounded;
+        return said + " %";
+    }
 }

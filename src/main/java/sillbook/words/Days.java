@@ -32,6 +32,11 @@ public final class Days {
         return Calendar.shortName(day.getDayOfWeek()) + gap + date(day);
     }
 
+    /** {@code Tue}. */
+    public static String weekday(LocalDate day) {
+        return Calendar.shortName(day.getDayOfWeek());
+    }
+
     /** {@code 12 Jan}. */
     public static String date(LocalDate day) {
         return date(MonthDay.from(day));

@@ -92,6 +92,11 @@ public final class Temperatures {
         return Decimal.say(degrees(temperature.celsius(), unit), 1);
     }
 
+    /** Degrees of whichever unit, to the tenth. */
+    public static String figure(double degrees) {
+        return Decimal.say(degrees, 1);
+    }
+
     /** Degrees Celsius as degrees of the grower's unit. */
     public static double degrees(double celsius, TemperatureUnit unit) {
         return unit == TemperatureUnit.FAHRENHEIT ? celsius * 1.8 + 32 : celsius;
@@ -101,6 +106,11 @@ public final class Temperatures {
     public static String difference(int milli, TemperatureUnit unit) {
         double shown = milli / 1000.0 * (unit == TemperatureUnit.FAHRENHEIT ? 1.8 : 1);
         return (milli > 0 ? "+" : "") + Decimal.say(shown, 1) + " " + unit(unit);
+    }
+
+    /** The figure to a tenth that is always written, for a column. */
+    public static String tenths(Temperature temperature, TemperatureUnit unit) {
+        return Decimal.sayFixed(degrees(temperature.celsius(), unit), 1);
     }
 
     /** {@code C} or {@code F}. */

@@ -18,7 +18,7 @@ class MovesTest {
 
     private static Moves at(Winter told, String place) {
         Outlook outlook = Outlook.of(told.journal(), Handbook.standard(), TODAY);
-        return outlook.moves(new Season(2026)).getOrDefault(told.placeId(place), Moves.NONE);
+        return Moves.of(told.journal(), outlook, new Season(2026)).getOrDefault(told.placeId(place), Moves.NONE);
     }
 
     private static LocalDate day(int year, int month, int day) {

@@ -120,11 +120,12 @@ class PlaceClimateTest {
                 .logged("14 nov", "20 nov", -1, 6)
                 .read("20 nov", "25 nov", 3, 5)
                 .read("27 nov", "29 nov", -3, 5)
-                .logged("30 nov", "30 nov", 5);
+                .logged("30 nov", "30 nov", 1.5);
         SoFar season = on(house, "1 dec").season().orElseThrow();
         assertThat(season.since()).isEqualTo(house.day("1 nov"));
         assertThat(season.daysOver()).isEqualTo(10);
         assertThat(season.daysUnderZero()).isEqualTo(7 + 2);
+        assertThat(season.daysUnder()).isEqualTo(1);
         assertThat(season.gaps())
                 .containsExactly(
                         DaySpan.of(house.day("11 nov"), house.day("14 nov")),

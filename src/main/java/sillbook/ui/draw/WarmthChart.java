@@ -7,6 +7,7 @@ import sillbook.chart.Curve;
 import sillbook.chart.LevelScale;
 import sillbook.chart.TimeAxis;
 import sillbook.chart.Warmth;
+import sillbook.text.Width;
 
 /**
  * How warm a place was, along an axis of time: the mean in ink, thin above and below it the highest and lowest, dotted what is foretold and
@@ -47,13 +48,18 @@ public record WarmthChart(
     }
 
     private void renderBand(Edges edges, Rect area, Cells cells) {
-        int top = scale.at(edges.high()).map(LevelScale.Place::row).orElse(0);
-        int bottom = scale.at(edges.low()).map(LevelScale.Place::row).orElse(scale.rows() - 1);
-        int bracket = axis.leftColumns() - BRACKET;
-        cells.fill(area.columns(bracket, 1).lines(top, bottom - top + 1), Sign.BAND, Style.PENCIL);
+        Optional<Integer> high = scale.at(edges.high()).map(LevelScale.Place::row);
+        Optional<Integer> low = scale.at(edges.low()).map(LevelScale.Place::row);
+        int top = high.orElse(0);
+        int bottom = low.orElse(scale.rows() - 1);
+        Rect bracket = area.columns(axis.leftColumns() - BRACKET, 1).lines(top, bottom - top + 1);
+        boolean crosses = edges.low() < scale.tick(0) && edges.high() > scale.tick(scale.rows() - 1);
+        if (crosses) {
+            cells.fill(bracket, Sign.BAND, Style.PENCIL);
+        }
         if (top < bottom) {
-            cells.put(area.column() + bracket, area.row() + top, Sign.BAND_UPPER, Style.PENCIL);
-            cells.put(area.column() + bracket, area.row() + bottom, Sign.BAND_LOWER, Style.PENCIL);
+            high.ifPresent(row -> cells.fill(bracket.line(0), Sign.BAND_UPPER, Style.PENCIL));
+            low.ifPresent(row -> cells.fill(bracket.line(bottom - top), Sign.BAND_LOWER, Style.PENCIL));
         }
         for (int part = 0; part < axis.count(); part++) {
             Rect column = area.columns(axis.column(part), 1);
@@ -66,7 +72,7 @@ public record WarmthChart(
         int places = scale.tickStep() < 1 ? 1 : 0;
         for (int row = 0; row < scale.rows(); row++) {
             String tick = String.format(Locale.ROOT, "%." + places + "f", scale.tick(row) + 0.0);
-            int column = area.column() + axis.leftColumns() - TICKS_END - tick.length();
+            int column = area.column() + axis.leftColumns() - TICKS_END - Width.of(tick);
             cells.put(column, area.row() + row, tick, Style.PENCIL);
         }
     }

@@ -57,6 +57,7 @@ public enum Action {
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
     NEW_PLACE(Where.PLACES, "N", "new place", "new place"),
     OPEN_PLACE(Where.PLACES, "Enter", "place", "the place's card"),
+    TAKE_READING(Where.PLACES, "T", "reading", "write a temperature: cellar 5, cellar 3 to 8"),
     OPEN_VARIETY(Where.BULBS, "Enter", "variety", "the variety's card"),
     ARRIVED(Where.BULBS, "Enter", "arrived", "what was ordered has come"),
     NEW_VARIETY(Where.BULBS, "N", "new", "new variety"),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import sillbook.handbook.Handbook;
@@ -19,6 +20,7 @@ import sillbook.model.Season;
 import sillbook.reckon.effects.Effects;
 import sillbook.season.Moves;
 import sillbook.season.Outlook;
+import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotLine;
 import sillbook.season.PotNow;
@@ -56,8 +58,13 @@ public final class Almanac {
     private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
     private final Map<Season, Sill> sills = new HashMap<>();
     private final Map<Season, Map<Id<Place>, Moves>> moves = new HashMap<>();
+    private final Map<Id<Place>, PlaceClimate> climates = new HashMap<>();
+    private final Function<Season, Map<Id<Place>, Moves>> movesOf;
+    private final Function<Id<Place>, PlaceClimate> climate;
 
     Almanac(Journal journal, Handbook handbook, LocalDate day) {
+        movesOf = season -> Moves.of(journal, outlook(), season);
+        climate = place -> PlaceClimate.of(journal, place, day);
         outlook = new Lazy<>(() -> Outlook.of(journal, handbook, day));
         today = new Lazy<>(() -> outlook().today());
         places = new Lazy<>(() -> outlook().places());
@@ -167,6 +174,11 @@ public final class Almanac {
 
     /** When the pots of a season came to a place and left it. */
     public Moves moves(Season season, Id<Place> place) {
-        return moves.computeIfAbsent(season, outlook()::moves).getOrDefault(place, Moves.NONE);
+        return moves.computeIfAbsent(season, movesOf).getOrDefault(place, Moves.NONE);
+    }
+
+    /** How warm a place has been. */
+    public PlaceClimate climate(Id<Place> place) {
+        return climates.computeIfAbsent(place, climate);
     }
 }

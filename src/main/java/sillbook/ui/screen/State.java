@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -129,6 +130,14 @@ public record State(
 
     public State with(Timescale other) {
         return new State(kit, copy, shown, almanac, window, layers, picked, other, said, layersAfterAnswer);
+    }
+
+    /** A while later on the same day; what is true of the day stays so, and another day is told by a message. */
+    public State at(Instant later) {
+        Snapshot then = shown.at(later);
+        return then.today().equals(shown.today())
+                ? new State(kit, copy, then, almanac, window, layers, picked, timescale, said, layersAfterAnswer)
+                : this;
     }
 
     public State withPicked(Set<Id<Pot>> pots) {

@@ -30,7 +30,7 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         public Snapshot snapshot() {
             Steps counted = book.steps(0, 0);
             int toTakeBack = counted.all() - counted.takenBack();
-            return new Snapshot(book.journal(), book.today(), toTakeBack, counted.takenBack());
+            return new Snapshot(book.journal(), book.now(), toTakeBack, counted.takenBack());
         }
     }
 

@@ -3,6 +3,7 @@ package sillbook.ui.terminal;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -26,9 +27,10 @@ import sillbook.ui.terminal.Program.Doer;
  * @param start the state they open in
  * @param effects what they ask for is done by these
  * @param today the day it is, in the zone of the journal that is open
+ * @param now the moment it is
  * @param faults the folder for reports of faults
  */
-public record Sitting(State start, BookEffects effects, Supplier<LocalDate> today, Path faults) {
+public record Sitting(State start, BookEffects effects, Supplier<LocalDate> today, Supplier<Instant> now, Path faults) {
     /** How long another window's work may stay unseen. */
     private static final long MILLIS_BETWEEN_LOOKS = 1_000;
 
@@ -76,7 +78,7 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
     private Program<State, Message, Effect> program() {
         return new Program<>(
                 start,
-                (state, message) -> step(Screens.update(state, message)),
+                (state, message) -> step(Screens.update(state.at(now.get()), message)),
                 Screens::view,
                 Sitting::heard,
                 Sitting::doer,

@@ -19,6 +19,7 @@ import sillbook.ui.draw.WarmthChart.Edges;
 class WarmthChartTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
     private static final Curve NOTHING = new Curve(List.of());
+    private static final double GAP = Double.NaN;
     private static final int LEFT = 5;
     /** Ticks 4, 2 and 0; levels half a degree apart. */
     private static final LevelScale SCALE = new LevelScale(0, 2, 3);
@@ -26,9 +27,10 @@ class WarmthChartTest {
     /** Five days, the fold after the third. */
     private static final TimeAxis AXIS = TimeAxis.of(Days.of(TODAY.minusDays(2), 5), 1, TODAY, LEFT, ZoneOffset.UTC);
 
-    private static Curve curve(Double... means) {
+    /** Of these means; NaN where nothing is known. */
+    private static Curve curve(double... means) {
         return new Curve(Arrays.stream(means)
-                .map(mean -> Optional.ofNullable(mean).map(Warmth::steady))
+                .mapToObj(mean -> Double.isNaN(mean) ? Optional.<Warmth>empty() : Optional.of(Warmth.steady(mean)))
                 .toList());
     }
 
@@ -55,7 +57,7 @@ class WarmthChartTest {
     @Test
     void aGapIsLeftBlankAndWhatIsForetoldIsDotted() {
         WarmthChart chart = new WarmthChart(
-                AXIS, SCALE, Optional.empty(), curve(1.0, null, 1.0), NOTHING, curve(2.0, null, 2.0, 2.0, 0.0));
+                AXIS, SCALE, Optional.empty(), curve(1.0, GAP, 1.0), NOTHING, curve(2.0, GAP, 2.0, 2.0, 0.0));
 
         assertThat(lines(chart)).containsExactly("  4     ╎", "  2  ⎼ ⎼╎⠉", "  0     ╎ ⠉");
     }
@@ -77,9 +79,11 @@ class WarmthChartTest {
     @Test
     void aBandBeyondTheScaleReachesToItsEnds() {
         WarmthChart wide = new WarmthChart(AXIS, SCALE, Optional.of(new Edges(-9, 9)), NOTHING, NOTHING, NOTHING);
+        WarmthChart beyond = new WarmthChart(AXIS, SCALE, Optional.of(new Edges(9, 12)), NOTHING, NOTHING, NOTHING);
         WarmthChart thin = new WarmthChart(AXIS, SCALE, Optional.of(new Edges(1, 1.5)), NOTHING, NOTHING, NOTHING);
 
-        assertThat(lines(wide)).containsExactly("  4 ⎡   ╎", "  2 ⎢   ╎", "  0 ⎣   ╎");
+        assertThat(lines(wide)).containsExactly("  4 ⎢   ╎", "  2 ⎢   ╎", "  0 ⎢   ╎");
+        assertThat(lines(beyond)).containsExactly("  4     ╎", "  2     ╎", "  0     ╎");
         assertThat(lines(thin)).containsExactly("  4     ╎", "  2 ⎢⠒⠒⠒╎⠒⠒", "  0     ╎");
     }
 
@@ -101,7 +105,7 @@ class WarmthChartTest {
     void inAsciiEveryLineHasALetterOfItsOwn() {
         Curve extremes = new Curve(List.of(Optional.of(new Warmth(2, 0, 4))));
         WarmthChart chart = new WarmthChart(
-                AXIS, SCALE, Optional.of(new Edges(1, 3)), curve(2.0), extremes, curve(null, null, null, 2.0));
+                AXIS, SCALE, Optional.of(new Edges(1, 3)), curve(2.0), extremes, curve(GAP, GAP, GAP, 2.0));
 
         assertThat(draw(chart, Alphabet.ASCII).text().lines().map(String::stripTrailing))
                 .containsExactly("  4 +:--|--", "  2 +o--|.-", "  0  :  |");

@@ -38,9 +38,10 @@ import sillbook.words.line.QuickLine;
  *
  * @param field what is typed
  * @param chosen the completion under the cursor
+ * @param begun what stood there before anything was typed
  */
-public record LineSlip(Field field, int chosen) implements Layer {
-    public static final LineSlip EMPTY = new LineSlip(Field.EMPTY, 0);
+public record LineSlip(Field field, int chosen, String begun) implements Layer {
+    public static final LineSlip EMPTY = new LineSlip(Field.EMPTY, 0, "");
 
     private static final int INDENT = 4;
     private static final int LABEL = 1;
@@ -50,6 +51,16 @@ public record LineSlip(Field field, int chosen) implements Layer {
     private static final int ROWS = 13;
     private static final int WARNING_GAP = 6;
 
+    /** A temperature to be written of a place. */
+    public static LineSlip ofReading(String place) {
+        String begun = place + " ";
+        return new LineSlip(Field.of(begun), 0, begun);
+    }
+
+    private LineSlip with(Field other, int under) {
+        return new LineSlip(other, under, begun);
+    }
+
     @Override
     public Reach reach() {
         return Reach.FIELD;
@@ -57,12 +68,12 @@ public record LineSlip(Field field, int chosen) implements Layer {
 
     @Override
     public Optional<String> draftName() {
-        return Optional.of("a line");
+        return Optional.of(begun.isEmpty() ? "a line" : "a line on " + begun.strip());
     }
 
     @Override
     public boolean isHalfDone() {
-        return !field.isEmpty();
+        return !field.text().equals(begun) && !field.isEmpty();
     }
 
     private LineReading reading(State state) {
@@ -86,7 +97,14 @@ public record LineSlip(Field field, int chosen) implements Layer {
                 .withFoot(Action.TAKE_SUGGESTION, Action.CHOOSE_SUGGESTION, Action.RECORD, Action.BACK, Action.KEYS);
     }
 
-    private static Aside aside(LineReading reading) {
+    private Aside aside(LineReading reading) {
+        if (!begun.isEmpty() && field.text().equals(begun)) {
+            String place = begun.strip();
+            return Aside.of(
+                    "",
+                    "What the thermometer says now: " + place + " 5",
+                    "or its lowest and highest since it was last reset: " + place + " 3 to 8");
+        }
         if (!reading.remarks().isEmpty()) {
             Stream<String> enter = reading.change().stream().map(change -> "Enter keeps it all the same.");
             return Aside.of(Stream.concat(reading.remarks().stream().map(Warned::says), enter)
@@ -151,12 +169,12 @@ public record LineSlip(Field field, int chosen) implements Layer {
         if (key.equals(Keys.UP) || key.equals(Keys.DOWN)) {
             return Optional.empty();
         }
-        return field.press(key).map(typed -> Step.to(state.silent().withTop(new LineSlip(typed, 0))));
+        return field.press(key).map(typed -> Step.to(state.silent().withTop(with(typed, 0))));
     }
 
     @Override
     public Step paste(State state, String text) {
-        return Step.to(state.silent().withTop(new LineSlip(field.insert(text), 0)));
+        return Step.to(state.silent().withTop(with(field.insert(text), 0)));
     }
 
     @Override
@@ -182,12 +200,12 @@ public record LineSlip(Field field, int chosen) implements Layer {
     private Step take(State state, LineReading reading) {
         Completion completion = reading.completions().get(chosen);
         String taken = completion.applyTo(field.text());
-        return Step.to(state.silent().withTop(new LineSlip(Field.of(taken), 0)));
+        return Step.to(state.silent().withTop(with(Field.of(taken), 0)));
     }
 
     private Step choose(State state, Key key, LineReading reading) {
         int last = reading.completions().size() - 1;
         int next = Math.max(0, Math.min(last, chosen + (key.equals(Keys.DOWN) ? 1 : -1)));
-        return Step.to(state.withTop(new LineSlip(field, next)));
+        return Step.to(state.withTop(with(field, next)));
     }
 }

@@ -18,7 +18,7 @@ final class NoPlaces {
                         "",
                         "No place yet.",
                         "",
-                        "Here each place stands with the stage it serves, how warm it usually is",
+                        "Here each place stands with how warm its thermometer says it is and was,",
                         "and what stands there, so that you see where there is room.",
                         "",
                         "N  makes one: a fridge, a cellar, a sill.",

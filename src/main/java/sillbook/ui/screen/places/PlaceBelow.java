@@ -15,17 +15,24 @@ record PlaceBelow(State state, PlaceNow now, ChartSpan span) implements Widget {
         return new PlaceChart(state, now.place(), span);
     }
 
+    /** Why there is no chart. */
+    private String remark() {
+        if (state.almanac().climate(now.place().id()).isRead()) {
+            return "Not read in " + state.journal().nameOf(state.timescale().season()) + ".";
+        }
+        return state.copy().isReadOnly() ? "Never read." : "Never read. T takes a reading.";
+    }
+
     /** How many rows it wants at least in a window so wide. */
     int fewestRows(int columns) {
-        return chart().isEmpty(columns) ? BLANK_ROWS + PlacePots.FEWEST_ROWS : PlaceChart.FEWEST_ROWS;
+        return chart().isShown(columns) ? PlaceChart.FEWEST_ROWS : BLANK_ROWS + PlacePots.FEWEST_ROWS;
     }
 
     @Override
     public void render(Rect area, Cells cells) {
-        PlacePots pots = new PlacePots(state, now);
-        if (chart().isEmpty(area.columns())) {
+        if (!chart().isShown(area.columns())) {
             Rect below = area.withoutTop(BLANK_ROWS);
-            pots.render(below, cells.within(below));
+            new PlacePots(state, now, remark()).render(below, cells.within(below));
             return;
         }
         int left = area.rows() - PlaceChart.MOST_ROWS - BLANK_ROWS;
@@ -35,7 +42,7 @@ record PlaceBelow(State state, PlaceNow now, ChartSpan span) implements Widget {
         chart().render(drawing, cells.within(drawing));
         if (holdsPots) {
             Rect below = area.withoutTop(rows + BLANK_ROWS);
-            pots.render(below, cells.within(below));
+            new PlacePots(state, now, "").render(below, cells.within(below));
         }
     }
 }

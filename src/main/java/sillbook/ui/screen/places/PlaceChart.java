@@ -6,7 +6,7 @@ import java.util.List;
 import sillbook.chart.TimeAxis;
 import sillbook.model.Place;
 import sillbook.season.Moves;
-import sillbook.text.Columns;
+import sillbook.season.PlaceClimate;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Role;
@@ -31,19 +31,23 @@ record PlaceChart(State state, Place place, ChartSpan span) implements Widget {
     private static final String POT_OUT = " pot out ";
 
     private PlaceTrace trace(int columns) {
-        return PlaceTrace.of(state, place, span.axis(state, place.id(), columns));
+        return PlaceTrace.of(state, place, span, columns);
     }
 
-    /** Whether there is anything to draw in a window so wide. */
-    boolean isEmpty(int columns) {
-        return trace(columns).isEmpty();
+    /** Whether there is anything to draw in a window so wide; a nearer look may well fall into a gap. */
+    boolean isShown(int columns) {
+        return !span.isSeason() && state.almanac().climate(place.id()).isRead()
+                || !trace(columns).isEmpty();
     }
 
     @Override
     public void render(Rect area, Cells cells) {
         PlaceTrace trace = trace(area.columns());
         renderSigns(trace, area.line(0), cells);
-        Rect below = area.withoutTop(1);
+        Rect below = span.isSeason() ? area.withoutTop(1) : area.withoutTop(1).withoutBottom(1);
+        if (!span.isSeason()) {
+            new ChartAxis(trace.axis()).render(area.line(area.rows() - 1), cells);
+        }
         trace.chart(below.rows()).render(below, cells);
         renderLegend(trace, below, cells);
     }
@@ -61,9 +65,19 @@ record PlaceChart(State state, Place place, ChartSpan span) implements Widget {
 
     private void renderLegend(PlaceTrace trace, Rect area, Cells cells) {
         Rect part = area.columns(LEGEND, trace.axis().leftColumns() - LEGEND - TICKS);
-        String name = Columns.fit(place.name(), part.columns());
-        int after = cells.put(part.column(), part.row(), name, Style.BOLD);
-        cells.within(part).put(after, part.row(), ", " + span.zoom().words(), Style.INK);
+        new PlaceLegend(place, span, trace, climate().season()).render(part, cells);
+    }
+
+    /** As of the last day of the season shown that is not still to come. */
+    private PlaceClimate climate() {
+        LocalDate today = state.shown().today();
+        LocalDate last = state.timescale()
+                .season()
+                .endExclusive(state.journal().settings().seasonStart())
+                .minusDays(1);
+        return last.isBefore(today)
+                ? PlaceClimate.of(state.journal(), place.id(), last)
+                : state.almanac().climate(place.id());
     }
 
     /** The days on which pots came and went, on the foot rule. */

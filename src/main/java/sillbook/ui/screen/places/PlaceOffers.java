@@ -14,6 +14,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.act.RemoveEntry;
 import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.line.LineSlip;
 import sillbook.ui.screen.why.WhySlip;
 
 /** What can be done with the place under the cursor, if it is on one. */
@@ -22,6 +23,7 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
     List<Offer> offers() {
         List<Offer> offers = new ArrayList<>();
         offers.add(newPlace());
+        now.map(this::takeReading).ifPresent(offers::add);
         offers.add(why());
         boolean isOfPlace = state.picked().isEmpty();
         if (isOfPlace) {
@@ -38,6 +40,12 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
 
     private Offer newPlace() {
         return Offer.of(Action.NEW_PLACE, () -> Step.to(state.laid(Entry.newPlace())))
+                .offIf(state.copy().isReadOnly(), "the journal is read only");
+    }
+
+    private Offer takeReading(PlaceNow there) {
+        LineSlip line = LineSlip.ofReading(there.place().name());
+        return Offer.of(Action.TAKE_READING, () -> Step.to(state.laid(line)))
                 .offIf(state.copy().isReadOnly(), "the journal is read only");
     }
 

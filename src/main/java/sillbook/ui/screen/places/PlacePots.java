@@ -13,8 +13,12 @@ import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.Counts;
 
-/** What stands at a place, a line each under the ruler; when there is no room for all, how many more there are. */
-record PlacePots(State state, PlaceNow now) implements Widget {
+/**
+ * What stands at a place, a line each under the ruler; when there is no room for all, how many more there are.
+ *
+ * @param remark beside the name of the place; where there is none, how many stand there
+ */
+record PlacePots(State state, PlaceNow now, String remark) implements Widget {
     /** Heading and three pots: with less it is not worth beginning. */
     static final int FEWEST_ROWS = 4;
 
@@ -37,7 +41,8 @@ record PlacePots(State state, PlaceNow now) implements Widget {
 
     private void heading(Rect line, Cells cells) {
         int after = cells.put(line.column() + 1, line.row(), now.place().name(), Style.BOLD);
-        String note = now.pots().isEmpty() ? "" : "  " + Counts.of(now.pots().size(), "pot") + " under the months";
-        cells.put(after, line.row(), note, Style.PENCIL);
+        String pots = now.pots().isEmpty() ? "" : Counts.of(now.pots().size(), "pot") + " under the months";
+        String note = remark.isEmpty() ? pots : remark;
+        cells.put(after + 2, line.row(), note, remark.isEmpty() ? Style.PENCIL : Style.INK);
     }
 }

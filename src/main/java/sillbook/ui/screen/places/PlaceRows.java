@@ -24,9 +24,7 @@ record PlaceRows(State state) {
     }
 
     private Row row(PlaceNow now) {
-        PlaceLine line = new PlaceLine(
-                now, PlaceSign.of(state, now), state.journal().settings().temperatures());
-        return Row.of(new Thing.OfPlace(now.place().id()), line)
+        return Row.of(new Thing.OfPlace(now.place().id()), new PlaceLine(state, now))
                 .foundBy(
                         now.place().name(),
                         Terms.SORTS.say(now.place().sort()),

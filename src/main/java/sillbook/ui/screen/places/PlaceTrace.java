@@ -2,13 +2,10 @@
 package sillbook.ui.screen.places;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import sillbook.chart.Curve;
 import sillbook.chart.LevelScale;
@@ -29,6 +26,7 @@ import sillbook.words.Temperatures;
 /**
  * What the chart of a place shows on an axis, in degrees of the grower's unit.
  *
+ * @param isWhole whether the scale holds all of the band; a near look keeps to what was read
  * @param extremes whose lowest and highest are known
  * @param band empty where the grower has not said what is usual
  * @param signs for each part of the axis that it froze, or that it was out of its band, on any day of it
@@ -36,12 +34,13 @@ import sillbook.words.Temperatures;
 record PlaceTrace(
         TimeAxis axis,
         Optional<Edges> band,
+        double freezing,
+        boolean servesCold,
+        boolean isWhole,
         Curve read,
         Curve extremes,
         Curve foretold,
-        List<Optional<Sign>> signs,
-        double freezing,
-        boolean servesCold) {
+        List<Optional<Sign>> signs) {
     private static final double HOURS = 24;
     /** Rows from lowest to highest, on the average, without which they would only thicken the line between them. */
     private static final double ROWS_APART = 2;
@@ -50,77 +49,54 @@ record PlaceTrace(
         signs = List.copyOf(signs);
     }
 
-    static PlaceTrace of(State state, Place place, TimeAxis axis) {
+    static PlaceTrace of(State state, Place place, ChartSpan span, int columns) {
+        TimeAxis axis = span.axis(state, place.id(), columns);
         TemperatureUnit unit = state.journal().settings().temperatures();
         DoubleUnaryOperator degrees = celsius -> Temperatures.degrees(celsius, unit);
-        Collection<DayRead> days = state.journal().daysRead().at(place.id()).values();
-        Optional<Edges> band = place.usual()
+        Optional<Edges> band = state.almanac()
+                .climate(place.id())
+                .band()
                 .map(usual -> new Edges(
                         degrees.applyAsDouble(usual.low().celsius()),
                         degrees.applyAsDouble(usual.high().celsius())));
         double freezing = degrees.applyAsDouble(0);
-        List<WarmDay> read =
-                days.stream().map(PlaceTrace::day).map(day -> in(day, degrees)).toList();
-        List<WarmDay> spans = spanned(state, place).map(day -> in(day, degrees)).toList();
-        List<WarmDay> all = Stream.concat(read.stream(), spans.stream()).toList();
+        List<WarmDay> read = state.journal().daysRead().at(place.id()).values().stream()
+                .map(day -> day(day, degrees))
+                .toList();
+        List<WarmDay> spans = spanned(state, place, degrees).toList();
         return new PlaceTrace(
                 axis,
                 band,
-                Curve.of(axis, read),
-                Curve.of(axis, all),
-                Curve.of(axis, List.of()),
-                signs(axis, all, band, freezing),
                 freezing,
-                place.serves() == Stage.COLD);
+                place.serves() == Stage.COLD,
+                span.isSeason(),
+                Curve.of(axis, read),
+                Curve.of(axis, Stream.concat(read.stream(), spans.stream()).toList()),
+                Curve.of(axis, List.of()),
+                new BandSigns(band, freezing).of(axis, read, spans));
     }
 
-    private static WarmDay in(WarmDay day, DoubleUnaryOperator degrees) {
-        return new WarmDay(day.day(), day.weight(), day.warmth().in(degrees));
-    }
-
-    private static WarmDay day(DayRead day) {
-        return new WarmDay(
-                day.day(), day.known(), new Warmth(day.mean() / 1000.0, day.lowest() / 1000.0, day.highest() / 1000.0));
+    private static WarmDay day(DayRead day, DoubleUnaryOperator degrees) {
+        Warmth celsius = new Warmth(day.mean() / 1000.0, day.lowest() / 1000.0, day.highest() / 1000.0);
+        return new WarmDay(day.day(), day.known(), celsius.in(degrees));
     }
 
     /** The days between a reset and a reading of lowest and highest, each with both; of their means nothing is known. */
-    private static Stream<WarmDay> spanned(State state, Place place) {
+    private static Stream<WarmDay> spanned(State state, Place place, DoubleUnaryOperator degrees) {
         return state.journal().spanReadings().all().stream()
                 .filter(reading -> reading.place().equals(place.id()))
-                .flatMap(PlaceTrace::days);
+                .flatMap(reading -> days(reading, degrees));
     }
 
-    private static Stream<WarmDay> days(SpanReading reading) {
+    private static Stream<WarmDay> days(SpanReading reading, DoubleUnaryOperator degrees) {
         double low = reading.between().low().celsius();
         double high = reading.between().high().celsius();
+        Warmth celsius = new Warmth((low + high) / 2, low, high);
         LocalDate from = reading.from().likely();
         LocalDate to = reading.to().likely();
         return from.isBefore(to)
-                ? from.datesUntil(to).map(day -> new WarmDay(day, HOURS, new Warmth((low + high) / 2, low, high)))
+                ? from.datesUntil(to).map(day -> new WarmDay(day, HOURS, celsius.in(degrees)))
                 : Stream.empty();
-    }
-
-    private static List<Optional<Sign>> signs(
-            TimeAxis axis, Collection<WarmDay> days, Optional<Edges> band, double freezing) {
-        List<Optional<Sign>> signs = new ArrayList<>(Collections.nCopies(axis.count(), Optional.empty()));
-        for (WarmDay day : days) {
-            sign(day.warmth(), band, freezing)
-                    .ifPresent(sign -> axis.parts(day.day())
-                            .filter(part -> signs.get(part)
-                                    .filter(Sign.BELOW_BAND::equals)
-                                    .isEmpty())
-                            .forEach(part -> signs.set(part, Optional.of(sign))));
-        }
-        return signs;
-    }
-
-    /** Frost is the graver: it stands where a part had both. */
-    private static Optional<Sign> sign(Warmth warmth, Optional<Edges> band, double freezing) {
-        boolean isUnder = band.filter(edges -> warmth.mean() < edges.low()).isPresent();
-        if (warmth.lowest() < freezing || isUnder) {
-            return Optional.of(Sign.BELOW_BAND);
-        }
-        return band.filter(edges -> warmth.mean() > edges.high()).map(edges -> Sign.ABOVE_BAND);
     }
 
     boolean isEmpty() {
@@ -140,13 +116,15 @@ record PlaceTrace(
         return new WarmthChart(axis, scale, band, read, shown, foretold);
     }
 
-    /** All that is drawn in any case; in the cold also the point at which water freezes. */
     private Stream<Double> withoutExtremes() {
-        return Stream.of(
-                        Stream.concat(read.known(), foretold.known()).mapToDouble(Warmth::mean),
-                        band.stream().flatMapToDouble(edges -> DoubleStream.of(edges.low(), edges.high())),
-                        servesCold ? DoubleStream.of(freezing) : DoubleStream.empty())
-                .flatMap(DoubleStream::boxed);
+        Stream<Double> means = Stream.concat(read.known(), foretold.known()).map(Warmth::mean);
+        return Stream.concat(means, isWhole ? landmarks() : Stream.empty());
+    }
+
+    /** The edges of the band; in the cold also the point at which water freezes. */
+    private Stream<Double> landmarks() {
+        Stream<Double> edges = band.stream().flatMap(all -> Stream.of(all.low(), all.high()));
+        return servesCold ? Stream.concat(edges, Stream.of(freezing)) : edges;
     }
 
     private Stream<Double> around() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import sillbook.season.PlaceNow;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Key;
+import sillbook.ui.draw.Keys;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Size;
 import sillbook.ui.draw.Widget;
@@ -94,11 +95,12 @@ public record PlacesPage(Cursor cursor, Find find, ChartSpan span) implements Se
                         Action.LIST_FOUND,
                         Action.OPEN_PLACE,
                         Action.CHECK,
+                        Action.TAKE_READING,
+                        Action.ZOOM,
+                        Action.WHY,
                         Action.NEW_PLACE,
                         Action.CORRECT,
                         Action.JOT,
-                        Action.WRITE_LINE,
-                        Action.WHY,
                         Action.TAKE_BACK,
                         Action.ANOTHER_DAY,
                         Action.BACK);
@@ -108,7 +110,7 @@ public record PlacesPage(Cursor cursor, Find find, ChartSpan span) implements Se
     private Widget ticks(State state, Size body) {
         return now(state)
                 .map(there -> new PlaceBelow(state, there, span).chart())
-                .filter(chart -> !chart.isEmpty(body.columns()))
+                .filter(chart -> chart.isShown(body.columns()))
                 .map(PlaceChart::moves)
                 .orElse((line, cells) -> {});
     }
@@ -136,9 +138,35 @@ public record PlacesPage(Cursor cursor, Find find, ChartSpan span) implements Se
         }
         offers.add(
                 Offer.of(Action.OPEN_PLACE, () -> card(state)).offIf(now(state).isEmpty(), "there is no place yet"));
+        offers.addAll(ofChart(state));
         offers.addAll(new PlaceOffers(state, now(state)).offers());
         offers.addAll(new RulerKeys(state).offers());
         return offers;
+    }
+
+    /** Where there is a chart its zoom comes before the ruler's; once it has an axis of its own, so do all that move it. */
+    private List<Offer> ofChart(State state) {
+        List<Offer> offers = new ArrayList<>();
+        boolean hasChart = now(state)
+                .map(there -> new PlaceBelow(state, there, span).chart())
+                .filter(chart -> chart.isShown(state.body().columns()))
+                .isPresent();
+        if (hasChart) {
+            offers.add(Offer.of(Action.ZOOM, () -> Step.to(state.withTop(with(span.nearer())))));
+        }
+        if (!span.isSeason()) {
+            offers.add(Offer.byKey(
+                    Action.PAN,
+                    key -> Step.to(state.withTop(with(key.equals(Keys.LEFT) ? span.earlier() : span.later())))));
+            offers.add(Offer.of(Action.TODAY_ON_RULER, () -> Step.to(state.withTop(with(span.unpanned())))));
+            offers.add(Offer.of(Action.BACK, () -> Step.to(state.withTop(with(ChartSpan.SEASON))))
+                    .saying("season"));
+        }
+        return offers;
+    }
+
+    private PlacesPage with(ChartSpan other) {
+        return new PlacesPage(cursor, find, other);
     }
 
     private PlacesPage pressed(State state, Key key) {

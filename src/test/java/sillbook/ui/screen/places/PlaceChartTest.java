@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.ui.screen.places;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.season.Winter.winter;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import sillbook.model.Edit;
+import sillbook.model.Journal;
+import sillbook.model.Place.Sort;
+import sillbook.model.Settings;
+import sillbook.model.Settings.TemperatureUnit;
+import sillbook.ui.draw.Size;
+import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Golden;
+import sillbook.ui.screen.ReadWinter;
+import sillbook.ui.screen.Snapshot;
+import sillbook.ui.screen.line.LineSlip;
+
+class PlaceChartTest {
+    private static final Size WIDE = new Size(120, 40);
+
+    private static Desk over(Journal journal) {
+        return Desk.over(new Snapshot(journal, ReadWinter.noon(), 412, 0)).press("3");
+    }
+
+    private static Desk told() {
+        return over(ReadWinter.told());
+    }
+
+    private static String all(Desk desk) {
+        return String.join("\n", desk.lines());
+    }
+
+    private static Journal inFahrenheit(Journal journal) {
+        Settings all = journal.settings();
+        return journal.with(List.of(new Edit.Put(new Settings(
+                all.zone(),
+                all.seasonStart(),
+                TemperatureUnit.FAHRENHEIT,
+                all.lengths(),
+                all.colours(),
+                all.dailyCare()))));
+    }
+
+    @Test
+    void aPlaceThatRanWarm() {
+        Desk cellar = told().press("Down");
+
+        Golden.check("places-read", cellar.state());
+        Golden.check("places-read", cellar.state(), WIDE);
+    }
+
+    @Test
+    void aPlaceThatFroze() {
+        Golden.check("places-frost", told().press("Down", "Down").state());
+    }
+
+    @Test
+    void aPlaceWithColdNightsShowsLowestAndHighest() {
+        Desk porch = told().press("Down", "Down", "Down");
+
+        Golden.check("places-swing", porch.state());
+        Golden.check("places-swing", porch.state(), WIDE);
+    }
+
+    @Test
+    void inFahrenheitTheScaleHasRoundDegreesOfItsOwn() {
+        Golden.check(
+                "places-fahrenheit",
+                over(inFahrenheit(ReadWinter.told())).press("Down").state(),
+                new Size(80, 24));
+    }
+
+    @Test
+    void ofAPlaceWithLowestAndHighestOnlyNoMeanIsDrawn() {
+        Desk desk = over(winter().place("crawl space", Sort.CRAWL_SPACE)
+                .usually(2, 9)
+                .read("1 nov", "8 nov", 5, 8)
+                .read("8 nov", "15 nov", 4.5, 7)
+                .read("22 nov", "29 nov", 3, 6.5)
+                .read("29 nov", "6 dec", -1, 5)
+                .read("3 jan", "10 jan", 9.5, 11)
+                .journal());
+
+        Golden.check("places-spans", desk.state(), new Size(80, 24));
+        Golden.check("places-spans", desk.state(), WIDE);
+    }
+
+    @Test
+    void nearerTheChartHasAnAxisOfItsOwn() {
+        Desk cellar = told().press("Down", "z");
+
+        Golden.check("places-month", cellar.state());
+        Golden.check("places-month", cellar.state(), WIDE);
+        Golden.check("places-week", cellar.press("z").state(), new Size(80, 24));
+        assertThat(all(cellar.press("z"))).contains(" cellar, 2 days");
+        assertThat(all(cellar.press("z"))).contains(" cellar, season");
+    }
+
+    @Test
+    void leftAndRightMoveANearChartAndNoughtBringsTodayBack() {
+        Desk cellar = told().press("Down", "z");
+        String today = all(cellar);
+
+        assertThat(all(cellar.press("Left"))).contains(" 11 Dec-5 Jan ").isNotEqualTo(today);
+        assertThat(all(cellar.press("Right"))).isEqualTo(today);
+        assertThat(all(cellar.press("Right", "Right"))).isNotEqualTo(today);
+        assertThat(all(cellar.press("0"))).isEqualTo(today);
+        assertThat(all(cellar.press("Esc"))).contains(" cellar, season");
+    }
+
+    @Test
+    void whereNothingWasReadANearChartSaysSo() {
+        Desk cellar = told().press("Down", "z", "z");
+
+        for (int press = 0; press < 120; press++) {
+            cellar.press("Left");
+        }
+
+        assertThat(all(cellar)).contains(" cellar, week").contains(" not read");
+    }
+
+    @Test
+    void aChartOpensOnTheLastDayThatWasRead() {
+        Desk loft = over(ReadWinter.at(winter().place("loft", Sort.OTHER).journal())
+                .warmth("loft", 0.5, Map.of("2026-09-01", 12.0, "2026-10-01", 8.0))
+                .journal());
+
+        assertThat(all(loft.press("z")))
+                .contains("loft, month")
+                .contains("highest 1")
+                .doesNotContain("not read");
+    }
+
+    @Test
+    void ofAnotherSeasonItSaysWhatThatOneCameTo() {
+        Journal journal = ReadWinter.at(
+                        winter().place("loft", Sort.OTHER).usually(2, 9).journal())
+                .warmth("loft", 0.5, Map.of("2025-11-01", 6.0, "2025-11-20", 6.5))
+                .journal();
+        Desk loft = over(journal);
+
+        assertThat(all(loft)).contains(" loft  Not read in 2026-27.").doesNotContain("Never read");
+        assertThat(all(loft.press("<")))
+                .contains(" loft, season")
+                .contains("read 8 %")
+                .contains("since 1 Nov");
+        assertThat(all(loft.press("<"))).contains(" loft  Not read in 2024-25.");
+    }
+
+    @Test
+    void severalGapsAreCounted() {
+        Journal journal = ReadWinter.at(
+                        winter().place("loft", Sort.OTHER).usually(2, 9).journal())
+                .day("loft", LocalDate.of(2026, 11, 1), 5, 1)
+                .day("loft", LocalDate.of(2026, 11, 4), 5, 1)
+                .day("loft", LocalDate.of(2026, 11, 8), 1, 1.5)
+                .journal();
+
+        assertThat(all(over(journal)))
+                .contains(" 2 gaps, 5 days")
+                .contains("❆ 1 d under 0")
+                .contains("❆ 1 d under 2");
+    }
+
+    @Test
+    void tWritesATemperatureOfThePlace() {
+        Desk desk = told().press("Down", "t");
+
+        assertThat(desk.state().top()).isInstanceOf(LineSlip.class);
+        assertThat(all(desk)).contains("    cellar ___").contains("cellar 3 to 8");
+        assertThat(desk.press("Esc").state().layers().over()).isEmpty();
+        assertThat(all(desk.press("t").type("3 to 8"))).contains("3 to 8 C");
+    }
+
+    @Test
+    void howLongAgoGoesOnWhileThePageIsOpen() {
+        Desk desk = told();
+
+        assertThat(desk.line(5)).contains("2 h ago");
+        assertThat(new Desk(desk.state().at(ReadWinter.noon().plusSeconds(3 * 3600))).line(5))
+                .contains("5 h ago");
+        assertThat(desk.state().at(ReadWinter.noon().plusSeconds(24 * 3600))).isEqualTo(desk.state());
+    }
+}
