@@ -12,13 +12,13 @@ import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
 import sillbook.season.BatchShare;
-import sillbook.season.ColdRead;
+import sillbook.season.ColdCount;
 import sillbook.season.Outlook;
 import sillbook.season.PotLine;
 import sillbook.season.PotNow;
 import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
-import sillbook.words.ColdReadWords;
+import sillbook.words.ColdSaid;
 import sillbook.words.Days;
 import sillbook.words.Diary;
 import sillbook.words.DiaryEntry;
@@ -97,8 +97,9 @@ record PotText(Journal journal, LocalDate today) {
         new YearWords(journal).past(now.life()).forEach(year -> lines.add("before: " + year));
         PotWords.cold(now).ifPresent(cold -> {
             lines.add("cold: " + cold);
-            ColdRead.of(journal, now.life(), today)
-                    .ifPresent(read -> lines.add("by thermometer: " + ColdReadWords.say(read)));
+            Optional.of(now.life().cold().count())
+                    .filter(ColdCount::isRead)
+                    .ifPresent(read -> lines.add("by thermometer: " + ColdSaid.say(read)));
         });
         now.readiness()
                 .ifPresent(ready -> lines.add("coming in: "

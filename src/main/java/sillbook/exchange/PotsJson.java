@@ -17,10 +17,11 @@ import sillbook.model.Potting.Depth;
 import sillbook.model.Potting.Holes;
 import sillbook.model.Season;
 import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.Window;
 import sillbook.season.Ahead;
 import sillbook.season.BatchPart;
 import sillbook.season.Bloom;
-import sillbook.season.ColdRead;
+import sillbook.season.ColdCount;
 import sillbook.season.ColdTime;
 import sillbook.season.Noted;
 import sillbook.season.Outlook;
@@ -84,6 +85,7 @@ public final class PotsJson {
                 .number("daysInCold", cold.daysIn())
                 .number("daysColdEnough", cold.daysColdEnough())
                 .object("coldNeededDays", now.coldNeed().map(need -> need.whole()), PotsJson::days)
+                .object("cold", cold(now))
                 .object("readiness", now.readiness(), JobJson::readiness)
                 .day("useBy", now.useBy())
                 .object("wish", now.wish(), PotsJson::wish)
@@ -106,6 +108,31 @@ public final class PotsJson {
                 .happened("firstFlower", points.firstFlower())
                 .happened("fullBloom", points.fullBloom())
                 .happened("pastBloom", points.pastBloom());
+    }
+
+    /** What of its days in the cold was read, and what of them counts; in days. */
+    private static Fields cold(PotNow now) {
+        ColdCount count = now.life().cold().count();
+        return new Fields()
+                .number("days", count.daysIn())
+                .number("read", count.read())
+                .number("assumed", count.assumed())
+                .number("unaccounted", count.unaccounted())
+                .number("enoughLeast", count.least())
+                .number("enough", count.likely())
+                .number("enoughMost", count.most())
+                .day("began", now.life().cold().began())
+                .object("metOn", met(now), PotsJson::met);
+    }
+
+    private static Optional<Window> met(PotNow now) {
+        return now.coldAhead()
+                .flatMap(cold ->
+                        now.coldNeed().map(need -> cold.between(need.potted().typical())));
+    }
+
+    private static Fields met(Window met) {
+        return new Fields().window(met);
     }
 
     private static Fields days(DayCount days) {
@@ -155,14 +182,6 @@ public final class PotsJson {
         return new Fields().text("care", Terms.CARES.say(care.value())).happened("since", care.day());
     }
 
-    private static Fields read(ColdRead read) {
-        return new Fields()
-                .number("daysInCold", read.in())
-                .number("daysRead", read.read())
-                .number("effectiveDaysLeast", read.least())
-                .number("effectiveDaysMost", read.most());
-    }
-
     private Fields card(PotNow now, Outlook outlook) {
         Pot pot = now.life().pot();
         Id<Pot> id = pot.id();
@@ -189,7 +208,6 @@ public final class PotsJson {
                 .written("topping", pot.potting().topping())
                 .text("parentSeason", pot.parent().map(journal.pots()::get).map(named::season))
                 .written("note", pot.note())
-                .object("coldRead", ColdRead.of(journal, now.life(), outlook.day()), PotsJson::read)
                 .list("worn", now.life().dress(), PotsJson::worn)
                 .object("display", now.life().display(), in -> display(in, outlook.inDisplay(in.value())))
                 .list("batch", outlook.batchOf(id), this::part)

@@ -82,14 +82,10 @@ final class ClimateReading {
     private Optional<Band> week() {
         DaySpan week = DaySpan.ofInclusive(today.minusDays(WEEK - 1L), today);
         List<Band> extremes = Stream.concat(
-                        days.sums(week).values().stream().map(ClimateReading::between),
+                        days.sums(week).values().stream().map(ReadDays::between),
                         days.spansReadIn(week).map(ReadDays.Spanned::between))
                 .toList();
         return extremes.isEmpty() ? Optional.empty() : Optional.of(around(extremes));
-    }
-
-    private static Band between(DayRead day) {
-        return new Band(new Temperature(day.lowest(), ""), new Temperature(day.highest(), ""));
     }
 
     private static Band around(Collection<Band> each) {
@@ -217,10 +213,7 @@ final class ClimateReading {
     }
 
     private boolean wentBelowZero(LocalDate day) {
-        return days.sum(day)
-                .map(sum -> sum.lowest() < 0)
-                .or(() -> days.span(day).map(span -> span.between().low().milli() < 0))
-                .orElse(false);
+        return days.between(day).filter(all -> all.low().milli() < 0).isPresent();
     }
 
     private List<DaySpan> gaps(List<LocalDate> each) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Day;
+import sillbook.model.Findings.Roots;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
@@ -17,31 +18,59 @@ import sillbook.model.Stage;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.DaySpan;
 
-/** Counts the cold of a pot by the calendar, from its phases and the cold days of its places. */
+/** Counts the cold of a pot: by the thermometers of its places, else by their cold days. */
 record ColdReading(Journal journal, LocalDate today) {
+    /**
+     * Nobody having looked for roots, a pot is taken to have them after so many days of cold (assumed; of the first two weeks it is
+     * published that they should be warmer: Iowa State University, Vos, 2024).
+     */
+    private static final int ROOTED_AFTER_DAYS = 14;
 
-    ColdTime of(Pot pot, List<Phase> phases, Optional<Day> potted) {
-        List<ColdStretch> stretches = stretches(phases, potted);
-        ColdCount count = ColdCount.of(stretches);
-        return new ColdTime(
-                stretches.stream().flatMap(stretch -> stretch.began().stream()).findFirst(),
-                count.daysIn(),
-                count.daysColdEnough(),
-                dryDays(pot, potted));
+    ColdTime of(Pot pot, List<Phase> phases, Optional<Day> potted, Seen seen) {
+        ColdLedger ledger = entered(phases, potted);
+        Optional<LocalDate> began = ledger.began();
+        ColdCount count = ColdCount.of(ledger.close(rooted(began, seen)));
+        return new ColdTime(began, count, ledger.reached(), dryDays(pot, potted));
     }
 
     /**
      * The days in the cold since potting, place by place, up to but not with today. A pot whose potting nobody wrote was
      * potted when it came to stand somewhere.
      */
-    List<ColdStretch> stretches(List<Phase> phases, Optional<Day> potted) {
+    List<ColdStretch> stretches(PotLife life) {
+        return stretches(life.phases(), life.potted(), life.seen());
+    }
+
+    /** The same of some of its phases. */
+    List<ColdStretch> stretches(List<Phase> phases, Optional<Day> potted, Seen seen) {
+        ColdLedger ledger = entered(phases, potted);
+        return ledger.close(rooted(ledger.began(), seen));
+    }
+
+    private ColdLedger entered(List<Phase> phases, Optional<Day> potted) {
         LocalDate from = potted.map(Day::likely).orElse(LocalDate.MIN);
         DaySpan counted = DaySpan.of(from.isAfter(today) ? today : from, today);
-        return phases.stream()
+        ColdLedger ledger = new ColdLedger();
+        phases.stream()
                 .filter(phase -> phase.stage() == Stage.COLD)
-                .flatMap(phase -> phase.days().intersection(counted).stream()
-                        .map(days -> new ColdStretch(phase.place(), days, coldDays(phase.place()))))
-                .toList();
+                .forEach(phase -> phase.days()
+                        .intersection(counted)
+                        .ifPresent(days ->
+                                ledger.enter(phase.place(), days, coldDays(phase.place()), read(phase.place()))));
+        return ledger;
+    }
+
+    /** From when on it is taken to be rooted: since roots showed, or, where nobody looked, two weeks into the cold. */
+    static Optional<LocalDate> rooted(Optional<LocalDate> began, Seen seen) {
+        return seen.roots().isPresent()
+                ? seen.roots()
+                        .filter(roots -> roots.value() == Roots.SHOWING)
+                        .map(roots -> roots.day().likely())
+                : began.map(day -> day.plusDays(ROOTED_AFTER_DAYS));
+    }
+
+    private ReadDays read(Optional<Id<Place>> place) {
+        return place.map(there -> ReadDays.of(journal, there, today)).orElse(ReadDays.NONE);
     }
 
     /** Where nobody wrote which place it is, it is taken to be cold. */
@@ -83,7 +112,23 @@ record ColdReading(Journal journal, LocalDate today) {
                 .flatMap(days -> purchase.waits()
                         .flatMap(journal.places()::find)
                         .filter(place -> place.serves() == Stage.COLD)
-                        .map(place -> new ColdCalendar(place.coldDays()).coldDaysIn(days)))
+                        .map(place -> daysAt(place, days)))
                 .orElse(0);
+    }
+
+    /** Whole days that count of those that dry bulbs lay at a place. */
+    private int daysAt(Place place, DaySpan days) {
+        ColdLedger ledger = new ColdLedger();
+        ledger.enter(Optional.of(place.id()), days, place.coldDays(), read(Optional.of(place.id())));
+        return ColdCount.of(ledger.close(Optional.empty())).daysColdEnough();
+    }
+
+    /** How a place has lately been. */
+    ColdPace pace(Optional<Id<Place>> place, Optional<LocalDate> rooted) {
+        DaySpan lately = DaySpan.of(today.minusDays(ColdPace.LATELY_DAYS), today);
+        return new StretchReading(read(place), new ColdCalendar(coldDays(place)), lately)
+                .pace(
+                        lately,
+                        day -> rooted.filter(since -> !day.isBefore(since)).isPresent());
     }
 }

@@ -2,6 +2,7 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Place;
@@ -9,25 +10,36 @@ import sillbook.model.Place.ColdDays;
 import sillbook.reckon.dates.DaySpan;
 
 /**
- * Days in a row that a potted pot stood in the cold at one place.
+ * Days that a pot spent in the cold at one place.
  *
- * @param days none of them still to come
- * @param coldDays the days of the year on which it is cold there
+ * @param place where nobody wrote which, it is taken to be cold
+ * @param days since the potting, up to but not with today
+ * @param coldDays on which the place is cold
+ * @param began the first day that is cold
+ * @param parts what counts of them, one for each way of knowing it, in the order of trust
  */
-public record ColdStretch(Optional<Id<Place>> place, DaySpan days, ColdDays coldDays) {
+public record ColdStretch(
+        Optional<Id<Place>> place, DaySpan days, ColdDays coldDays, Optional<LocalDate> began, List<ColdPart> parts) {
+    public ColdStretch {
+        parts = List.copyOf(parts);
+    }
 
     public int daysIn() {
         return (int) days.days();
     }
 
-    /** The days that count: those on which the place is cold. */
+    /** The days that count, in whole days. */
     public int daysColdEnough() {
+        return ColdCount.of(List.of(this)).daysColdEnough();
+    }
+
+    /** The days that would count had nothing been read. */
+    int daysByCalendar() {
         return new ColdCalendar(coldDays).coldDaysIn(days);
     }
 
-    /** The first day that counts. */
-    Optional<LocalDate> began() {
-        LocalDate cold = new ColdCalendar(coldDays).coldOnOrAfter(days.start());
-        return Optional.of(cold).filter(days::contains);
+    /** Whether anything was read while it stood there. */
+    public boolean isRead() {
+        return parts.stream().anyMatch(part -> part.basis() != ColdPart.Basis.ASSUMED);
     }
 }

@@ -2,21 +2,28 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * The cold a pot has had, by the calendar: the days it stood in the cold, and of these the days on which its place is
- * cold.
+ * The cold a pot has had: by the thermometers of its places, else by the days on which these are cold.
  *
  * @param began the first day it was potted, watered and standing where it is cold
- * @param daysIn days in the cold stage since it was potted, up to but not with today
- * @param daysColdEnough of those, the days that count
+ * @param count days in the cold stage since it was potted, up to but not with today, and what of them counts
+ * @param reached of a pot whose cold was read: on which day each whole day of it was had, the first first
  * @param dryDays days its bulbs had dry before potting; empty when nobody knows. Of several plantings the least
  */
-public record ColdTime(Optional<LocalDate> began, int daysIn, int daysColdEnough, Optional<Integer> dryDays) {
+public record ColdTime(Optional<LocalDate> began, ColdCount count, List<LocalDate> reached, Optional<Integer> dryDays) {
     public ColdTime {
-        if (daysColdEnough > daysIn || daysColdEnough < 0) {
-            throw new IllegalArgumentException(daysColdEnough + " cold days of " + daysIn);
-        }
+        reached = List.copyOf(reached);
+    }
+
+    public int daysIn() {
+        return count.daysIn();
+    }
+
+    /** The days that count, whole ones. */
+    public int daysColdEnough() {
+        return count.daysColdEnough();
     }
 }

@@ -26,6 +26,10 @@ public sealed interface Concern {
 
         R coldToRoot(ColdToRoot concern);
 
+        R heldBack(HeldBack concern);
+
+        R frozen(Frozen concern);
+
         R pastUseBy(PastUseBy concern);
 
         R besideHazard(BesideHazard concern);
@@ -119,6 +123,45 @@ public sealed interface Concern {
         @Override
         public String code() {
             return "cold-to-root";
+        }
+    }
+
+    /**
+     * By the calendar it would have had more cold than its places gave it.
+     *
+     * @param place where it lost most
+     * @param ranWarm whether most was lost to warmth, else to cold near or below freezing
+     * @param enoughOn the day its weeks are likely had
+     */
+    record HeldBack(Id<Place> place, boolean ranWarm, int daysIn, int daysColdEnough, LocalDate enoughOn)
+            implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.heldBack(this);
+        }
+
+        @Override
+        public String code() {
+            return "held-back";
+        }
+    }
+
+    /**
+     * It stood through frost. At some degrees below 0 C it is to be kept cold, and looked after.
+     *
+     * @param lowest the coldest that was read there on those days
+     * @param on the last of them
+     * @param lookOn the day to look whether its bulbs have gone soft; empty where the frost was slight
+     */
+    record Frozen(Id<Place> place, Temperature lowest, LocalDate on, Optional<LocalDate> lookOn) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.frozen(this);
+        }
+
+        @Override
+        public String code() {
+            return lookOn.isPresent() ? "frozen" : "frost";
         }
     }
 

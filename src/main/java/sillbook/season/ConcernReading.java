@@ -34,6 +34,7 @@ final class ConcernReading {
     /** In order of weight; none for a pot that is past bloom. */
     List<Concern> list() {
         if (pot.life().stage().isBefore(Stage.IN_BLOOM)) {
+            frost();
             inCold();
             schedule();
             pot.wish().flatMap(WishNow::judgement).ifPresent(this::wish);
@@ -52,10 +53,25 @@ final class ConcernReading {
             ready.shoot()
                     .filter(seen -> ready.verdict() == Verdict.TOO_WARM)
                     .ifPresent(seen -> found.add(tooWarm(ready, seen.value())));
-            place().filter(there -> ready.coldEnoughOn().isAfter(pot.today()))
-                    .ifPresent(there -> calendar(there, ready.coldEnoughOn()));
+            if (ready.coldEnoughOn().isAfter(pot.today())) {
+                heldBack(ready.coldEnoughOn()).ifPresent(found::add);
+                place().ifPresent(there -> calendar(there, ready.coldEnoughOn()));
+            }
             new FirstWeeks(journal, pot.life()).nearFreezing(pot.figures()).ifPresent(found::add);
         });
+    }
+
+    private Optional<Concern> heldBack(LocalDate enoughOn) {
+        PotLife life = pot.life();
+        return life.cold().count().isRead()
+                ? new HeldBack(journal, pot.pins().reading().stretches(life), pot.today()).find(enoughOn)
+                : Optional.empty();
+    }
+
+    private void frost() {
+        Frost.of(journal, pot.life(), pot.today())
+                .ifPresent(frost ->
+                        found.add(new Concern.Frozen(frost.place(), frost.lowest(), frost.on(), frost.lookOn())));
     }
 
     private Concern tooWarm(Readiness ready, Length shoot) {
@@ -69,7 +85,11 @@ final class ConcernReading {
     private void calendar(Place place, LocalDate coldEnoughOn) {
         ColdCalendar calendar = new ColdCalendar(place.coldDays());
         LocalDate cold = calendar.coldOnOrAfter(pot.today());
-        if (cold.isAfter(pot.today())) {
+        boolean isReadCold = pot.prospect()
+                .coldAhead()
+                .filter(ahead -> ahead.pace().isRead())
+                .isPresent();
+        if (cold.isAfter(pot.today()) && !isReadCold) {
             found.add(new Concern.NotCold(place.id(), cold));
         }
         calendar.warmAfter(cold)

@@ -67,7 +67,7 @@ record Course(PotLife life, Year year, ColdReading reading) {
 
     /** Days of cold before it was brought in, or so far, with those that a planting had dry. */
     int daysOfCold(Planting planting) {
-        int potted = ColdCount.of(reading.stretches(phases(Stage.COLD), life.potted()))
+        int potted = ColdCount.of(reading.stretches(phases(Stage.COLD), life.potted(), life.seen()))
                 .daysColdEnough();
         int dry = year.began().isPresent()
                 ? 0

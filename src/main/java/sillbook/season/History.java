@@ -215,7 +215,7 @@ final class History implements Happening.Cases<History> {
                 stay,
                 phases,
                 potted,
-                new ColdReading(journal, today).of(pot, phases, potted),
+                new ColdReading(journal, today).of(pot, phases, potted, seen),
                 seen,
                 bloom,
                 years,

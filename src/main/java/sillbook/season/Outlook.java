@@ -116,6 +116,7 @@ public final class Outlook {
                 pot.life(),
                 pot.figures(),
                 pot.coldNeed(),
+                pot.prospect().coldAhead(),
                 new AheadReading(pot).list(),
                 new SignReading(pot).list(),
                 pot.readiness(),

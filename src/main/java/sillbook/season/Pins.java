@@ -114,8 +114,29 @@ record Pins(PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdR
             return after.isEmpty() ? reading.today() : after.get(0).days().start();
         }
         LocalDate next = calendar().coldOnOrAfter(reading.today());
-        boolean isOver = next.isAfter(reading.today()) && hasItsWeeks();
-        return isOver ? calendar().coldEndedBefore(reading.today()) : next;
+        if (lately().filter(ColdPace::isCold).isPresent() || next.equals(reading.today())) {
+            return reading.today();
+        }
+        return hasItsWeeks() ? calendar().coldEndedBefore(reading.today()) : next;
+    }
+
+    /** How the place where it stands has lately been, if it was read; while the cold has not begun, that says nothing of it. */
+    private Optional<ColdPace> lately() {
+        Optional<LocalDate> began = life.cold().began();
+        return began.map(any -> reading.pace(life.stands().map(Stay::place), ColdReading.rooted(began, life.seen())))
+                .filter(ColdPace::isRead);
+    }
+
+    /** What is to come of its cold; of a pot that stands there and needs any. */
+    Optional<ColdAhead> coldAhead() {
+        if (life.stage() != Stage.COLD || !figures.needsCold()) {
+            return Optional.empty();
+        }
+        LocalDate countedTo = coldCountedTo();
+        ColdPace pace =
+                lately().filter(any -> countedTo.equals(reading.today())).orElse(ColdPace.CALENDAR);
+        return Optional.of(
+                new ColdAhead(countedTo, life.cold().count(), life.cold().reached(), pace));
     }
 
     private boolean hasItsWeeks() {

@@ -9,6 +9,7 @@ import java.util.Optional;
  * All that is true of one pot on a day.
  *
  * @param coldNeed the cold it needs; empty when nothing in it needs any
+ * @param coldAhead when it will have had its cold; of a pot that stands there and needs any
  * @param ahead the stages to come, in order
  * @param signs the signs to come before its flower and soon after it, as far as own pots taught when
  * @param readiness whether it may come in; of a pot in the cold that needs it
@@ -20,6 +21,7 @@ public record PotNow(
         PotLife life,
         PotFigures figures,
         Optional<ColdNeed> coldNeed,
+        Optional<ColdAhead> coldAhead,
         List<Ahead> ahead,
         List<SignAhead> signs,
         Optional<Readiness> readiness,

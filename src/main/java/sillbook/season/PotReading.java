@@ -58,6 +58,7 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
         return new Prospect(
                 shares,
                 pins.coldNeed(),
+                pins.coldAhead(),
                 facts,
                 next,
                 next.flatMap(milestone -> begins(pins, milestone, wish)),

@@ -25,6 +25,7 @@ import sillbook.reckon.dates.Window;
  *
  * @param shares the bulbs in the pot
  * @param coldNeed the cold these need; empty when none does
+ * @param coldAhead what is to come of the cold; of a pot that stands there
  * @param facts the days that are fixed; of a pot in the cold the day from which its cold, without a break, would be as
  *     long as it is
  * @param next the next stage to begin; empty when none is left
@@ -35,6 +36,7 @@ import sillbook.reckon.dates.Window;
 public record Prospect(
         List<Share> shares,
         Optional<ColdNeed> coldNeed,
+        Optional<ColdAhead> coldAhead,
         Facts facts,
         Optional<Milestone> next,
         Optional<Window> begins,
@@ -111,8 +113,7 @@ public record Prospect(
 
     /** When it may leave the cold. */
     private Optional<Window> comingIn() {
-        return facts.on(Milestone.COLD)
-                .flatMap(from -> coldNeed.map(ColdNeed::potted).map(Window.on(from)::plus));
+        return coldAhead.flatMap(cold -> coldNeed.map(ColdNeed::potted).map(cold::of));
     }
 
     private Window first(Milestone milestone) {

@@ -16,6 +16,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.SpanReading;
+import sillbook.model.Temperature;
 import sillbook.reckon.dates.DaySpan;
 
 /**
@@ -23,6 +24,8 @@ import sillbook.reckon.dates.DaySpan;
  * spans that overlap the one that began first holds for what both cover.
  */
 final class ReadDays {
+    static final ReadDays NONE = new ReadDays(Collections.emptyNavigableMap(), List.of(), LocalDate.MIN);
+
     private final NavigableMap<LocalDate, DayRead> sums;
     private final DaySpan counted;
     private final NavigableMap<LocalDate, Spanned> spans = new TreeMap<>();
@@ -46,10 +49,11 @@ final class ReadDays {
     record Spanned(DaySpan days, Band between) {}
 
     static ReadDays of(Journal journal, Id<Place> place, LocalDate today) {
+        NavigableMap<LocalDate, DayRead> sums = journal.daysRead().at(place);
         List<SpanReading> read = spans(journal, place)
                 .filter(reading -> !reading.to().likely().isAfter(today))
                 .toList();
-        return new ReadDays(journal.daysRead().at(place), read, today);
+        return sums.isEmpty() && read.isEmpty() ? NONE : new ReadDays(sums, read, today);
     }
 
     private static Stream<SpanReading> spans(Journal journal, Id<Place> place) {
@@ -75,6 +79,15 @@ final class ReadDays {
                 .filter(span -> span.days().contains(day) && !sums.containsKey(day));
     }
 
+    /** The lowest and highest of a day, or of the span it lies in. */
+    Optional<Band> between(LocalDate day) {
+        return sum(day).map(ReadDays::between).or(() -> span(day).map(Spanned::between));
+    }
+
+    static Band between(DayRead day) {
+        return new Band(new Temperature(day.lowest(), ""), new Temperature(day.highest(), ""));
+    }
+
     boolean isKnown(LocalDate day) {
         return sums.containsKey(day) || span(day).isPresent();
     }
@@ -89,6 +102,23 @@ final class ReadDays {
     /** The spans that were read on one of some days. */
     Stream<Spanned> spansReadIn(DaySpan days) {
         return spans.values().stream().filter(span -> days.contains(span.days().endExclusive()));
+    }
+
+    /** From the first to the last of some days of which anything is known; empty where nothing is. */
+    Optional<DaySpan> known(DaySpan days) {
+        return isEmpty()
+                ? Optional.empty()
+                : firstFrom(days.start())
+                        .filter(days::contains)
+                        .map(first -> DaySpan.ofInclusive(first, lastBefore(days.endExclusive())));
+    }
+
+    private LocalDate lastBefore(LocalDate day) {
+        LocalDate last = day.minusDays(1);
+        while (!isKnown(last)) {
+            last = last.minusDays(1);
+        }
+        return last;
     }
 
     /** The first day anything is known of, on that day or after. */

@@ -182,9 +182,9 @@ public sealed interface Why<R>
     /**
      * The last good day in the cold.
      *
-     * @param coldSince the day from which its cold, without a break, would be as long as it is
+     * @param cold what is to come of it
      */
-    record UseBy(LocalDate coldSince, DayCount potted, List<FigureInForce> figures, LocalDate result)
+    record UseBy(ColdAhead cold, DayCount potted, List<FigureInForce> figures, LocalDate result)
             implements Why<LocalDate> {
         public UseBy {
             figures = List.copyOf(figures);
@@ -197,7 +197,7 @@ public sealed interface Why<R>
 
         @Override
         public LocalDate recomputed() {
-            return coldSince.plusDays(potted.high());
+            return cold.reaches(potted.high());
         }
 
         @Override

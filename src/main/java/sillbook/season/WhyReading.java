@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -11,7 +10,6 @@ import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.model.JobKind;
-import sillbook.reckon.dates.Milestone;
 
 /** Gives each figure shown for a pot its reasons, in the order they are shown. */
 record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figures figures) {
@@ -39,11 +37,8 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figure
 
     private void cold(List<Why<?>> whys) {
         pot.coldNeed().ifPresent(need -> {
-            List<ColdStretch> stretches = pot.pins()
-                    .reading()
-                    .stretches(pot.life().phases(), pot.life().potted());
-            ColdTime cold = pot.life().cold();
-            whys.add(new Why.ColdSoFar(stretches, new ColdCount(cold.daysIn(), cold.daysColdEnough())));
+            List<ColdStretch> stretches = pot.pins().reading().stretches(pot.life());
+            whys.add(new Why.ColdSoFar(stretches, pot.life().cold().count()));
             whys.add(new Why.ColdNeeded(pot.prospect().shares(), figures(FigureName.COLD), need.potted()));
         });
     }
@@ -58,10 +53,11 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figure
     }
 
     private Optional<Why<?>> useBy() {
-        Optional<LocalDate> coldSince = pot.prospect().facts().on(Milestone.COLD);
         return pot.useBy()
-                .flatMap(day -> coldSince.flatMap(since -> pot.coldNeed()
-                        .map(need -> new Why.UseBy(since, need.potted(), figures(FigureName.COLD), day))));
+                .flatMap(day -> pot.prospect()
+                        .coldAhead()
+                        .flatMap(cold -> pot.coldNeed()
+                                .map(need -> new Why.UseBy(cold, need.potted(), figures(FigureName.COLD), day))));
     }
 
     private Optional<Why<?>> wish() {

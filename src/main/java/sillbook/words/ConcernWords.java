@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import sillbook.handbook.Origin;
 import sillbook.model.Journal;
 import sillbook.model.Place.Hazard;
 import sillbook.season.Concern;
@@ -61,6 +62,27 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
         String highest = Temperatures.say(concern.highest(), journal.settings().temperatures());
         return "The " + journal.places().get(concern.place()).name() + " did not pass " + highest
                 + " in its first 2 weeks: roots hardly grow so near freezing. Look for them before it comes in.";
+    }
+
+    /** {@code Held back: the cellar ran warm, 13 weeks in, about 11 cold enough; enough about Tue 26 Jan.} */
+    @Override
+    public String heldBack(Concern.HeldBack concern) {
+        return "Held back: the " + journal.places().get(concern.place()).name()
+                + (concern.ranWarm() ? " ran warm, " : " was too cold, ")
+                + PotWords.cold(concern.daysIn(), concern.daysColdEnough()) + "; enough about "
+                + Days.day(concern.enoughOn()) + ".";
+    }
+
+    /** {@code The porch froze to -4 C on Sun 10 Jan: keep it cold, do not warm it. Look for softness on Sun 24 Jan (?).} */
+    @Override
+    public String frozen(Concern.Frozen concern) {
+        String lowest = Temperatures.say(concern.lowest(), journal.settings().temperatures());
+        String place = "The " + journal.places().get(concern.place()).name();
+        String on = lowest + " on " + Days.day(concern.on());
+        return concern.lookOn()
+                .map(day -> place + " froze to " + on + ": keep it cold, do not warm it. Look for softness on "
+                        + Days.day(day) + " (" + OriginMarks.mark(Origin.ASSUMED) + ").")
+                .orElseGet(() -> place + " was down to " + on + ": a little frost does no harm yet; watch it.");
     }
 
     @Override

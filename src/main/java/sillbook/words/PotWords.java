@@ -30,13 +30,12 @@ public record PotWords(Journal journal, LocalDate today) {
 
     /**
      * {@code 16 weeks in, about 15 cold enough}: weeks by the calendar, whole or half; only {@code 16 weeks in} where all of
-     * them count. Without a full stop.
+     * them count, or nearly. Without a full stop.
      */
     public static String cold(int daysIn, int daysColdEnough) {
         String in = Weeks.sayDays(daysIn) + " in";
-        return daysIn == daysColdEnough
-                ? in
-                : in + ", about " + Weeks.number(Weeks.ofDays(daysColdEnough)) + " cold enough";
+        String enough = Weeks.number(Weeks.ofDays(daysColdEnough));
+        return enough.equals(Weeks.number(Weeks.ofDays(daysIn))) ? in : in + ", about " + enough + " cold enough";
     }
 
     /** The same of a pot; empty while it has had no cold, and where it needs none. */

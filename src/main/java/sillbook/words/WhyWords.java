@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import sillbook.model.Journal;
 import sillbook.model.Length;
 import sillbook.reckon.dates.DayCount;
 import sillbook.season.ColdCount;
-import sillbook.season.ColdStretch;
 import sillbook.season.Deadline;
 import sillbook.season.DryCold;
 import sillbook.season.Lever;
@@ -43,28 +41,13 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     @Override
     public Explanation coldSoFar(Why.ColdSoFar why) {
         ColdCount cold = why.result();
-        List<Line> sum = why.stretches().stream().map(this::stretch).toList();
+        ColdWhy words = new ColdWhy(journal);
         return page(
                 why,
                 PotWords.cold(cold.daysIn(), cold.daysColdEnough()),
-                "A day counts when the pot was potted and watered and stood in the cold, at a place that is cold on that "
-                        + "day. Seven days make a week.",
-                sum,
-                exactWeeks(cold.daysColdEnough()));
-    }
-
-    private Line stretch(ColdStretch stretch) {
-        LocalDate last = stretch.days().endExclusive().minusDays(1);
-        String place =
-                stretch.place().map(id -> journal.places().get(id).name()).orElse("a place nobody wrote");
-        return new Line(
-                Days.span(stretch.days().start(), last),
-                place + ", cold " + ColdDayWords.say(stretch.coldDays()) + ": " + counted(stretch),
-                days(stretch.daysColdEnough()));
-    }
-
-    private static String counted(ColdStretch stretch) {
-        return stretch.daysIn() == stretch.daysColdEnough() ? "all of it" : "of " + days(stretch.daysIn());
+                ColdWhy.rule(cold),
+                why.stretches().stream().flatMap(words::stretch).toList(),
+                ColdWhy.total(cold));
     }
 
     @Override
@@ -131,12 +114,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
                 why,
                 "use by " + Days.day(why.result()),
                 "The day on which the longest published cold is had. After it stems grow long and flop.",
-                List.of(
-                        new Line("cold since", "as if without a break", Days.day(why.coldSince())),
-                        new Line(
-                                "at most",
-                                "of cold in the pot",
-                                days(why.potted().high()))),
+                new ColdWhy(journal).ahead(why.cold(), "at most", why.potted().high()),
                 Days.full(why.result()));
     }
 
@@ -266,10 +244,6 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
 
     private static String weeks(int days) {
         return Weeks.sayDays(days);
-    }
-
-    private static String exactWeeks(int days) {
-        return days(days) + " by 7 is " + Decimal.sayFixed(Weeks.ofDays(days), 1) + " wk";
     }
 
     private static String range(DayCount days) {

@@ -198,6 +198,8 @@ class ConcernTest {
                 new Concern.NotCold(place, house.day("1 nov")),
                 new Concern.ColdEnds(place, house.day("1 dec"), 3),
                 new Concern.ColdToRoot(place, Temperature.ofCelsius(1)),
+                new Concern.HeldBack(place, true, 91, 77, house.day("1 feb")),
+                new Concern.Frozen(place, Temperature.ofCelsius(-4), house.day("1 dec"), Optional.empty()),
                 new Concern.PastUseBy(house.day("1 dec")),
                 new Concern.BesideHazard(place, Hazard.FRUIT),
                 new Concern.AssumedFigures(Kind.of("moonflower")));
@@ -210,6 +212,8 @@ class ConcernTest {
                         "not-cold",
                         "cold-ends",
                         "cold-to-root",
+                        "held-back",
+                        "frost",
                         "past-use-by",
                         "beside-hazard",
                         "assumed-figures");
@@ -242,6 +246,16 @@ class ConcernTest {
         @Override
         public String coldToRoot(Concern.ColdToRoot concern) {
             return "ColdToRoot";
+        }
+
+        @Override
+        public String heldBack(Concern.HeldBack concern) {
+            return "HeldBack";
+        }
+
+        @Override
+        public String frozen(Concern.Frozen concern) {
+            return "Frozen";
         }
 
         @Override

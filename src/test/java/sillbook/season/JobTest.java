@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static sillbook.season.Winter.winter;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import sillbook.model.JobKind;
@@ -75,8 +74,8 @@ class JobTest {
 
     @Test
     void coldDaysAreAPartOfTheDaysInTheCold() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new ColdTime(Optional.empty(), 3, 4, Optional.empty()));
-        assertThatIllegalArgumentException().isThrownBy(() -> new ColdTime(Optional.empty(), 3, -1, Optional.empty()));
+        assertThatIllegalArgumentException().isThrownBy(() -> ColdCount.assumed(3, 4));
+        assertThatIllegalArgumentException().isThrownBy(() -> ColdCount.assumed(3, -1));
     }
 
     @Test

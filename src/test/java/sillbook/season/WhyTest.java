@@ -87,7 +87,7 @@ class WhyTest {
         Why.ColdSoFar why = why("11 nov", Why.ColdSoFar.class);
         assertThat(why.stretches()).extracting(ColdStretch::daysIn).containsExactly(31, 10);
         assertThat(why.stretches()).extracting(ColdStretch::daysColdEnough).containsExactly(17, 10);
-        assertThat(why.result()).isEqualTo(new ColdCount(41, 27));
+        assertThat(why.result()).isEqualTo(ColdCount.assumed(41, 27));
         assertThat(why.recomputed()).isEqualTo(why.result());
     }
 
@@ -110,7 +110,7 @@ class WhyTest {
     void theOthersAreWorkedOutFromThese() {
         assertThat(why("15 jan", Why.MayComeIn.class).coldEnoughOn()).isEqualTo(house.day("14 jan"));
         assertThat(why("15 jan", Why.MayComeIn.class).result()).isEqualTo(Verdict.MAY_COME_IN);
-        assertThat(why("15 jan", Why.UseBy.class).coldSince()).isEqualTo(house.day("15 oct"));
+        assertThat(why("15 jan", Why.UseBy.class).cold().reaches(0)).isEqualTo(house.day("15 oct"));
         assertThat(why("15 jan", Why.UseBy.class).result()).isEqualTo(house.day("28 jan"));
         assertThat(why("15 jan", Why.NeededForWish.class).result()).isEqualTo(house.day("11 jan"));
         assertThat(why("15 jan", Why.NeededForWish.class).milestone()).isEqualTo(Milestone.COOL_ROOM);
@@ -144,10 +144,7 @@ class WhyTest {
     void aWrongResultIsFound() {
         Why.UseBy right = why("15 jan", Why.UseBy.class);
         Why.UseBy wrong = new Why.UseBy(
-                right.coldSince(),
-                right.potted(),
-                right.figures(),
-                right.result().plusDays(1));
+                right.cold(), right.potted(), right.figures(), right.result().plusDays(1));
         assertThat(wrong.recomputed()).isNotEqualTo(wrong.result());
     }
 

@@ -127,6 +127,27 @@ class ConcernWordsTest {
                         "The trench did not pass 1 C in its first 2 weeks: roots hardly grow so near freezing. "
                                 + "Look for them before it comes in."),
                 arguments(
+                        new Concern.HeldBack(place("cellar"), true, 91, 77, LocalDate.of(2027, 1, 26)),
+                        "Held back: the cellar ran warm, 13 weeks in, about 11 cold enough; enough about Tue 26 Jan."),
+                arguments(
+                        new Concern.HeldBack(place("trench"), false, 91, 77, LocalDate.of(2027, 1, 26)),
+                        "Held back: the trench was too cold, 13 weeks in, about 11 cold enough; enough about Tue 26 Jan."),
+                arguments(
+                        new Concern.Frozen(
+                                place("trench"),
+                                Temperature.ofCelsius(-4),
+                                LocalDate.of(2027, 1, 10),
+                                Optional.of(LocalDate.of(2027, 1, 24))),
+                        "The trench froze to -4 C on Sun 10 Jan: keep it cold, do not warm it. Look for softness on Sun 24 Jan"
+                                + " (?)."),
+                arguments(
+                        new Concern.Frozen(
+                                place("trench"),
+                                Temperature.ofCelsius(-1),
+                                LocalDate.of(2027, 1, 10),
+                                Optional.empty()),
+                        "The trench was down to -1 C on Sun 10 Jan: a little frost does no harm yet; watch it."),
+                arguments(
                         new Concern.PastUseBy(LocalDate.of(2027, 1, 11)),
                         "Past its use-by day, Mon 11 Jan: stems grow long and weak."),
                 arguments(

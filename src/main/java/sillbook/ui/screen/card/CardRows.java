@@ -14,7 +14,7 @@ import sillbook.model.Kind;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
-import sillbook.season.ColdRead;
+import sillbook.season.ColdCount;
 import sillbook.season.PotNow;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.State;
@@ -25,7 +25,7 @@ import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
-import sillbook.words.ColdReadWords;
+import sillbook.words.ColdSaid;
 import sillbook.words.KeepingWords;
 import sillbook.words.LearntWords;
 import sillbook.words.OriginMarks;
@@ -130,8 +130,9 @@ final class CardRows {
                 .orElse("");
         PotWords.cold(now).ifPresent(had -> {
             labelled("Cold", had + needs + ".");
-            ColdRead.of(journal, now.life(), state.shown().today())
-                    .ifPresent(read -> labelled("", "By thermometer: " + ColdReadWords.say(read) + "."));
+            Optional.of(now.life().cold().count())
+                    .filter(ColdCount::isRead)
+                    .ifPresent(read -> labelled("", "By thermometer: " + ColdSaid.say(read) + "."));
         });
     }
 

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sillbook.model.DayRead;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+import sillbook.model.Temperature;
+import sillbook.reckon.dates.DaySpan;
+
+/**
+ * Frost that was read at a place in the last weeks. It is noted below 0 C and acted on from -2 C (28 F) down, when pots should be moved (an
+ * extension column of Louisiana); that softness shows after two weeks is assumed.
+ *
+ * @param on the last day of it
+ * @param lowest of all its days
+ */
+record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
+    private static final int ACTED_ON_AT = -2000;
+
+    /** Softness shows after so many days (assumed). */
+    private static final int LOOK_AFTER_DAYS = 14;
+
+    /** A little frost is past and forgotten after so many days; a hard one when it was looked after for so long again. */
+    private static final int NOTED_DAYS = 7;
+
+    private static final int ACTED_ON_DAYS = 2 * LOOK_AFTER_DAYS;
+
+    /** The frost at a place within some days: a hard one, else the last slight one. */
+    static Optional<Frost> at(Journal journal, Id<Place> place, DaySpan within, LocalDate today) {
+        List<Frost> days = days(journal, place, within, today).toList();
+        return last(days.stream().filter(Frost::isHard))
+                .or(() -> last(days.stream().filter(day -> day.on.isAfter(today.minusDays(NOTED_DAYS)))));
+    }
+
+    private static Stream<Frost> days(Journal journal, Id<Place> place, DaySpan within, LocalDate today) {
+        DaySpan lately = DaySpan.of(today.minusDays(ACTED_ON_DAYS), today.plusDays(1));
+        return lately.intersection(within).stream().flatMap(days -> {
+            ReadDays read = ReadDays.of(journal, place, today);
+            Stream<Frost> logged =
+                    read.sums(days).values().stream().map(day -> new Frost(place, day.day(), lowest(day)));
+            Stream<Frost> spanned = read.spansReadIn(days)
+                    .map(span -> new Frost(
+                            place, span.days().endExclusive(), span.between().low()));
+            return Stream.concat(logged, spanned).filter(day -> day.lowest.milli() < 0);
+        });
+    }
+
+    private static Temperature lowest(DayRead day) {
+        return new Temperature(day.lowest(), "");
+    }
+
+    private static Optional<Frost> last(Stream<Frost> days) {
+        return days.reduce((one, other) -> new Frost(
+                one.place,
+                one.on.isAfter(other.on) ? one.on : other.on,
+                Stream.of(one.lowest, other.lowest)
+                        .min(Comparator.comparing(Temperature::milli))
+                        .orElseThrow()));
+    }
+
+    boolean isHard() {
+        return lowest.milli() <= ACTED_ON_AT;
+    }
+
+    /** The day to look for softness; empty where the frost was slight. */
+    Optional<LocalDate> lookOn() {
+        return Optional.of(on.plusDays(LOOK_AFTER_DAYS)).filter(day -> isHard());
+    }
+
+    /** What a pot stood through and nobody has looked after since: before it flowers. */
+    static Optional<Frost> of(Journal journal, PotLife life, LocalDate today) {
+        return life.phases().stream()
+                .flatMap(phase ->
+                        phase.place().stream().flatMap(place -> at(journal, place, phase.days(), today).stream()))
+                .filter(frost -> !isLookedAfter(frost, life))
+                .max(Comparator.comparing(Frost::isHard).thenComparing(Frost::on));
+    }
+
+    private static boolean isLookedAfter(Frost frost, PotLife life) {
+        return frost.lookOn()
+                .filter(day -> life.seen()
+                        .lastLook()
+                        .filter(look -> !look.likely().isBefore(day))
+                        .isPresent())
+                .isPresent();
+    }
+}

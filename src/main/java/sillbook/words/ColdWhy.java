@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.util.List;
+import java.util.stream.Stream;
+import sillbook.handbook.Origin;
+import sillbook.model.Journal;
+import sillbook.season.ColdAhead;
+import sillbook.season.ColdCount;
+import sillbook.season.ColdPart;
+import sillbook.season.ColdStretch;
+import sillbook.words.Explanation.Line;
+
+/** The sum behind the cold of a pot, line by line. What an hour at a temperature is worth is a judgement of ours, and marked. */
+record ColdWhy(Journal journal) {
+    private static final String OURS = OriginMarks.mark(Origin.ASSUMED);
+    private static final int PERCENT = 100;
+
+    private static final String BY_CALENDAR =
+            "A day counts when the pot was potted and watered and stood in the cold, at a place that is cold on that day. Seven days "
+                    + "make a week.";
+
+    private static final String BY_THERMOMETER =
+            "A day counts by what thermometers saw of it: whole from 2 to 9 C, in part up to 13 C, where it works more slowly, and "
+                    + "from 0 to 2 C in part until it is rooted, then whole (" + OURS
+                    + "). Of a lowest and a highest the middle between them "
+                    + "speaks. Warm spells are never taken off. A day that was not read counts when its place is cold on it.";
+
+    static String rule(ColdCount cold) {
+        return cold.isRead() ? BY_THERMOMETER : BY_CALENDAR;
+    }
+
+    static String total(ColdCount cold) {
+        String bounds = cold.isRead() ? ", " + inDays(cold.least()) + " to " + inDays(cold.most()) : "";
+        double whole = cold.isRead() ? cold.likely() : cold.daysColdEnough();
+        return (cold.isRead() ? OURS + inDays(whole) + " days" : days(cold.daysColdEnough())) + bounds + " by 7 is "
+                + Decimal.sayFixed(Weeks.ofDays(whole), 1) + " wk";
+    }
+
+    /** By the calendar one line; else one for each way in which its days are known. */
+    Stream<Line> stretch(ColdStretch stretch) {
+        return stretch.isRead()
+                ? stretch.parts().stream().map(part -> line(stretch, part))
+                : Stream.of(new Line(
+                        span(stretch),
+                        place(stretch) + cold(stretch) + counted(stretch),
+                        days(stretch.daysColdEnough())));
+    }
+
+    private static String span(ColdStretch stretch) {
+        return Days.span(stretch.days().start(), stretch.days().endExclusive().minusDays(1));
+    }
+
+    private String place(ColdStretch stretch) {
+        return stretch.place().map(id -> journal.places().get(id).name()).orElse("a place nobody wrote");
+    }
+
+    private static String cold(ColdStretch stretch) {
+        return ", cold " + ColdDayWords.say(stretch.coldDays()) + ": ";
+    }
+
+    private static String counted(ColdStretch stretch) {
+        return stretch.daysIn() == stretch.daysColdEnough() ? "all of it" : "of " + days(stretch.daysIn());
+    }
+
+    private Line line(ColdStretch stretch, ColdPart part) {
+        return new Line(span(stretch), place(stretch) + ": " + known(stretch, part), value(part));
+    }
+
+    private static String known(ColdStretch stretch, ColdPart part) {
+        String of = inDays(part.days()) + (inDays(part.days()).equals("1") ? " day " : " days ");
+        return of
+                + switch (part.basis()) {
+                    case READ -> "read";
+                    case BETWEEN -> "known by lowest and highest";
+                    case ASSUMED -> "not read, cold " + ColdDayWords.say(stretch.coldDays()) + " (assumed)";
+                    case UNACCOUNTED -> "not accounted for, between readings (assumed)";
+                };
+    }
+
+    private static String value(ColdPart part) {
+        String likely = inDays(part.likely());
+        boolean isBounded = !inDays(part.least()).equals(inDays(part.most()));
+        return OURS + likely + (isBounded ? " (" + inDays(part.least()) + "-" + inDays(part.most()) + ")" : "");
+    }
+
+    /** How many more days a pot waits for so many days of cold. */
+    List<Line> ahead(ColdAhead cold, String how, int days) {
+        Line need = new Line(how, "of cold in the pot", days(days));
+        if (!cold.isRead()) {
+            return List.of(new Line("cold since", "as if without a break", Days.day(cold.reaches(0))), need);
+        }
+        Line had = new Line(
+                "had",
+                "up to " + Days.day(cold.countedTo()),
+                OURS + inDays(cold.had().likely()) + " days");
+        String lately = cold.pace().isRead() ? "as lately read there" : "by the calendar";
+        Line worth = new Line(
+                "a day", "there counts, " + lately, OURS + percent(cold.pace().likely()));
+        return List.of(had, worth, need);
+    }
+
+    private static String percent(double share) {
+        return Math.round(share * PERCENT) + " %";
+    }
+
+    private static String inDays(double days) {
+        return Decimal.say(days, 1);
+    }
+
+    private static String days(long days) {
+        return Counts.of(days, "day");
+    }
+}
