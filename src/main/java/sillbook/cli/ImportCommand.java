@@ -22,31 +22,42 @@ import sillbook.words.list.ListSort;
 import sillbook.words.list.ListedRow;
 import sillbook.words.list.Table;
 
-/** Imports a list of bulbs, as one step. */
+/** Imports a list of bulbs, or the file of a thermometer, as one step. */
 @Command(
         name = "import",
         description = {
             "Import a list of varieties or purchases from a CSV file, its columns named in the first row; - reads"
                     + " the standard input.",
             "Every row is said back: new, same, changed or wrong. The whole list is one step, which undo takes back;"
-                    + " while a row is wrong, nothing is imported."
+                    + " while a row is wrong, nothing is imported.",
+            "With --place it is the file of a thermometer that lies there. What it was understood as is said first;"
+                    + " --dates, --column and the like say it better."
         })
 final class ImportCommand implements Callable<Integer> {
     private final Books books;
     private final Printer printer;
     private final InputStream in;
 
-    @Parameters(paramLabel = "FILE", description = "A file of separated values in UTF-8: commas, semicolons or tabs.")
+    @Parameters(
+            paramLabel = "FILE",
+            description =
+                    "A list: separated values in UTF-8. A thermometer's file: any that has an instant and a temperature in a line.")
     private String file = "";
 
     @Option(
             names = "--as",
             paramLabel = "SORT",
-            description = "What each row is, always wanted: varieties or purchases.")
+            description = "What each row of a list is, always wanted: varieties or purchases.")
     private Optional<String> sort = Optional.empty();
 
-    @Option(names = "--dry-run", description = "Only say what each row would come to; keep nothing.")
+    @Option(names = "--dry-run", description = "Only say what it would come to; keep nothing.")
     private boolean dryRun;
+
+    @Option(names = "--place", paramLabel = "NAME", description = "Where the thermometer lies whose file it is.")
+    private Optional<String> place = Optional.empty();
+
+    @Mixin
+    private final LoggerOptions logger = new LoggerOptions();
 
     @Mixin
     private final JsonOption json = new JsonOption();
@@ -59,6 +70,12 @@ final class ImportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (place.isPresent()) {
+            return thermometer(place.get());
+        }
+        if (logger.areGiven()) {
+            throw new Misused("That is said of a thermometer's file. Name where it lies with --place.");
+        }
         ListSort of = sort();
         Table table = told(given().heard());
         ListReading tried = told(read(table, of, books.rehearsal()));
@@ -66,6 +83,16 @@ final class ImportCommand implements Callable<Integer> {
             return say(tried, Optional.empty());
         }
         return books.withNew(book -> importInto(table, of, book));
+    }
+
+    private int thermometer(String lyingAt) {
+        if (sort.isPresent()) {
+            throw new Misused("--as is said of a list, --place of a thermometer's file. Leave one out.");
+        }
+        if (!dryRun) {
+            throw new Misused("A thermometer's file is only looked at so far. Add --dry-run.");
+        }
+        return new LoggerImport(books, printer, file, in, logger, json.isGiven()).tryOut(lyingAt);
     }
 
     private ListSort sort() {

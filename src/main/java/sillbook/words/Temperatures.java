@@ -89,7 +89,12 @@ public final class Temperatures {
 
     /** The figure alone, to the tenth of a degree. */
     public static String number(Temperature temperature, TemperatureUnit unit) {
-        return Decimal.say(degrees(temperature.celsius(), unit), 1);
+        return number(temperature.celsius(), unit);
+    }
+
+    /** The same of what a broken thermometer says, which can be colder than can be. */
+    public static String number(double celsius, TemperatureUnit unit) {
+        return Decimal.say(degrees(celsius, unit), 1);
     }
 
     /** Degrees of whichever unit, to the tenth. */

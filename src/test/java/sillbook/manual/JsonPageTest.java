@@ -62,6 +62,8 @@ class JsonPageTest {
             "write --dry-run 'T4 moist'",
             "import docs/how-to/lists/purchases.csv --as purchases --dry-run",
             "import docs/how-to/lists/mistakes.csv --as varieties --dry-run",
+            "import docs/how-to/lists/cellar-box.csv --place cellar --dry-run",
+            "import docs/how-to/lists/cellar-box.csv --place cellar --dates dmy --dry-run",
             "verify",
             "reckon dates --kind tulip --potted 2026-10-01 --bloom 2027-01-05",
             "reckon cold docs/how-to/lists/cellar-readings.csv",
@@ -167,7 +169,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(23)
+                .hasSize(24)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

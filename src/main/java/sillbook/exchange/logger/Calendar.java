@@ -17,15 +17,14 @@ final class Calendar {
     private Calendar() {}
 
     /** Days since 1970-01-01, or {@link #NONE} where the numbers are no date in that order. */
-    static long day(Moment moment, DateOrder order) {
-        if (moment.isSelfEvident()) {
-            return day(moment.first(), moment.second(), moment.third());
+    static long day(DateNumbers date, DateOrder order) {
+        if (date.isSelfEvident()) {
+            return day(date.first(), date.second(), date.third());
         }
         return switch (order) {
-            case DAY_MONTH_YEAR -> day(year(moment.third()), moment.second(), moment.first());
-            case MONTH_DAY_YEAR -> day(year(moment.third()), moment.first(), moment.second());
-            case YEAR_MONTH_DAY ->
-                moment.third() > 99 ? NONE : day(year(moment.first()), moment.second(), moment.third());
+            case DAY_MONTH_YEAR -> day(year(date.third()), date.second(), date.first());
+            case MONTH_DAY_YEAR -> day(year(date.third()), date.first(), date.second());
+            case YEAR_MONTH_DAY -> date.third() > 99 ? NONE : day(year(date.first()), date.second(), date.third());
         };
     }
 

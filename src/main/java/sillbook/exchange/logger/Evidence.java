@@ -43,7 +43,7 @@ final class Evidence {
      */
     void date(Moment moment, Supplier<Proof> written) {
         long before = day;
-        day = Calendar.day(moment, order);
+        day = Calendar.day(moment.date(), order);
         if (day != Calendar.NONE && before != Calendar.NONE && Math.abs(day - before) <= CLOSE_DAYS) {
             closeSteps++;
             lastClose = closeSteps <= ENOUGH_STEPS ? Optional.of(written.get()) : lastClose;

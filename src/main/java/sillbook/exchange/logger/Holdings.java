@@ -121,6 +121,12 @@ record Holdings(Titled titled, Joined joined) {
                 .findFirst();
     }
 
+    /** The column in which this name stands. */
+    OptionalInt naming(String device) {
+        return others().filter(column -> data().distinct(column).contains(device))
+                .findFirst();
+    }
+
     private boolean isDeviceNamed(int cell) {
         return Heading.isDevice(name(cell)) && !hasDecimals(cell);
     }

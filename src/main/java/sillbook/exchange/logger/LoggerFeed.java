@@ -95,11 +95,13 @@ public final class LoggerFeed implements Feed, AutoCloseable {
     }
 
     private boolean findDay(Moment moment) {
-        if (moment.first() != first || moment.second() != second || moment.third() != third) {
-            first = moment.first();
-            second = moment.second();
-            third = moment.third();
-            day = Calendar.day(moment, order);
+        if (moment.date().first() != first
+                || moment.date().second() != second
+                || moment.date().third() != third) {
+            first = moment.date().first();
+            second = moment.date().second();
+            third = moment.date().third();
+            day = Calendar.day(moment.date(), order);
         }
         return day != Calendar.NONE;
     }

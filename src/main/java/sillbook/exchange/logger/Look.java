@@ -102,9 +102,14 @@ record Look(
         if (wrong.isPresent()) {
             return Heard.not("no column " + wrong.get(), "It has no column " + wrong.get() + ", only " + columns + ".");
         }
-        return look.temperatures().isEmpty() && look.told().column().isEmpty()
-                ? Heard.not("no temperature", "None of its columns holds temperatures.")
-                : Heard.as(look);
+        if (look.temperatures().isEmpty() && look.told().column().isEmpty()) {
+            return Heard.not("no temperature", "None of its columns holds temperatures.");
+        }
+        Optional<String> nobody =
+                look.told().device().filter(name -> look.device().isEmpty());
+        return nobody.<Heard<Look>>map(
+                        name -> Heard.not("no such device", "No column of it names a device '" + name + "'."))
+                .orElseGet(() -> Heard.as(look));
     }
 
     /** The column that is read, counted from 0; empty while it is open which. */
@@ -145,7 +150,7 @@ record Look(
 
     /** The column that tells devices apart, which cannot be the one that is read. */
     private OptionalInt device() {
-        OptionalInt found = holdings.device();
+        OptionalInt found = told.device().map(holdings::naming).orElseGet(holdings::device);
         return found.isPresent() && found.getAsInt() == joined.cell(temperatureOrFirst()) ? OptionalInt.empty() : found;
     }
 

@@ -100,18 +100,20 @@ final class Survey {
     private void noteDate(Moment moment, int line) {
         Supplier<Proof> written =
                 () -> new Proof(line, dateText(), Optional.of(dateBefore).filter(text -> !text.isEmpty()));
-        boolean isSame = moment.first() == first && moment.second() == second && moment.third() == third;
+        boolean isSame = moment.date().first() == first
+                && moment.date().second() == second
+                && moment.date().third() == third;
         if (isSame) {
             noteStep(moment.secondOfDay() - secondOfDay);
         } else {
-            first = moment.first();
-            second = moment.second();
-            third = moment.third();
+            first = moment.date().first();
+            second = moment.date().second();
+            third = moment.date().third();
             evidence.forEach(order -> order.date(moment, written));
             dateBefore = evidence.stream().allMatch(Evidence::isSteady) ? "" : dateText();
         }
         secondOfDay = moment.secondOfDay();
-        doubtful += moment.isSelfEvident() ? 0 : 1;
+        doubtful += moment.date().isSelfEvident() ? 0 : 1;
         for (Evidence order : evidence) {
             order.line(moment, written);
         }

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.exchange;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Place;
+import sillbook.words.Provisos;
+import sillbook.words.Temperatures;
+import sillbook.words.logger.Counted;
+import sillbook.words.logger.Counted.Span;
+import sillbook.words.logger.Counted.Strange;
+import sillbook.words.logger.Understood;
+import sillbook.words.logger.Understood.Column;
+import sillbook.words.logger.Understood.Found;
+import sillbook.words.logger.Understood.Proof;
+import sillbook.words.logger.UnderstoodWords;
+
+/** What {@code sillbook import} answers of a thermometer's file, as JSON. */
+public final class LoggerJson {
+    private static final double MILLI = 1000;
+
+    private LoggerJson() {}
+
+    /** Of a file that leaves something open, so that nothing of it could be counted. */
+    public static String asking(Place place, Understood understood) {
+        return write(place, understood, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Of one that is clear.
+     *
+     * @param step the name of the step it made; empty where nothing is kept
+     */
+    public static String counted(Place place, Understood understood, Counted counted, Optional<String> step) {
+        return write(place, understood, Optional.of(counted), step);
+    }
+
+    private static String write(Place place, Understood understood, Optional<Counted> counted, Optional<String> step) {
+        Fields fields = new Fields()
+                .text("of", "readings")
+                .text("place", place.name())
+                .flag("kept", step.isPresent())
+                .text("step", step)
+                .list(
+                        "asks",
+                        understood.questions(),
+                        question -> new Fields()
+                                .code("question", question)
+                                .text("says", new UnderstoodWords(understood).asks(question)))
+                .object("file", file(understood))
+                .object("counts", counted, LoggerJson::counts)
+                .list("strange", counted.map(Counted::strange).orElse(List.of()), LoggerJson::strange);
+        return Answer.write(fields, new Provisos(List.of(), new UnderstoodWords(understood).assumed()));
+    }
+
+    private static Fields file(Understood understood) {
+        return new Fields()
+                .code("code", understood.code())
+                .number("linesBefore", understood.linesBefore())
+                .flag("heading", understood.hasHeading())
+                .code("separator", understood.separator().value())
+                .code("decimalSign", understood.decimalSign().value())
+                .code("instants", understood.when().form())
+                .text("dates", understood.dates().order().map(Found::value).map(Fields::code))
+                .whole("proof", understood.dates().proof().map(Proof::line))
+                .text("zone", understood.clock().zone().value().getId())
+                .flag("zoneInLines", understood.clock().rowsNameZone())
+                .whole("column", understood.temperature().map(Column::number))
+                .numbers(
+                        "columns",
+                        understood.temperatures().stream().map(Column::number).toList())
+                .text("unit", Temperatures.unit(understood.unit().value()))
+                .flag("unitInLines", understood.rowsNameUnit())
+                .texts("devices", understood.devices())
+                .text("device", understood.device());
+    }
+
+    private static Fields counts(Counted counted) {
+        return new Fields()
+                .number("readings", counted.readings())
+                .number("withoutValue", counted.withoutValue())
+                .number("others", counted.others())
+                .number("suspicious", counted.suspicious())
+                .number("unreadable", counted.unreadable())
+                .text("first", counted.span().map(Span::first).map(Instant::toString))
+                .text("last", counted.span().map(Span::last).map(Instant::toString));
+    }
+
+    private static Fields strange(Strange strange) {
+        return new Fields()
+                .number("line", strange.line())
+                .text("written", strange.written())
+                .decimal("celsius", strange.milli().map(milli -> milli / MILLI));
+    }
+}
