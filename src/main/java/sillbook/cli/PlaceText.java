@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.season.Job;
+import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceNow;
 import sillbook.season.WaitingBulbs;
+import sillbook.words.ClimateWords;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
 import sillbook.words.Days;
@@ -15,11 +19,23 @@ import sillbook.words.PotNames;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 
-/** Places as plain lines. */
-record PlaceText(Journal journal) {
+/**
+ * Places as plain lines.
+ *
+ * @param now the moment since which it is said how long ago something was read
+ */
+record PlaceText(Journal journal, Instant now) {
+    private static final String INDENT = "  ";
+
+    /** What stands there; and where it was ever read, indented, how warm it has been. */
+    Stream<String> lines(PlaceNow now, PlaceClimate climate) {
+        List<String> warmth = new ClimateWords(journal.settings(), this.now).all(climate);
+        String said = String.join("; ", warmth);
+        return climate.isRead() ? Stream.of(line(now), INDENT + said) : Stream.of(line(now) + "; " + said);
+    }
 
     /** {@code cellar: cold, 2 to 9 C; 12 of 20 pots, 10 in two weeks; next round Sat 16 Jan; H5-H22}. */
-    String line(PlaceNow now) {
+    private String line(PlaceNow now) {
         List<String> facts = new ArrayList<>();
         facts.add(serves(now.place()));
         facts.add(fullness(now));

@@ -2,12 +2,20 @@
 package sillbook.exchange;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import sillbook.model.Band;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Place.ColdDays;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Job;
+import sillbook.season.Outlook;
+import sillbook.season.PlaceClimate;
+import sillbook.season.PlaceClimate.Drift;
+import sillbook.season.PlaceClimate.Side;
+import sillbook.season.PlaceClimate.SoFar;
+import sillbook.season.PlaceClimate.Strayed;
 import sillbook.season.PlaceNow;
 import sillbook.words.Provisos;
 import sillbook.words.Terms;
@@ -17,9 +25,45 @@ public final class PlacesJson {
     private PlacesJson() {}
 
     /** The document of {@code sillbook places --json}. */
-    public static String write(Journal journal, List<PlaceNow> places, Provisos provisos) {
+    public static String write(Journal journal, Outlook outlook, Provisos provisos) {
         Named named = new Named(journal);
-        return Answer.write(new Fields().list("places", places, now -> place(named, now)), provisos);
+        Fields all = new Fields()
+                .list(
+                        "places",
+                        outlook.places(),
+                        now -> warmth(
+                                place(named, now),
+                                PlaceClimate.of(journal, now.place().id(), outlook.day())));
+        return Answer.write(all, provisos);
+    }
+
+    private static Fields warmth(Fields fields, PlaceClimate climate) {
+        Optional<SoFar> season = climate.season();
+        Optional<Strayed> out = climate.strayed();
+        return fields.object("bandC", climate.band(), PlacesJson::band)
+                .decimal("latestC", climate.now().map(last -> last.temperature().celsius()))
+                .text("latestAt", climate.now().map(last -> last.at().toString()))
+                .day("lastReadOn", climate.lastDay())
+                .object("weekC", climate.week(), PlacesJson::band)
+                .text("outOfBand", out.map(Strayed::side).map(PlacesJson::side))
+                .day("outSince", out.map(Strayed::since))
+                .decimal("outHours", out.map(Strayed::hours))
+                .decimal("changeCPerDay", climate.drift().map(Drift::perDay))
+                .day("outOn", climate.drift().map(Drift::on))
+                .day("readSince", season.map(SoFar::since))
+                .decimal("readShare", season.map(SoFar::share))
+                .whole("daysOver", season.map(SoFar::daysOver))
+                .whole("daysUnder", season.map(SoFar::daysUnder))
+                .whole("daysFreezing", season.map(SoFar::daysUnderZero))
+                .list("gaps", season.map(SoFar::gaps).orElse(List.of()), PlacesJson::gap);
+    }
+
+    private static String side(Side side) {
+        return side.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Fields gap(DaySpan gap) {
+        return new Fields().day("from", gap.start()).day("untilExclusive", gap.endExclusive());
     }
 
     private static Fields place(Named named, PlaceNow now) {

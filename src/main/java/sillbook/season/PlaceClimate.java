@@ -17,7 +17,7 @@ import sillbook.reckon.dates.DaySpan;
  *
  * @param band the temperatures it should have: what it usually has, by the grower; else, where it serves the cold, what counts whole
  * @param now the newest reading; empty where only lowest and highest were read
- * @param lastDay the last day anything is known of
+ * @param lastDay the last day of which some hours are known; a lone reading tells of none
  * @param week the lowest and highest of the seven days up to this one, and of spans read in them
  * @param strayed where it is out of its band, as last known
  * @param drift where it is in its band and on its way out
@@ -73,7 +73,7 @@ public record PlaceClimate(
 
     /** Whether anything was ever read there. */
     public boolean isRead() {
-        return lastDay.isPresent();
+        return lastDay.isPresent() || now.isPresent();
     }
 
     public static PlaceClimate of(Journal journal, Id<Place> place, LocalDate today) {

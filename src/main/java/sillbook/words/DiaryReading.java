@@ -3,11 +3,9 @@ package sillbook.words;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sillbook.model.Day;
 import sillbook.model.Event;
@@ -111,24 +109,18 @@ final class DiaryReading {
     }
 
     DiaryEntry of(SpanReading span) {
-        String between = Temperatures.fromTo(span.between(), journal.settings().temperatures());
-        String says = names.place(span.place()) + ": " + between + " since "
-                + Days.date(span.from().likely()) + " (reading)";
+        String says = names.place(span.place()) + ": " + readings().say(span) + " (reading)";
         return new DiaryEntry(span.to(), Optional.empty(), List.of(), says, " " + season(span.to()), List.of(span));
     }
 
     DiaryEntry of(SpotReading spot) {
-        ZonedDateTime at = spot.at().atZone(journal.settings().zone());
-        Day day = Day.on(at.toLocalDate());
-        String read = Temperatures.say(spot.temperature(), journal.settings().temperatures());
-        String says = String.format(
-                Locale.ROOT,
-                "%s: %s at %d:%02d (reading)",
-                names.place(spot.place()),
-                read,
-                at.getHour(),
-                at.getMinute());
+        Day day = Day.on(readings().day(spot));
+        String says = names.place(spot.place()) + ": " + readings().say(spot) + " (reading)";
         return new DiaryEntry(day, Optional.empty(), List.of(), says, " " + season(day), List.of(spot));
+    }
+
+    private ReadingWords readings() {
+        return new ReadingWords(journal.settings());
     }
 
     /** Empty where it was never tried in ice water, which is all that happens to one. */

@@ -9,20 +9,27 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.TreeMap;
+import sillbook.model.Day;
 import sillbook.model.DayRead;
 import sillbook.model.DaysRead;
+import sillbook.model.Edit;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.LastRead;
 import sillbook.model.Place;
 import sillbook.model.Temperature;
+import sillbook.model.Thermometer;
+import sillbook.model.Thermometer.IceTest;
 
 /** Invented thermometers at places of an invented winter: their days' sums, as the store would give them. */
 public final class ReadWinter {
     private final Journal journal;
     private final List<DayRead> days = new ArrayList<>();
     private final List<LastRead> last = new ArrayList<>();
+
+    private final List<Edit> thermometers = new ArrayList<>();
 
     private ReadWinter(Journal journal) {
         this.journal = journal;
@@ -124,6 +131,14 @@ public final class ReadWinter {
         return this;
     }
 
+    /** A thermometer, and what it read in ice water on 3 October. */
+    public ReadWinter thermometer(String place, String lies, double ice) {
+        IceTest test = new IceTest(Temperature.ofCelsius(ice), Day.on(LocalDate.of(2026, 10, 3)));
+        thermometers.add(
+                new Edit.Put(new Thermometer(new Id<>(98, thermometers.size()), id(place), lies, Optional.of(test))));
+        return this;
+    }
+
     private Id<Place> id(String name) {
         return journal.places().all().stream()
                 .filter(place -> place.name().equals(name))
@@ -133,7 +148,7 @@ public final class ReadWinter {
     }
 
     public Journal journal() {
-        return journal.with(DaysRead.of(days, last));
+        return journal.with(thermometers).with(DaysRead.of(days, last));
     }
 
     /** Noon of the day the pictures are drawn on. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.places;
 
+import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceNow;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -17,9 +18,18 @@ record PlaceBelow(State state, PlaceNow now, ChartSpan span) implements Widget {
 
     /** Why there is no chart. */
     private String remark() {
-        if (state.almanac().climate(now.place().id()).isRead()) {
+        PlaceClimate climate = state.almanac().climate(now.place().id());
+        if (climate.isRead() && climate.lastDay().isEmpty()) {
+            return "Read once; the next reading begins its curve.";
+        }
+        if (climate.isRead()) {
             return "Not read in " + state.journal().nameOf(state.timescale().season()) + ".";
         }
+        return neverRead(state);
+    }
+
+    /** That a place was never read, and the keys that change it, as far as they are on. */
+    static String neverRead(State state) {
         return state.copy().isReadOnly() ? "Never read." : "Never read. T takes a reading.";
     }
 

@@ -83,6 +83,7 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
                         Action.OPEN_CARD,
                         Action.MOVE,
                         Action.CHECK,
+                        Action.TAKE_READING,
                         Action.CORRECT,
                         Action.JOT,
                         Action.WHY,

@@ -12,6 +12,7 @@ import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Trench;
 import sillbook.season.Job;
+import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotLine;
 import sillbook.season.WaitingBulbs;
@@ -28,10 +29,12 @@ import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.DryBulbAside;
 import sillbook.ui.screen.pot.PotRow;
 import sillbook.words.CautionWords;
+import sillbook.words.ClimateWords;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.GroundWords;
+import sillbook.words.ReadingWords;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 import sillbook.words.Weeks;
@@ -52,6 +55,7 @@ final class PlaceCardRows {
     Rows rows() {
         rows.add(Row.of(new Thing.OfPlace(place.id()), this::head));
         labelled("", facts());
+        read();
         labelled("Round", round());
         labelledIfSaid("Crowd", new PlaceAside(state).kept(now).orElse(""));
         labelledIfSaid("Light", place.light());
@@ -60,6 +64,7 @@ final class PlaceCardRows {
         cautions();
         pots();
         waiting();
+        rows.addAll(new PlaceReadings(state, place).rows());
         rows.addAll(EntryLine.newestFirst(state.journal(), new Subject.OfPlace(place.id()), "So far"));
         return Rows.of(rows);
     }
@@ -93,6 +98,29 @@ final class PlaceCardRows {
             facts.add("cold " + ColdDayWords.say(place.coldDays()) + (now.isCold() ? "" : ", not now"));
         }
         return String.join("; ", facts);
+    }
+
+    /** How warm it has been, and by which thermometer. */
+    private void read() {
+        Settings settings = state.journal().settings();
+        PlaceClimate climate = state.almanac().climate(place.id());
+        ClimateWords words = new ClimateWords(settings, state.shown().at());
+        if (climate.isRead()) {
+            labelledIfSaid("Read", String.join("; ", words.recent(climate)));
+            climate.season()
+                    .ifPresent(season -> labelledIfSaid("Season", String.join("; ", words.season(climate, season))));
+        } else {
+            labelled("Read", PlaceBelow.neverRead(state));
+        }
+        ReadingWords reading = new ReadingWords(settings);
+        String by = state.journal().thermometers().all().stream()
+                .filter(thermometer -> thermometer.place().equals(place.id()))
+                .findFirst()
+                .map(thermometer -> reading.say(thermometer) + "; ")
+                .orElse("");
+        if (climate.isRead() || !by.isEmpty()) {
+            labelled("", by + reading.bridged(place));
+        }
     }
 
     private String round() {

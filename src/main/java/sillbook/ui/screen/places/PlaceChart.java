@@ -36,8 +36,9 @@ record PlaceChart(State state, Place place, ChartSpan span) implements Widget {
 
     /** Whether there is anything to draw in a window so wide; a nearer look may well fall into a gap. */
     boolean isShown(int columns) {
-        return !span.isSeason() && state.almanac().climate(place.id()).isRead()
-                || !trace(columns).isEmpty();
+        boolean isNear = !span.isSeason();
+        boolean wasRead = state.almanac().climate(place.id()).lastDay().isPresent();
+        return (isNear && wasRead) || !trace(columns).isEmpty();
     }
 
     @Override

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.places;
 
-import java.time.LocalDate;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import sillbook.model.Band;
-import sillbook.model.LastRead;
 import sillbook.model.Place;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.season.PlaceClimate;
@@ -21,13 +20,14 @@ import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.list.Row;
-import sillbook.words.Ago;
+import sillbook.words.ClimateWords;
 import sillbook.words.Days;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 
 /** A place in its columns. */
 record PlaceLine(State state, PlaceNow now) implements Widget {
+    private static final Duration WEEK = Duration.ofDays(7);
     private static final int NAME_COLUMNS = 14;
     private static final int CAUTION = 18;
     private static final int LATEST_END = 24;
@@ -95,7 +95,7 @@ record PlaceLine(State state, PlaceNow now) implements Widget {
         if (climate.week().isPresent()) {
             climate.week().ifPresent(week -> week(week, columns));
         } else {
-            columns.put(WEEK_END - 2, climate.isRead() ? "unread" : "-", Style.INK);
+            columns.put(WEEK_END - 2, climate.lastDay().isPresent() ? "unread" : "-", Style.INK);
         }
         climate.band().ifPresentOrElse(band -> band(band, columns), () -> columns.put(BAND_DASH, "?", Style.INK));
         columns.put(READ_END, read(climate), Style.INK);
@@ -104,7 +104,7 @@ record PlaceLine(State state, PlaceNow now) implements Widget {
     /** A reading older than the week says nothing of now. */
     private String latest(PlaceClimate climate) {
         return climate.now()
-                .filter(last -> climate.week().isPresent())
+                .filter(last -> last.at().isAfter(state.shown().at().minus(WEEK)))
                 .map(last -> Temperatures.tenths(last.temperature(), unit()))
                 .orElse("-");
     }
@@ -147,18 +147,7 @@ record PlaceLine(State state, PlaceNow now) implements Widget {
     }
 
     private String read(PlaceClimate climate) {
-        return climate.now()
-                .filter(last -> climate.lastDay()
-                        .filter(day -> day.isAfter(dayOf(last)))
-                        .isEmpty())
-                .map(last -> Ago.say(last.at(), state.shown().at()))
-                .or(() ->
-                        climate.lastDay().map(day -> Ago.say(day, state.shown().today())))
-                .orElse("unread");
-    }
-
-    private LocalDate dayOf(LastRead last) {
-        return LocalDate.ofInstant(last.at(), state.journal().settings().zone());
+        return new ClimateWords(state.journal().settings(), state.shown().at()).ago(climate);
     }
 
     /** {@code 18 of 20}, and how many in two weeks. */

@@ -4,6 +4,9 @@ package sillbook.ui.screen.places;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +16,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place.Sort;
 import sillbook.model.Settings;
 import sillbook.model.Settings.TemperatureUnit;
+import sillbook.season.Winter;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Golden;
@@ -153,6 +157,17 @@ class PlaceChartTest {
     }
 
     @Test
+    void oneReadingIsNoCurveYet() {
+        Desk loft = over(ReadWinter.at(winter().place("loft", Sort.OTHER).journal())
+                .last("loft", "2027-01-12T11:00:00Z", 6.5)
+                .journal());
+
+        assertThat(loft.line(5)).contains("6.5         -       2- 9     1 h ago");
+        assertThat(all(loft)).contains(" loft  Read once; the next reading begins its curve.");
+        assertThat(all(loft.press("Enter"))).contains(" Read   6.5 C 1 h ago");
+    }
+
+    @Test
     void severalGapsAreCounted() {
         Journal journal = ReadWinter.at(
                         winter().place("loft", Sort.OTHER).usually(2, 9).journal())
@@ -168,6 +183,14 @@ class PlaceChartTest {
     }
 
     @Test
+    void thePageAboutItShowsTheSamePicture() throws IOException {
+        List<String> picture = told().press("Down").lines().subList(1, 21);
+
+        assertThat(Files.readString(Path.of("docs/how-to/how-cold-a-place-is.md")))
+                .contains(String.join("\n", picture));
+    }
+
+    @Test
     void tWritesATemperatureOfThePlace() {
         Desk desk = told().press("Down", "t");
 
@@ -175,6 +198,33 @@ class PlaceChartTest {
         assertThat(all(desk)).contains("    cellar ___").contains("cellar 3 to 8");
         assertThat(desk.press("Esc").state().layers().over()).isEmpty();
         assertThat(all(desk.press("t").type("3 to 8"))).contains("3 to 8 C");
+    }
+
+    @Test
+    void theCardSaysHowWarmItHasBeenAndByWhichThermometer() {
+        Journal journal = ReadWinter.at(winter().place("cellar", Sort.CELLAR)
+                        .usually(2, 9)
+                        .read("29 dec", "5 jan", 3, 8)
+                        .read("5 jan", "12 jan", 4, 9.5)
+                        .journal())
+                .warmth("cellar", 0.5, Map.of("2026-12-01", 7.0, "2027-01-12", 9.6))
+                .last("cellar", "2027-01-12T10:30:00Z", 9.6)
+                .thermometer("cellar", "on the top shelf", 0.6)
+                .journal();
+
+        Golden.check("place-card-read", over(journal).press("Enter").state());
+    }
+
+    @Test
+    void ofManyReadingsTheCardNamesTheNewest() {
+        Winter told = winter().place("cellar", Sort.CELLAR);
+        for (int day = 1; day < 11; day++) {
+            told.read(day + " dec", day + 1 + " dec", 0, day);
+        }
+        Desk card = over(told.journal()).press("Enter");
+
+        assertThat(all(card)).contains("0 to 10 C since 10 Dec").contains("0 to 4 C since 4 Dec");
+        assertThat(all(card)).doesNotContain("since 3 Dec").contains("        and 3 earlier ones");
     }
 
     @Test

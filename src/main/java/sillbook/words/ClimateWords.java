@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sillbook.model.Band;
+import sillbook.model.LastRead;
+import sillbook.model.Settings;
+import sillbook.model.Settings.TemperatureUnit;
+import sillbook.model.Temperature;
+import sillbook.reckon.dates.DaySpan;
+import sillbook.season.PlaceClimate;
+import sillbook.season.PlaceClimate.Drift;
+import sillbook.season.PlaceClimate.Side;
+import sillbook.season.PlaceClimate.SoFar;
+import sillbook.season.PlaceClimate.Strayed;
+
+/**
+ * How warm a place has been, in words.
+ *
+ * @param now the moment since which it is said how long ago something was read
+ */
+public record ClimateWords(Settings settings, Instant now) {
+    private static final String UNREAD = "unread";
+    private static final Temperature FREEZING = Temperature.ofCelsius(0);
+
+    private TemperatureUnit unit() {
+        return settings.temperatures();
+    }
+
+    /** All there is to say, a fact each; {@code unread} of a place that never was. */
+    public List<String> all(PlaceClimate climate) {
+        if (!climate.isRead()) {
+            return List.of(UNREAD);
+        }
+        List<String> facts = new ArrayList<>(recent(climate));
+        climate.season().ifPresent(season -> facts.addAll(season(climate, season)));
+        return facts;
+    }
+
+    /** {@code 9.6 C 1 h ago}; {@code 7.9 to 9.7 C this week}; {@code over its band since Sun 10 Jan, 56 h known}. */
+    public List<String> recent(PlaceClimate climate) {
+        Stream<String> latest = climate.now().stream()
+                .map(last -> Temperatures.say(last.temperature(), unit()) + " " + Ago.say(last.at(), now));
+        Stream<String> week = climate.week().stream().map(this::week);
+        Stream<String> out = climate.strayed().stream().map(this::strayed);
+        Stream<String> drift = climate.drift().stream().map(this::drift);
+        return Stream.of(latest, week, out, drift).flatMap(facts -> facts).toList();
+    }
+
+    /** {@code 2 h ago}, {@code 9 d ago}, {@code unread}. */
+    public String ago(PlaceClimate climate) {
+        LocalDate today = LocalDate.ofInstant(now, settings.zone());
+        return climate.now()
+                .filter(last -> climate.lastDay().filter(dayOf(last)::isBefore).isEmpty())
+                .map(last -> Ago.say(last.at(), now))
+                .or(() -> climate.lastDay().map(day -> Ago.say(day, today)))
+                .orElse(UNREAD);
+    }
+
+    private LocalDate dayOf(LastRead last) {
+        return LocalDate.ofInstant(last.at(), settings.zone());
+    }
+
+    private String week(Band week) {
+        return Temperatures.fromTo(week, unit()) + " this week";
+    }
+
+    private String strayed(Strayed strayed) {
+        String mean = strayed.mean()
+                .map(degrees -> ", " + Temperatures.say(degrees, unit()) + " on the average")
+                .orElse("");
+        return side(strayed.side()) + " its band since " + Days.day(strayed.since()) + mean;
+    }
+
+    private String drift(Drift drift) {
+        int milli = (int) Math.round(Math.abs(drift.perDay()) * 1000);
+        String change = Temperatures.difference(milli, unit()).substring(1);
+        String way = drift.side() == Side.OVER ? " warmer" : " colder";
+        return change + way + " a day, " + side(drift.side()) + " its band by " + Days.day(drift.on())
+                + " at that pace";
+    }
+
+    private static String side(Side side) {
+        return side == Side.OVER ? "over" : "under";
+    }
+
+    /** {@code since 31 Aug 55 days over 9 C, 2 days with frost, under 0 C}; {@code 95 % read}; {@code not read 30 Nov-6 Dec}. */
+    public List<String> season(PlaceClimate climate, SoFar season) {
+        List<String> facts = new ArrayList<>();
+        facts.add("since " + Days.date(season.since()) + " " + out(climate, season));
+        facts.add(Counts.percent(season.share()) + " read");
+        gaps(season.gaps()).ifPresent(facts::add);
+        return facts;
+    }
+
+    private String out(PlaceClimate climate, SoFar season) {
+        List<String> out = new ArrayList<>();
+        climate.band().ifPresent(band -> {
+            days(season.daysOver(), "over", band.high()).ifPresent(out::add);
+            days(season.daysUnder(), "under", band.low()).ifPresent(out::add);
+        });
+        days(season.daysUnderZero(), "with frost, under", FREEZING).ifPresent(out::add);
+        String none = climate.band().isPresent() ? "no day out of its band" : "no day with frost";
+        return out.isEmpty() ? none : String.join(", ", out);
+    }
+
+    private Optional<String> days(int days, String side, Temperature edge) {
+        return days == 0
+                ? Optional.empty()
+                : Optional.of(Counts.of(days, "day") + " " + side + " " + Temperatures.say(edge, unit()));
+    }
+
+    /** The first ones by their days; how many more there are. */
+    private static Optional<String> gaps(List<DaySpan> gaps) {
+        int named = 3;
+        String said = gaps.stream()
+                .limit(named)
+                .map(gap -> Days.span(gap.start(), gap.endExclusive().minusDays(1)))
+                .collect(Collectors.joining(", "));
+        String more = gaps.size() > named ? " and " + (gaps.size() - named) + " more times" : "";
+        return gaps.isEmpty() ? Optional.empty() : Optional.of("not read " + said + more);
+    }
+}
