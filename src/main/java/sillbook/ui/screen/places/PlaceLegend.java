@@ -94,7 +94,7 @@ record PlaceLegend(Place place, ChartSpan span, PlaceTrace trace, Optional<SoFar
         long days = gaps.stream().mapToLong(DaySpan::days).sum();
         return gaps.isEmpty()
                 ? Optional.empty()
-                : Optional.of(gaps.size() + " gaps, " + Counts.of(Math.toIntExact(days), "day"));
+                : Optional.of(gaps.size() + " gaps, " + Counts.of(days, "day"));
     }
 
     /** {@code 6-13 Jan}. */
