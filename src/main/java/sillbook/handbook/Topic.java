@@ -23,6 +23,8 @@ public enum Topic {
     DRY_COLD("dry-cold"),
     /** How bulbs are kept until they are potted. */
     DRY_KEEPING("dry-keeping"),
+    /** How cold gets into the ground about buried pots. */
+    GROUND("ground"),
     /** What else is peculiar to a kind. */
     NOTE("note"),
     AFTERCARE("aftercare"),

@@ -17,5 +17,7 @@ public enum Lever {
     DRY_COLD,
     WISH,
     /** How often its place is asked for. */
-    INTERVAL
+    INTERVAL,
+    /** What is written of the ground: depth, soil, cover and months. */
+    GROUND
 }

@@ -254,6 +254,22 @@ public final class Outlook {
         return rounds.why(place);
     }
 
+    /** Why what is shown of a place is what it is: its round, and how cold its ground will be. */
+    public List<Why<?>> whys(Place place) {
+        return Stream.concat(why(place).stream(), whyGround(place).stream())
+                .<Why<?>>map(why -> why)
+                .toList();
+    }
+
+    /** How cold it is foretold to get this winter where pots stand buried; empty where the ground, or a month of its air, is not known. */
+    public Optional<GroundForetold> ground(Id<Place> place) {
+        return whyGround(journal.places().get(place)).map(WhyGround::result);
+    }
+
+    private Optional<WhyGround> whyGround(Place place) {
+        return new GroundReading(journal, today).why(place);
+    }
+
     /** What the day asks for and shows. */
     public Today today() {
         TodaySheet sheet = new TodaySheet(today, current().jobs(), rounds.list());

@@ -40,6 +40,7 @@ public sealed interface Why<R>
                 Why.Late,
                 Why.RoundDue,
                 WhyOfYear,
+                WhyGround,
                 WhyLearnt {
 
     /** One answer for each rule. */
@@ -61,6 +62,8 @@ public sealed interface Why<R>
         T roundDue(RoundDue why);
 
         T ofYear(WhyOfYear why);
+
+        T ground(WhyGround why);
 
         T learnt(WhyLearnt why);
     }

@@ -2,6 +2,7 @@
 package sillbook.words;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Why a figure is what it is, as it is read: always in the same parts.
@@ -19,6 +20,12 @@ public record Explanation(
         from = List.copyOf(from);
         sum = List.copyOf(sum);
         wouldChange = List.copyOf(wouldChange);
+    }
+
+    /** The same, with more that went in. */
+    Explanation alsoFrom(List<String> more) {
+        return new Explanation(
+                title, rule, Stream.concat(from.stream(), more.stream()).toList(), sum, total, wouldChange);
     }
 
     /**

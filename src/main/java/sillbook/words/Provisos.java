@@ -12,6 +12,7 @@ import sillbook.handbook.Origin;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
+import sillbook.model.Trench;
 import sillbook.season.Ahead;
 import sillbook.season.PotNow;
 import sillbook.season.Today.Attention;
@@ -42,6 +43,16 @@ public record Provisos(List<Warned> warnings, List<String> assumed) {
                 .forEach((figure, whose) -> assumed.add(names.labels(whose) + ": "
                         + FigureValues.named(figure.name(), figure.range(), journal.settings())));
         return new Provisos(warnings, assumed);
+    }
+
+    /** Of ground in which pots stand buried: what is taken for granted to foretell it. */
+    public static Provisos ofGround(Journal journal, List<Trench> trenches) {
+        List<String> assumed = new ArrayList<>();
+        for (Trench trench : trenches) {
+            String place = journal.places().get(trench.place()).name();
+            GroundWhy.judged(trench, journal.settings()).forEach(figure -> assumed.add(place + ": " + figure));
+        }
+        return new Provisos(List.of(), assumed);
     }
 
     private static Stream<FigureInForce> assumed(PotNow pot) {

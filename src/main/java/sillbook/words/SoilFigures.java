@@ -70,7 +70,7 @@ public record SoilFigures(
         return lines;
     }
 
-    private static String percent(double chance) {
+    static String percent(double chance) {
         long percent = Math.round(100 * chance);
         if (percent == 0 || percent == 100) {
             return percent == 0 ? "less than 1 %" : "more than 99 %";

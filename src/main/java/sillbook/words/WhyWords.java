@@ -17,6 +17,7 @@ import sillbook.season.Lever;
 import sillbook.season.Noted;
 import sillbook.season.Prospect;
 import sillbook.season.Why;
+import sillbook.season.WhyGround;
 import sillbook.season.WhyLearnt;
 import sillbook.season.WhyOfYear;
 import sillbook.words.Explanation.Line;
@@ -171,6 +172,17 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     }
 
     @Override
+    public Explanation ground(WhyGround why) {
+        Explanation page = page(
+                why,
+                GroundWhy.title(why.result()),
+                GroundWhy.RULE,
+                new GroundWhy(journal).sum(why),
+                GroundWhy.total(why.result(), journal.settings().lengths()));
+        return page.alsoFrom(new GroundWhy(journal).figures(why));
+    }
+
+    @Override
     public Explanation learnt(WhyLearnt why) {
         return page(
                 why,
@@ -234,6 +246,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
             case OWN_FIGURE -> "A figure of your own would stand over the handbook's.";
             case DRY_COLD -> "It follows how long the bulbs were cooled before.";
             case WISH -> "Another wish would change it.";
+            case GROUND -> "It follows what is written of the ground: depth, soil, cover and months.";
             case INTERVAL -> "It follows how often the place is asked for.";
         };
     }

@@ -14,6 +14,7 @@ final class Names {
                 "pots",
                 "pot",
                 "places",
+                "ground",
                 "bulbs",
                 "seasons",
                 "standings",

@@ -174,6 +174,7 @@ class WhyTest {
         all.add(Why.RoundDue.of(Map.of(house.id("T1"), house.day("1 oct")), Map.of(), Optional.empty(), 10));
         all.addAll(ofYears());
         all.addAll(LearningTest.learnt());
+        all.add(GroundForetoldTest.why());
         return all;
     }
 
@@ -225,6 +226,11 @@ class WhyTest {
         @Override
         public String mayComeIn(Why.MayComeIn why) {
             return "MayComeIn";
+        }
+
+        @Override
+        public String ground(WhyGround why) {
+            return "WhyGround";
         }
 
         @Override

@@ -33,6 +33,7 @@ import sillbook.words.ClimateWords;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
 import sillbook.words.Days;
+import sillbook.words.GroundAheadWords;
 import sillbook.words.GroundWords;
 import sillbook.words.ReadingWords;
 import sillbook.words.Temperatures;
@@ -147,6 +148,17 @@ final class PlaceCardRows {
             rows.addAll(new Labelled("Ground", says)
                     .rows(PlaceCard.GROUND, state.body().columns()));
         }
+        if (trench.isPresent()) {
+            rows.addAll(Labelled.each("Ahead", groundAhead(), state.body().columns()));
+        }
+    }
+
+    private List<String> groundAhead() {
+        return state.almanac()
+                .outlook()
+                .ground(place.id())
+                .map(new GroundAheadWords(state.journal().settings())::say)
+                .orElse(List.of(GroundAheadWords.NOT_YET));
     }
 
     private void cautions() {

@@ -50,11 +50,10 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
     }
 
     private Offer why() {
-        List<Why<?>> whys = now.flatMap(there -> state.almanac().outlook().why(there.place())).stream()
-                .<Why<?>>map(why -> why)
-                .toList();
+        List<Why<?>> whys =
+                now.map(there -> state.almanac().outlook().whys(there.place())).orElse(List.of());
         return Offer.of(Action.WHY, () -> Step.to(state.laid(WhySlip.of(whys))))
-                .offIf(whys.isEmpty(), "no round of it is reckoned");
+                .offIf(whys.isEmpty(), "nothing of it is reckoned");
     }
 
     /** A place where nothing stands has no round to make or to put off. */

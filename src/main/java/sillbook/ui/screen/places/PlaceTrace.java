@@ -72,8 +72,17 @@ record PlaceTrace(
                 span.isSeason(),
                 Curve.of(axis, read),
                 Curve.of(axis, Stream.concat(read.stream(), spans.stream()).toList()),
-                Curve.of(axis, List.of()),
+                Curve.of(axis, foretold(state, place, degrees)),
                 new BandSigns(band, freezing).of(axis, read, spans));
+    }
+
+    /** How cold the ground is foretold to be, where pots stand buried. */
+    private static List<WarmDay> foretold(State state, Place place, DoubleUnaryOperator degrees) {
+        return state.almanac().outlook().ground(place.id()).stream()
+                .flatMap(ground -> ground.days(ground.winter()).entrySet().stream())
+                .map(day -> new WarmDay(
+                        day.getKey(), HOURS, Warmth.steady(day.getValue()).in(degrees)))
+                .toList();
     }
 
     private static WarmDay day(DayRead day, DoubleUnaryOperator degrees) {

@@ -167,7 +167,7 @@ class PlacesPageTest {
 
         assertThat(bare.press("c").line(22)).isEqualTo(" ! Round is off just now: nothing stands here.");
         assertThat(bare.press("a").line(22)).contains("no round is asked for here");
-        assertThat(bare.press("w").line(22)).contains("no round of it is reckoned");
+        assertThat(bare.press("w").line(22)).contains("nothing of it is reckoned");
     }
 
     @Test
