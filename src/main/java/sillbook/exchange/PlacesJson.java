@@ -94,7 +94,7 @@ public final class PlacesJson {
                 .written("note", place.note());
     }
 
-    private static Fields band(Band band) {
+    static Fields band(Band band) {
         return new Fields()
                 .number("low", band.low().celsius())
                 .number("high", band.high().celsius());

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
+import java.time.LocalDate;
+import java.util.Optional;
+import sillbook.model.Band;
 import sillbook.model.Journal;
 import sillbook.season.Today;
 import sillbook.season.Today.Attention;
@@ -99,6 +102,49 @@ public final class TodayJson {
                         .number("count", dry.bulbs().bulbs())
                         .number("dryDays", dry.bulbs().dry().days())
                         .day("potBy", dry.potBy());
+            }
+
+            @Override
+            public Fields outOfBand(Attention.OutOfBand out) {
+                return outside(out, out.band(), out.strayed().since())
+                        .decimal("hours", Optional.of(out.strayed().hours()))
+                        .decimal("perDayC", Optional.empty());
+            }
+
+            @Override
+            public Fields leavingBand(Attention.LeavingBand leaving) {
+                return outside(leaving, leaving.band(), leaving.drift().on())
+                        .decimal("hours", Optional.empty())
+                        .decimal("perDayC", Optional.of(leaving.drift().perDay()));
+            }
+
+            private Fields outside(Attention outside, Band band, LocalDate from) {
+                return place(outside)
+                        .object("bandC", Optional.of(band), PlacesJson::band)
+                        .day("from", from);
+            }
+
+            @Override
+            public Fields unread(Attention.Unread unread) {
+                return place(unread).day("last", unread.last()).number("days", unread.days());
+            }
+
+            @Override
+            public Fields frost(Attention.FrostThere frost) {
+                return place(frost)
+                        .number("pots", frost.pots())
+                        .number("lowestC", frost.lowest().celsius())
+                        .day("on", frost.on())
+                        .day("lookOn", frost.lookOn());
+            }
+
+            @Override
+            public Fields trial(Attention.OnTrial trial) {
+                return place(trial)
+                        .day("since", trial.trial().since())
+                        .number("days", trial.trial().days())
+                        .number("inBand", trial.trial().inBand())
+                        .object("bandC", Optional.of(trial.band()), PlacesJson::band);
             }
         });
     }

@@ -22,6 +22,7 @@ import sillbook.season.PlaceClimate.Drift;
 import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceClimate.SoFar;
 import sillbook.season.PlaceClimate.Strayed;
+import sillbook.season.PlaceClimate.Trial;
 
 /** Works out how warm a place has been. */
 final class ClimateReading {
@@ -63,7 +64,8 @@ final class ClimateReading {
                 week(),
                 strayed,
                 strayed.isPresent() ? Optional.empty() : days.last().flatMap(this::drift),
-                days.firstFrom(seasonStart()).map(this::soFar));
+                days.firstFrom(seasonStart()).map(this::soFar),
+                days.last().filter(last -> !last.isBefore(today.minusDays(1))).map(this::trial));
     }
 
     private LocalDate seasonStart() {
@@ -185,6 +187,33 @@ final class ClimateReading {
     private Optional<Side> outside(double milli) {
         int rounded = (int) Math.round(milli);
         return side(rounded, rounded);
+    }
+
+    private Trial trial(LocalDate last) {
+        LocalDate since = last;
+        while (days.isKnown(since.minusDays(1))) {
+            since = since.minusDays(1);
+        }
+        LocalDate first = last.minusDays(Trial.DAYS - 1L);
+        long inBand = (first.isBefore(since) ? since : first)
+                .datesUntil(last.plusDays(1))
+                .filter(this::isInBand)
+                .count();
+        return new Trial(since, (int) ChronoUnit.DAYS.between(since, last) + 1, (int) inBand);
+    }
+
+    /** By the mean of a day, or the whole of a span; and without frost. */
+    private boolean isInBand(LocalDate day) {
+        return days.between(day)
+                .filter(all -> side(day).isEmpty() && all.low().milli() >= 0)
+                .filter(all -> days.sum(day).isPresent() || isInside(all))
+                .isPresent();
+    }
+
+    private boolean isInside(Band span) {
+        return band.filter(all -> span.low().milli() >= all.low().milli()
+                        && span.high().milli() <= all.high().milli())
+                .isPresent();
     }
 
     private SoFar soFar(LocalDate since) {

@@ -43,6 +43,11 @@ public record ColdPace(double slow, double likely, double fast, int days) {
         return days > 0;
     }
 
+    /** Whether it was read, and is cold there. */
+    boolean isReadCold() {
+        return isRead() && isCold();
+    }
+
     /** Whether it is cold there: a day counts half or more. */
     boolean isCold() {
         return likely >= StretchReading.COLD;

@@ -64,6 +64,11 @@ record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
                         .orElseThrow()));
     }
 
+    /** Whether it is this one that a pot stood through, or a part of it. */
+    boolean isTheSame(Frost other) {
+        return place.equals(other.place) && isHard() == other.isHard();
+    }
+
     boolean isHard() {
         return lowest.milli() <= ACTED_ON_AT;
     }

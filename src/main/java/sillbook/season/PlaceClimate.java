@@ -22,6 +22,7 @@ import sillbook.reckon.dates.DaySpan;
  * @param strayed where it is out of its band, as last known
  * @param drift where it is in its band and on its way out
  * @param season empty where nothing was read this season
+ * @param trial the days on end that were read up to now; empty where the last of them is not yesterday or today
  */
 public record PlaceClimate(
         Optional<Band> band,
@@ -30,7 +31,8 @@ public record PlaceClimate(
         Optional<Band> week,
         Optional<Strayed> strayed,
         Optional<Drift> drift,
-        Optional<SoFar> season) {
+        Optional<SoFar> season,
+        Optional<Trial> trial) {
 
     /** On which side of its band a place is. */
     public enum Side {
@@ -68,6 +70,25 @@ public record PlaceClimate(
             LocalDate since, int daysOver, int daysUnder, int daysUnderZero, List<DaySpan> gaps, double share) {
         public SoFar {
             gaps = List.copyOf(gaps);
+        }
+    }
+
+    /**
+     * Days on end on which a place was read, as before any pot is put there.
+     *
+     * @param days how many
+     * @param inBand those of the last seven of them that stayed in the band, without frost
+     */
+    public record Trial(LocalDate since, int days, int inBand) {
+        /** So many days make a trial (common practice). */
+        public static final int DAYS = 7;
+
+        public boolean isOver() {
+            return days >= DAYS;
+        }
+
+        public boolean isPassed() {
+            return inBand == DAYS;
         }
     }
 

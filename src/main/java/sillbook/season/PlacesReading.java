@@ -19,6 +19,7 @@ record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Ro
     List<Attention> attention() {
         List<Attention> found = new ArrayList<>();
         for (Place place : journal.places().all()) {
+            found.addAll(new ClimateAttention(journal, standings, today).of(place));
             overRoom(place, found);
             notCold(place, found);
             dryLong(place, found);
@@ -37,7 +38,7 @@ record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Ro
 
     /** Only once the cold has begun: a frame in early autumn is waiting, not failing. */
     private void notCold(Place place, List<Attention> found) {
-        boolean isCold = place.coldDays().contains(today);
+        boolean isCold = place.coldDays().contains(today) || isReadCold(place);
         long waiting = standings.at(place.id()).stream()
                 .filter(life -> life.standing() instanceof Standing.InCold)
                 .filter(life -> life.cold().began().isPresent())
@@ -45,6 +46,13 @@ record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Ro
         if (!isCold && waiting > 0) {
             found.add(new Attention.NotCold(place.id(), (int) waiting));
         }
+    }
+
+    /** What thermometers say goes before the calendar. */
+    private boolean isReadCold(Place place) {
+        return new ColdReading(journal, today)
+                .pace(Optional.of(place.id()), Optional.of(LocalDate.MIN))
+                .isReadCold();
     }
 
     private void dryLong(Place place, List<Attention> found) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Band;
 import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Place;
@@ -12,8 +13,12 @@ import sillbook.model.Place.Hazard;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Subject;
+import sillbook.model.Temperature;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Window;
+import sillbook.season.PlaceClimate.Drift;
+import sillbook.season.PlaceClimate.Strayed;
+import sillbook.season.PlaceClimate.Trial;
 
 /**
  * What a day asks for and shows, in the order it is read.
@@ -94,6 +99,16 @@ public record Today(
             R notCold(NotCold attention);
 
             R dryLong(DryLong attention);
+
+            R outOfBand(OutOfBand attention);
+
+            R leavingBand(LeavingBand attention);
+
+            R unread(Unread attention);
+
+            R frost(FrostThere attention);
+
+            R trial(OnTrial attention);
         }
 
         <R> R fold(Cases<R> cases);
@@ -169,6 +184,80 @@ public record Today(
             @Override
             public <R> R fold(Cases<R> cases) {
                 return cases.dryLong(this);
+            }
+        }
+
+        /**
+         * Pots stand where it is too warm or too cold.
+         *
+         * @param last the newest reading there; empty where only lowest and highest were read
+         */
+        record OutOfBand(Id<Place> place, Strayed strayed, Band band, Optional<Temperature> last) implements Attention {
+            @Override
+            public String code() {
+                return "out-of-band";
+            }
+
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.outOfBand(this);
+            }
+        }
+
+        /** Pots stand where it will soon be too warm or too cold, if it goes on like this. */
+        record LeavingBand(Id<Place> place, Drift drift, Band band) implements Attention {
+            @Override
+            public String code() {
+                return "leaving-band";
+            }
+
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.leavingBand(this);
+            }
+        }
+
+        /** Pots stand in the cold where nobody has read for longer than is bridged. */
+        record Unread(Id<Place> place, LocalDate last, int days) implements Attention {
+            @Override
+            public String code() {
+                return "unread";
+            }
+
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.unread(this);
+            }
+        }
+
+        /**
+         * There was frost where pots stand.
+         *
+         * @param lookOn the day to look whether they have gone soft; empty where it was slight
+         */
+        record FrostThere(Id<Place> place, int pots, Temperature lowest, LocalDate on, Optional<LocalDate> lookOn)
+                implements Attention {
+            @Override
+            public String code() {
+                return lookOn.isPresent() ? "frozen" : "frost";
+            }
+
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.frost(this);
+            }
+        }
+
+        /** No pots stand there yet, and it is read whether it will do. */
+        record OnTrial(Id<Place> place, Trial trial, Band band) implements Attention {
+            @Override
+            public String code() {
+                return "trial";
+            }
+
+            @Override
+            public <R> R fold(Cases<R> cases) {
+                return cases.trial(this);
             }
         }
     }

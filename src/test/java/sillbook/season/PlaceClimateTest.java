@@ -14,6 +14,7 @@ import sillbook.reckon.dates.DaySpan;
 import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceClimate.SoFar;
 import sillbook.season.PlaceClimate.Strayed;
+import sillbook.season.PlaceClimate.Trial;
 
 class PlaceClimateTest {
     private static Winter cellar() {
@@ -31,6 +32,7 @@ class PlaceClimateTest {
         assertThat(climate)
                 .isEqualTo(new PlaceClimate(
                         Optional.of(Band.ofCelsius(2, 9)),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -140,5 +142,48 @@ class PlaceClimateTest {
         assertThat(on(house, "2 nov").season().map(SoFar::share)).contains(1.0);
         assertThat(on(house, "1 nov").season().map(SoFar::share)).contains(1.0);
         assertThat(on(house, "4 nov").season().map(SoFar::share)).contains(30.0 / 54);
+    }
+
+    @Test
+    void daysOnEndAreATrialUntilItIsNoLongerRead() {
+        Winter house =
+                cellar().logged("1 sep", "2 sep", 5).logged("4 sep", "5 sep", 5).logged("6 sep", "7 sep", 10);
+        assertThat(on(house, "7 sep").trial()).contains(new Trial(house.day("4 sep"), 4, 2));
+        assertThat(on(house, "8 sep").trial()).isPresent();
+        assertThat(on(house, "9 sep").trial()).isEmpty();
+    }
+
+    @Test
+    void aTrialIsPassedBySevenDaysInTheBandWithoutFrost() {
+        Winter house = cellar().logged("1 sep", "1 sep", 12).logged("2 sep", "7 sep", 1, 7);
+        Trial six = on(house, "6 sep").trial().orElseThrow();
+        assertThat(six.isOver()).isFalse();
+        Trial seven = on(house, "7 sep").trial().orElseThrow();
+        assertThat(seven).isEqualTo(new Trial(house.day("1 sep"), 7, 6));
+        assertThat(seven.isOver()).isTrue();
+        assertThat(seven.isPassed()).isFalse();
+        house.logged("8 sep", "8 sep", 4);
+        assertThat(on(house, "8 sep").trial().orElseThrow().isPassed()).isTrue();
+        house.logged("8 sep", "8 sep", -1, 9);
+        assertThat(on(house, "8 sep").trial().orElseThrow().isPassed()).isFalse();
+    }
+
+    @Test
+    void aSpanPassesWhenAllOfItIsInTheBand() {
+        assertThat(on(cellar().read("1 sep", "8 sep", 3, 8), "8 sep")
+                        .trial()
+                        .orElseThrow()
+                        .isPassed())
+                .isTrue();
+        assertThat(on(cellar().read("1 sep", "8 sep", 3, 10), "8 sep")
+                        .trial()
+                        .orElseThrow()
+                        .inBand())
+                .isZero();
+        assertThat(on(cellar().read("1 sep", "8 sep", 1, 8), "8 sep")
+                        .trial()
+                        .orElseThrow()
+                        .inBand())
+                .isZero();
     }
 }

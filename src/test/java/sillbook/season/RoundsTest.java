@@ -8,13 +8,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sillbook.model.Band;
 import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
+import sillbook.model.Temperature;
 import sillbook.reckon.dates.Window;
+import sillbook.season.PlaceClimate.Side;
 import sillbook.season.Today.Attention;
 import sillbook.season.Winter.Look;
 
@@ -344,13 +347,50 @@ class RoundsTest {
             public String dryLong(Attention.DryLong attention) {
                 return "DryLong";
             }
+
+            @Override
+            public String outOfBand(Attention.OutOfBand attention) {
+                return "OutOfBand";
+            }
+
+            @Override
+            public String leavingBand(Attention.LeavingBand attention) {
+                return "LeavingBand";
+            }
+
+            @Override
+            public String unread(Attention.Unread attention) {
+                return "Unread";
+            }
+
+            @Override
+            public String frost(Attention.FrostThere attention) {
+                return "FrostThere";
+            }
+
+            @Override
+            public String trial(Attention.OnTrial attention) {
+                return "OnTrial";
+            }
         };
+        Band band = Band.ofCelsius(2, 9);
         List<Attention> all = List.of(
                 new Attention.OverRoom(house.placeId("cellar"), 3, 2),
                 new Attention.BesideHazard(house.placeId("cellar"), 3, 0, Hazard.FOOD),
                 new Attention.Unchecked(house.placeId("cellar"), day("1 oct"), 10),
                 new Attention.NotCold(house.placeId("cellar"), 3),
-                new Attention.DryLong(house.placeId("cellar"), waiting(), day("5 dec")));
+                new Attention.DryLong(house.placeId("cellar"), waiting(), day("5 dec")),
+                new Attention.OutOfBand(
+                        house.placeId("cellar"),
+                        new PlaceClimate.Strayed(Side.OVER, day("1 oct"), 24, Optional.empty()),
+                        band,
+                        Optional.empty()),
+                new Attention.LeavingBand(
+                        house.placeId("cellar"), new PlaceClimate.Drift(Side.OVER, 0.5, day("1 oct")), band),
+                new Attention.Unread(house.placeId("cellar"), day("1 oct"), 12),
+                new Attention.FrostThere(
+                        house.placeId("cellar"), 3, Temperature.ofCelsius(-1), day("1 oct"), Optional.empty()),
+                new Attention.OnTrial(house.placeId("cellar"), new PlaceClimate.Trial(day("1 oct"), 3, 3), band));
         assertThat(all).hasSameSizeAs(Attention.class.getPermittedSubclasses()).allSatisfy(attention -> {
             assertThat(attention.fold(names)).isEqualTo(attention.getClass().getSimpleName());
             assertThat(attention.place()).isEqualTo(house.placeId("cellar"));

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import sillbook.model.Band;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
@@ -30,12 +31,17 @@ import sillbook.reckon.dates.Window;
 import sillbook.season.Concern;
 import sillbook.season.Destination;
 import sillbook.season.DryCold;
+import sillbook.season.PlaceClimate.Drift;
+import sillbook.season.PlaceClimate.Side;
+import sillbook.season.PlaceClimate.Strayed;
+import sillbook.season.PlaceClimate.Trial;
 import sillbook.season.Today.Attention;
 import sillbook.season.WaitingBulbs;
 
 class ConcernWordsTest {
     private static final Journal JOURNAL = Shelves.bench().journal();
     private static final LocalDate WISH = LocalDate.of(2027, 1, 30);
+    private static final Band BAND = Band.ofCelsius(2, 9);
     private static final DayCount NEED = DayCount.ofWeeks(12, 15, 17);
     private static final Window BLOOM =
             new Window(LocalDate.of(2027, 2, 1), LocalDate.of(2027, 2, 9), LocalDate.of(2027, 2, 20));
@@ -175,6 +181,23 @@ class ConcernWordsTest {
         return new WaitingBulbs(purchase, 40, new DryCold(Optional.empty(), days), Optional.empty(), Optional.empty());
     }
 
+    private static Strayed strayed(Side side, double hours) {
+        return new Strayed(side, LocalDate.of(2027, 1, 10), hours, Optional.empty());
+    }
+
+    private static Drift drift(Side side) {
+        return new Drift(side, 0.5, LocalDate.of(2027, 1, 16));
+    }
+
+    private static Attention frost(double lowest, Optional<LocalDate> lookOn) {
+        return new Attention.FrostThere(
+                place("trench"), 4, Temperature.ofCelsius(lowest), LocalDate.of(2027, 1, 10), lookOn);
+    }
+
+    private static Attention trial(int days, int inBand) {
+        return new Attention.OnTrial(place("cellar"), new Trial(LocalDate.of(2026, 9, 1), days, inBand), BAND);
+    }
+
     static Stream<Arguments> attentions() {
         return Stream.of(
                 arguments(new Attention.OverRoom(place("cellar"), 22, 20), "cellar: 22 pots, room for 20"),
@@ -193,7 +216,29 @@ class ConcernWordsTest {
                 arguments(
                         new Attention.Unchecked(place("trench"), LocalDate.of(2027, 1, 2), 10),
                         "trench: no round since 2 Jan"),
-                arguments(new Attention.NotCold(place("trench"), 1), "trench: not cold now, 1 pot"));
+                arguments(new Attention.NotCold(place("trench"), 1), "trench: not cold now, 1 pot"),
+                arguments(
+                        new Attention.OutOfBand(
+                                place("cellar"), strayed(Side.OVER, 56), BAND, Optional.of(Temperature.ofCelsius(9.6))),
+                        "cellar 9.6 C, over its 2-9 C for 2 days"),
+                arguments(
+                        new Attention.OutOfBand(place("cellar"), strayed(Side.UNDER, 30), BAND, Optional.empty()),
+                        "cellar, under its 2-9 C for 30 hours"),
+                arguments(
+                        new Attention.LeavingBand(place("cellar"), drift(Side.OVER), BAND),
+                        "cellar warms, over its 2-9 C about Sat 16 Jan"),
+                arguments(
+                        new Attention.LeavingBand(place("trench"), drift(Side.UNDER), BAND),
+                        "trench cools, under its 2-9 C about Sat 16 Jan"),
+                arguments(new Attention.Unread(place("trench"), LocalDate.of(2027, 1, 3), 9), "trench unread 9 days"),
+                arguments(
+                        frost(-4, Optional.of(LocalDate.of(2027, 1, 24))),
+                        "trench froze to -4 C on 10 Jan, 4 pots: keep cold, look for softness 24 Jan (?)"),
+                arguments(frost(-1, Optional.empty()), "trench down to -1 C on 10 Jan, 4 pots"),
+                arguments(trial(5, 5), "cellar on trial: 5 of 7 days, all in its 2-9 C"),
+                arguments(trial(5, 3), "cellar on trial: 5 of 7 days, 3 in its 2-9 C"),
+                arguments(trial(7, 7), "cellar passed its trial: 7 days in its 2-9 C"),
+                arguments(trial(9, 4), "cellar failed its trial: only 4 of 7 days in its 2-9 C"));
     }
 
     @ParameterizedTest

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.today;
 
+import sillbook.season.PlaceClimate.Side;
 import sillbook.season.Today.Attention;
 import sillbook.ui.draw.Role;
 import sillbook.ui.draw.Sign;
@@ -19,6 +20,7 @@ public final class AttentionSign implements Attention.Cases<Sign> {
     public static Style style(Sign sign) {
         return switch (sign) {
             case ABOVE_BAND -> Style.of(Role.LAMP).withBold();
+            case BELOW_BAND -> Style.of(Role.FROST).withBold();
             case UNKNOWN, CAUTION, LATE -> Style.RUST;
             default -> Style.INK;
         };
@@ -47,5 +49,34 @@ public final class AttentionSign implements Attention.Cases<Sign> {
     @Override
     public Sign notCold(Attention.NotCold attention) {
         return Sign.ABOVE_BAND;
+    }
+
+    @Override
+    public Sign outOfBand(Attention.OutOfBand attention) {
+        return of(attention.strayed().side());
+    }
+
+    @Override
+    public Sign leavingBand(Attention.LeavingBand attention) {
+        return of(attention.drift().side());
+    }
+
+    private static Sign of(Side side) {
+        return side == Side.OVER ? Sign.ABOVE_BAND : Sign.BELOW_BAND;
+    }
+
+    @Override
+    public Sign unread(Attention.Unread attention) {
+        return Sign.UNKNOWN;
+    }
+
+    @Override
+    public Sign frost(Attention.FrostThere attention) {
+        return Sign.BELOW_BAND;
+    }
+
+    @Override
+    public Sign trial(Attention.OnTrial attention) {
+        return attention.trial().isOver() && !attention.trial().isPassed() ? Sign.CAUTION : Sign.SOON;
     }
 }
