@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.ZoneId;
 import java.util.Map;
 import sillbook.app.Bookshelf;
+import sillbook.app.DayReckoning;
 import sillbook.app.Folders;
 import sillbook.app.Forecast;
 import sillbook.exchange.Demo;
@@ -42,6 +43,9 @@ record Wiring(Map<String, String> environment, Folders folders) {
 
     private Bookshelf shelf(Clock clock) {
         return new Bookshelf(
-                new SqliteStorage(folders.cache()), clock, Bookshelf.randomIds(), Forecast.by(Handbook.standard()));
+                new SqliteStorage(folders.cache(), new DayReckoning()),
+                clock,
+                Bookshelf.randomIds(),
+                Forecast.by(Handbook.standard()));
     }
 }

@@ -7,18 +7,25 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import sillbook.change.Change;
 import sillbook.change.Decision;
 import sillbook.change.Hand;
 import sillbook.change.Step;
+import sillbook.model.ChartColumn;
 import sillbook.model.Edit;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
+import sillbook.model.Logged;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.season.past.Settling;
 import sillbook.store.Backups;
+import sillbook.store.Comparison;
+import sillbook.store.Delivery;
+import sillbook.store.Progress;
 import sillbook.store.Snapshot;
 import sillbook.store.Steps;
 import sillbook.store.Store;
@@ -142,6 +149,40 @@ public final class Book implements Page, AutoCloseable {
         return untilCurrent(() -> follow(store.putBack(known.revision(), desk.now()), "There is nothing to put back."));
     }
 
+    /**
+     * Takes readings in: one transaction, one step. What the journal has already is passed over. No other window can write while it lasts.
+     *
+     * @param progress may stop it, and nothing of it stays then
+     */
+    public synchronized Result takeIn(Delivery delivery, Progress progress) {
+        if (!readAll().places().contains(delivery.place())) {
+            return new Result.Refused("That place is no longer in the journal. Name another.");
+        }
+        return untilCurrent(() -> follow(
+                store.takeIn(known.revision(), delivery, progress, desk.now()),
+                "Nothing was taken in: " + delivery.name()
+                        + " has no reading, was taken in for this place before, or was stopped on the way."));
+    }
+
+    /**
+     * What {@link #takeIn} would do, without doing it.
+     *
+     * @throws StoreException when the file fails, or nothing can be written to it
+     */
+    public synchronized Comparison compare(Delivery delivery, Progress progress) {
+        return store.compare(delivery, progress);
+    }
+
+    /** Goes through every reading of a place in a stretch of time, in the order of time; there can be millions. */
+    public synchronized void readings(Id<Place> place, Instant from, Instant toExclusive, Consumer<Logged> taking) {
+        store.readings(place, from, toExclusive, taking);
+    }
+
+    /** How warm a place was, in columns of equal length; those of which anything is known. */
+    public synchronized List<ChartColumn> chart(Id<Place> place, Instant from, Instant toExclusive, int columns) {
+        return store.chart(place, from, toExclusive, columns);
+    }
+
     /** Tries until no other window wrote between reading and writing; each time round, one of them has got further. */
     private Result untilCurrent(Supplier<Optional<Result>> attempt) {
         try {
@@ -164,7 +205,8 @@ public final class Book implements Page, AutoCloseable {
     }
 
     private Result done(Written.Kept kept) {
-        known = new Snapshot(kept.revision(), journal().with(kept.step().edits()));
+        Journal followed = journal().with(kept.step().edits());
+        known = new Snapshot(kept.revision(), kept.days().map(followed::with).orElse(followed));
         return new Result.Done(kept.step().name(), journal());
     }
 

@@ -16,6 +16,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
+import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.SpotReading;
@@ -42,6 +43,10 @@ final class EntityNames {
             named(Event.class, (journal, event) -> "entry of " + Said.subject(journal, event.subject())),
             named(SpanReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),
             named(SpotReading.class, (journal, reading) -> "reading of " + Said.place(journal, reading.place())),
+            named(
+                    ReadingSource.class,
+                    (journal, source) ->
+                            "readings of " + Said.place(journal, source.place()) + " from " + source.name()),
             named(
                     Thermometer.class,
                     (journal, thermometer) -> "thermometer of " + Said.place(journal, thermometer.place())),

@@ -45,6 +45,7 @@ final class References {
                 journal.events(),
                 journal.spanReadings(),
                 journal.spotReadings(),
+                journal.readingSources(),
                 journal.thermometers(),
                 journal.wishes(),
                 journal.trenches());

@@ -10,6 +10,7 @@ import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
+import sillbook.model.ReadingSource;
 
 /**
  * The edits of one change, under the name it has in the list of steps.
@@ -19,6 +20,13 @@ import sillbook.model.Pot;
 public record Step(String name, List<Edit> edits) implements Decision {
     public Step {
         edits = List.copyOf(edits);
+    }
+
+    /** The step by which the readings of a source are taken in. */
+    public static Step takenIn(ReadingSource source, String place) {
+        return new Step(
+                Said.plural(source.readings(), "reading") + " of " + place + " taken in from " + source.name(),
+                List.of(new Edit.Put(source)));
     }
 
     /** The same, and one thing more. */

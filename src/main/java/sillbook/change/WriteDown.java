@@ -17,6 +17,7 @@ import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
+import sillbook.model.Thermometer;
 import sillbook.model.Trench;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
@@ -69,6 +70,9 @@ public record WriteDown(Entity<?> entity) implements Change {
         }
         if (entity instanceof Trench trench) {
             return taken(journal.trenches(), trench, one -> "ground of " + Said.place(journal, one.place()));
+        }
+        if (entity instanceof Thermometer thermometer) {
+            return taken(journal.thermometers(), thermometer, one -> Said.entity(journal, one));
         }
         if (entity instanceof Outcome outcome) {
             return Rules.planted(journal, List.of(outcome.pot()), outcome.variety());

@@ -23,6 +23,7 @@ public sealed interface Entity<T extends Entity<T>>
                 Event,
                 SpanReading,
                 SpotReading,
+                ReadingSource,
                 Thermometer,
                 Outcome,
                 Wish,

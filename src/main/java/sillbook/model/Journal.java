@@ -144,6 +144,11 @@ public final class Journal {
         return all(SpotReading.class);
     }
 
+    /** What readings were taken in from. */
+    public Catalogue<ReadingSource> readingSources() {
+        return all(ReadingSource.class);
+    }
+
     public Catalogue<Thermometer> thermometers() {
         return all(Thermometer.class);
     }

@@ -3,10 +3,15 @@ package sillbook.store;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import sillbook.change.Step;
+import sillbook.model.ChartColumn;
 import sillbook.model.Id;
 import sillbook.model.KeptWindow;
+import sillbook.model.Logged;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 
 /**
@@ -17,12 +22,13 @@ import sillbook.model.Pot;
  */
 public interface Store extends AutoCloseable {
 
-    /** Everything but temperature readings. */
+    /** Everything but the readings of loggers; what these come to, day by day, is part of it. */
     Snapshot read();
 
     /**
      * As much as the first screen needs: the catalogues, the season that holds this moment with its pots, the pots of
-     * other seasons that are not closed, what lives on in them, and all their events.
+     * other seasons that are not closed, what lives on in them, and all their events; and of what the
+     * thermometers said, as far back as those pots need.
      */
     Snapshot readCurrent(Instant now);
 
@@ -43,6 +49,37 @@ public interface Store extends AutoCloseable {
 
     /** Carries out again the step taken back last. */
     Written putBack(long revision, Instant now);
+
+    /**
+     * Takes in what is delivered, as one step, whole or not at all. What the journal has already is passed over. Of two temperatures of one
+     * moment one that is not suspicious stands before one that is, then the warmer: so the same readings, in whatever order they come, make
+     * the same journal.
+     *
+     * @return {@link Written.Nothing} when progress stopped it, when the same bytes were taken in for this place before, or when there is no
+     *     reading in it
+     */
+    Written takeIn(long revision, Delivery delivery, Progress progress, Instant now);
+
+    /** What {@link #takeIn} would do, without doing it. */
+    Comparison compare(Delivery delivery, Progress progress);
+
+    /** Every reading of a place in a stretch of time, typed ones among them, in the order of time. */
+    void readings(Id<Place> place, Instant from, Instant toExclusive, Consumer<Logged> taking);
+
+    /** The same as a list. There can be millions. */
+    default List<Logged> readings(Id<Place> place, Instant from, Instant toExclusive) {
+        List<Logged> readings = new ArrayList<>();
+        readings(place, from, toExclusive, readings::add);
+        return List.copyOf(readings);
+    }
+
+    /**
+     * How warm a place was over a stretch of time, in columns of equal length. Where a column is longer than a day, a day counts to the column
+     * that has its noon.
+     *
+     * @return those columns of which anything is known, in their order
+     */
+    List<ChartColumn> chart(Id<Place> place, Instant from, Instant toExclusive, int columns);
 
     /**
      * The journal's steps, the newest first.

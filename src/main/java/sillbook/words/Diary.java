@@ -26,6 +26,7 @@ public record Diary(List<DiaryEntry> entries) {
         journal.outcomes().all().forEach(outcome -> entries.add(reading.of(outcome)));
         journal.purchases().all().forEach(purchase -> entries.add(reading.of(purchase)));
         journal.spanReadings().all().forEach(span -> entries.add(reading.of(span)));
+        journal.readingSources().all().forEach(source -> entries.add(reading.of(source)));
         journal.spotReadings().all().forEach(spot -> entries.add(reading.of(spot)));
         journal.thermometers()
                 .all()

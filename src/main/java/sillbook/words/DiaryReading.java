@@ -15,6 +15,7 @@ import sillbook.model.Labels;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
+import sillbook.model.ReadingSource;
 import sillbook.model.SpanReading;
 import sillbook.model.SpotReading;
 import sillbook.model.Thermometer;
@@ -121,6 +122,14 @@ final class DiaryReading {
 
     private ReadingWords readings() {
         return new ReadingWords(journal.settings());
+    }
+
+    DiaryEntry of(ReadingSource source) {
+        LocalDate first = day(source.first());
+        Day last = Day.on(day(source.last()));
+        String says = names.place(source.place()) + ": " + Counts.of(source.readings(), "reading") + ", "
+                + Days.span(first, last.likely()) + ", from " + source.name();
+        return new DiaryEntry(last, Optional.empty(), List.of(), says, " " + season(last), List.of(source));
     }
 
     /** Empty where it was never tried in ice water, which is all that happens to one. */

@@ -307,6 +307,17 @@ CREATE TABLE thermometer (
     CHECK ((tried_earliest IS NULL) = (tried_latest IS NULL))
 ) STRICT;
 
+CREATE TABLE reading_source (
+    id         TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    place      TEXT    NOT NULL REFERENCES place (id), -- whose temperatures it has
+    name       TEXT    NOT NULL, -- text: what it was called
+    hash       TEXT    NOT NULL, -- SHA-256 of its bytes, hexadecimal digits in small letters
+    readings   INTEGER NOT NULL CHECK (readings >= 0), -- count
+    suspicious INTEGER NOT NULL CHECK (suspicious BETWEEN 0 AND readings), -- count of those that can hardly be true
+    first      INTEGER NOT NULL, -- instant of its earliest
+    last       INTEGER NOT NULL CHECK (last >= first) -- instant of its latest
+) STRICT;
+
 CREATE TABLE outcome (
     id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
     pot            TEXT    NOT NULL REFERENCES pot (id), -- how this pot did
@@ -372,29 +383,41 @@ CREATE TABLE past_windows (
     reach   INTEGER NOT NULL CHECK (reach >= 0) -- hundredths of half a window that would have held 8 days of 10
 ) STRICT;
 
--- Temperatures read by a logger. There can be millions: at most 25 bytes each.
-
-CREATE TABLE reading_place (
-    number INTEGER NOT NULL PRIMARY KEY, -- short name of the place in readings
-    place  TEXT    NOT NULL UNIQUE REFERENCES place (id) -- the place
-) STRICT;
-
-CREATE TABLE reading_source (
-    number   INTEGER NOT NULL PRIMARY KEY, -- short name of the source in readings
-    name     TEXT    NOT NULL, -- the file's name, or empty when typed
-    taken_at INTEGER NOT NULL, -- instant it was taken in
-    original BLOB -- the source's own bytes, compressed (zlib); NULL when typed
-) STRICT;
+-- Temperatures read by a logger. There can be millions, at most 25 bytes each, so they name their place and source by short numbers. Keys that
+-- are looked up for each row would cost as much as the row; that they hold is looked for by a check of the whole.
 
 CREATE TABLE reading (
-    place       INTEGER NOT NULL REFERENCES reading_place (number), -- short name of the place
+    place       INTEGER NOT NULL, -- number in reading_place
     at          INTEGER NOT NULL, -- seconds since 1970-01-01T00:00Z
-    temperature INTEGER NOT NULL CHECK (temperature >= -273150), -- 0.001 C
-    source      INTEGER NOT NULL REFERENCES reading_source (number), -- short name of the source
-    line        INTEGER NOT NULL, -- its line there, counted from 1; 0 when typed
+    temperature INTEGER NOT NULL CHECK (temperature >= -273150), -- as it was read, 0.001 C
+    source      INTEGER NOT NULL, -- number in taken_in
+    line        INTEGER NOT NULL, -- its line there, counted from 1
     flags       INTEGER NOT NULL, -- sum of 1: suspicious, left out of sums
     PRIMARY KEY (place, at)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE reading_place (
+    number INTEGER NOT NULL PRIMARY KEY, -- short name of the place
+    place  TEXT    NOT NULL UNIQUE -- its id; still said when the place is gone
+) STRICT;
+
+CREATE TABLE taken_in (
+    number   INTEGER NOT NULL PRIMARY KEY, -- short name of the source
+    source   TEXT    NOT NULL, -- its id in reading_source; still said while its step is taken back
+    place    INTEGER NOT NULL, -- number in reading_place
+    first_at INTEGER NOT NULL, -- seconds since 1970-01-01T00:00Z of its earliest reading
+    last_at  INTEGER NOT NULL, -- of its latest
+    step     INTEGER NOT NULL REFERENCES step (number) ON DELETE CASCADE -- the step that took it in
+) STRICT;
+
+CREATE INDEX taken_in_of_step ON taken_in (step);
+
+CREATE TABLE original (
+    taken_in INTEGER NOT NULL REFERENCES taken_in (number) ON DELETE CASCADE, -- whose
+    position INTEGER NOT NULL, -- counted from 0
+    bytes    BLOB    NOT NULL, -- a piece of the source's own bytes, compressed together (zlib)
+    PRIMARY KEY (taken_in, position)
+) STRICT;
 
 -- What stands beside the content: not part of a dump, and nothing that is taken back.
 
@@ -413,6 +436,41 @@ CREATE TABLE step_row (
     other      TEXT, -- its row on the other side of the step, as a JSON array in the order of the columns; NULL when it was not there
     parts      TEXT, -- the rows of its parts there, as a JSON array of such arrays; NULL when it cannot have any
     PRIMARY KEY (step, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE step_reading (
+    step        INTEGER NOT NULL REFERENCES step (number) ON DELETE CASCADE, -- the step that took readings in
+    place       INTEGER NOT NULL, -- a reading that is on the other side of the step, this and the rest as in reading
+    at          INTEGER NOT NULL, -- seconds since 1970-01-01T00:00Z
+    temperature INTEGER NOT NULL, -- 0.001 C
+    source      INTEGER NOT NULL, -- number in taken_in
+    line        INTEGER NOT NULL, -- its line there
+    flags       INTEGER NOT NULL, -- as in reading
+    PRIMARY KEY (step, place, at)
+) STRICT, WITHOUT ROWID;
+
+-- What the readings come to: worked out from them, and at any time anew.
+
+CREATE TABLE day_read (
+    place     TEXT    NOT NULL, -- id of the place
+    day       TEXT    NOT NULL, -- the day
+    readings  INTEGER NOT NULL, -- count on that day
+    known     REAL    NOT NULL, -- hours that are accounted for
+    effective REAL    NOT NULL, -- hours that count as cold, by weight
+    published REAL    NOT NULL, -- the same as published schedules count
+    freezing  REAL    NOT NULL, -- hours below 0 C
+    warm      REAL    NOT NULL, -- hours above 13 C
+    mean      INTEGER NOT NULL, -- of the hours known, 0.001 C
+    lowest    INTEGER NOT NULL, -- of the hours known, 0.001 C
+    highest   INTEGER NOT NULL, -- of the hours known, 0.001 C
+    PRIMARY KEY (place, day)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE day_basis (
+    place      TEXT    NOT NULL PRIMARY KEY, -- id of a place whose days are worked out
+    zone       TEXT    NOT NULL, -- whose midnights part them
+    bridges    INTEGER NOT NULL, -- longest time between two readings that is no gap, seconds
+    correction INTEGER NOT NULL -- added to what is read there, 0.001 C
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE kept_window (

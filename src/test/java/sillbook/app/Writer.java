@@ -27,7 +27,7 @@ final class Writer {
 
     static Bookshelf shelf(Path cache) {
         return new Bookshelf(
-                new SqliteStorage(cache),
+                new SqliteStorage(cache, new DayReckoning()),
                 Clock.systemUTC(),
                 Bookshelf.randomIds(),
                 (journal, pots, madeOn) -> List.of());

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import sillbook.app.Bookshelf;
+import sillbook.app.DayReckoning;
 import sillbook.store.sqlite.SqliteStorage;
 
 /**
@@ -52,7 +53,7 @@ public final class Benchmark {
     private static void seasons(Path journal, InventedSeasons.Shape shape) {
         Clock clock = Clock.systemUTC();
         Bookshelf shelf = new Bookshelf(
-                new SqliteStorage(journal.resolveSibling("cache")),
+                new SqliteStorage(journal.resolveSibling("cache"), new DayReckoning()),
                 clock,
                 Bookshelf.randomIds(),
                 (content, pot, day) -> List.of());

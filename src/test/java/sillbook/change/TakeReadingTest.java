@@ -101,6 +101,9 @@ class TakeReadingTest {
         assertThat(bench.done(new WriteDown(untried)).name()).isEqualTo("thermometer of cellar written down");
         assertThat(bench.done(new WriteDown(tried)).name()).isEqualTo("thermometer of cellar corrected");
         assertThat(bench.journal.thermometerAt(Bench.CELLAR.id())).contains(tried);
+        assertThat(bench.refused(new WriteDown(
+                        new Thermometer(new Id<>(9, 8), Bench.CELLAR.id(), "by the door", Optional.empty()))))
+                .startsWith("There is a thermometer of cellar already.");
         assertThat(bench.journal.thermometerAt(Bench.SILL.id())).isEmpty();
     }
 }

@@ -17,6 +17,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine;
 import sillbook.app.Book;
 import sillbook.app.Bookshelf;
+import sillbook.app.DayReckoning;
 import sillbook.app.Folders;
 import sillbook.app.Forecast;
 import sillbook.exchange.Demo;
@@ -40,7 +41,7 @@ final class Terminal {
     static Terminal at(Path home) {
         Clock clock = Clock.fixed(Demo.MOMENT, Demo.ZONE);
         Forecast forecast = Forecast.by(Handbook.standard());
-        SqliteStorage storage = new SqliteStorage(home.resolve("cache"));
+        SqliteStorage storage = new SqliteStorage(home.resolve("cache"), new DayReckoning());
         Terminal terminal = new Terminal(() -> new Bookshelf(storage, clock, Bookshelf.randomIds(), forecast));
         return terminal.with("SILLBOOK_JOURNAL", home.resolve("winter.sillbook").toString());
     }

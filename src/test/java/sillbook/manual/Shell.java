@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sillbook.app.Bookshelf;
+import sillbook.app.DayReckoning;
 import sillbook.app.Folders;
 import sillbook.app.Forecast;
 import sillbook.cli.Commands;
@@ -130,7 +131,8 @@ final class Shell {
 
     private static Bookshelf shelf(Folders folders, Clock clock) {
         Forecast forecast = Forecast.by(Handbook.standard());
-        return new Bookshelf(new SqliteStorage(folders.cache()), clock, Bookshelf.randomIds(), forecast);
+        return new Bookshelf(
+                new SqliteStorage(folders.cache(), new DayReckoning()), clock, Bookshelf.randomIds(), forecast);
     }
 
     private String other(String line, String input) {

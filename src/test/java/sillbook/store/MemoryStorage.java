@@ -1,18 +1,31 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.store;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.change.Step;
+import sillbook.model.ChartColumn;
+import sillbook.model.DayRead;
+import sillbook.model.DaysRead;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Event;
@@ -20,8 +33,12 @@ import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
+import sillbook.model.LastRead;
+import sillbook.model.Logged;
 import sillbook.model.Outcome;
+import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.ReadingSource;
 import sillbook.model.Season;
 import sillbook.model.Wish;
 
@@ -29,23 +46,34 @@ import sillbook.model.Wish;
 public final class MemoryStorage implements Storage {
     private final Map<Path, Kept> journals = new HashMap<>();
 
-    /** One step: the journal it led from, and the one it led to. */
-    private record Turn(Step step, Instant at, Journal before, Journal after, List<KeptWindow> windows) {}
+    /** One step: what it led from, and what it led to. */
+    private record Turn(Step step, Instant at, State before, State after, List<KeptWindow> windows) {}
+
+    /** What there is at one moment. */
+    private record State(Journal entries, MemoryReadings readings) {
+        Journal journal() {
+            return entries.with(readings.days(entries));
+        }
+    }
 
     private static final class Kept {
-        private final Journal begun;
+        private final State begun;
         private final List<KeptWindow> windows;
         private final List<Turn> turns = new ArrayList<>();
         private int inForce;
         private long revision;
 
         private Kept(Journal begun, List<KeptWindow> windows) {
-            this.begun = begun;
+            this.begun = new State(begun.with(DaysRead.NONE), MemoryReadings.NONE);
             this.windows = List.copyOf(windows);
         }
 
-        private Journal now() {
+        private State state() {
             return inForce == 0 ? begun : turns.get(inForce - 1).after();
+        }
+
+        private Journal now() {
+            return state().journal();
         }
     }
 
@@ -96,8 +124,9 @@ public final class MemoryStorage implements Storage {
             return new Snapshot(
                     kept.revision,
                     Journal.of(journal.entities().stream()
-                            .filter(entity -> isCurrent(entity, pots))
-                            .toList()));
+                                    .filter(entity -> isCurrent(entity, pots))
+                                    .toList())
+                            .with(current(journal, pots, now)));
         }
 
         @Override
@@ -115,11 +144,69 @@ public final class MemoryStorage implements Storage {
             if (revision != kept.revision) {
                 return new Written.Stale();
             }
-            Journal before = kept.now();
+            State before = kept.state();
+            return add(step, now, new State(before.entries().with(step.edits()), before.readings()), windows);
+        }
+
+        private Written add(Step step, Instant now, State after, List<KeptWindow> windows) {
+            State before = kept.state();
             kept.turns.subList(kept.inForce, kept.turns.size()).clear();
-            kept.turns.add(new Turn(step, now, before, before.with(step.edits()), List.copyOf(windows)));
+            kept.turns.add(new Turn(step, now, before, after, List.copyOf(windows)));
             kept.inForce++;
-            return kept(step);
+            return kept(step, before);
+        }
+
+        @Override
+        public Written takeIn(long revision, Delivery delivery, Progress progress, Instant now) {
+            if (revision != kept.revision) {
+                return new Written.Stale();
+            }
+            State before = kept.state();
+            String hash = hash(delivery);
+            Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), hash);
+            if (before.entries().readingSources().contains(id)) {
+                return new Written.Nothing();
+            }
+            MemoryReadings.Intake intake = before.readings().takeIn(delivery, false);
+            Comparison comparison = intake.comparison();
+            if (!progress.goesOn(comparison) || comparison.readings() == 0) {
+                return new Written.Nothing();
+            }
+            ReadingSource source = new ReadingSource(
+                    id,
+                    delivery.place(),
+                    delivery.name(),
+                    hash,
+                    comparison.readings(),
+                    comparison.suspicious(),
+                    intake.first(),
+                    intake.last());
+            Step step = Step.takenIn(
+                    source, before.entries().places().get(delivery.place()).name());
+            return add(step, now, new State(before.entries().with(step.edits()), intake.after()), List.of());
+        }
+
+        @Override
+        public Comparison compare(Delivery delivery, Progress progress) {
+            Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), hash(delivery));
+            boolean isTakenIn = kept.state().entries().readingSources().contains(id);
+            Comparison comparison =
+                    kept.state().readings().takeIn(delivery, isTakenIn).comparison();
+            progress.goesOn(comparison);
+            return comparison;
+        }
+
+        @Override
+        public void readings(Id<Place> place, Instant from, Instant toExclusive, Consumer<Logged> taking) {
+            kept.state().readings().of(kept.state().entries(), place).stream()
+                    .filter(reading ->
+                            !reading.at().isBefore(from) && reading.at().isBefore(toExclusive))
+                    .forEach(taking);
+        }
+
+        @Override
+        public List<ChartColumn> chart(Id<Place> place, Instant from, Instant toExclusive, int columns) {
+            return kept.state().readings().chart(kept.state().entries(), place, from, toExclusive, columns);
         }
 
         @Override
@@ -132,7 +219,11 @@ public final class MemoryStorage implements Storage {
             }
             kept.inForce--;
             Turn turn = kept.turns.get(kept.inForce);
-            return kept(new Step(turn.step().name(), edits(turn.after(), turn.before())));
+            return kept(
+                    new Step(
+                            turn.step().name(),
+                            edits(turn.after().entries(), turn.before().entries())),
+                    turn.after());
         }
 
         @Override
@@ -145,12 +236,18 @@ public final class MemoryStorage implements Storage {
             }
             Turn turn = kept.turns.get(kept.inForce);
             kept.inForce++;
-            return kept(new Step(turn.step().name(), edits(turn.before(), turn.after())));
+            return kept(
+                    new Step(
+                            turn.step().name(),
+                            edits(turn.before().entries(), turn.after().entries())),
+                    turn.before());
         }
 
-        private Written.Kept kept(Step step) {
+        private Written.Kept kept(Step step, State before) {
             kept.revision++;
-            return new Written.Kept(kept.revision, step);
+            DaysRead now = kept.now().daysRead();
+            boolean isOther = !before.journal().daysRead().equals(now);
+            return new Written.Kept(kept.revision, step, isOther ? Optional.of(now) : Optional.empty());
         }
 
         @Override
@@ -181,7 +278,8 @@ public final class MemoryStorage implements Storage {
 
         @Override
         public String dump() {
-            return kept.now().entities().stream().map(Entity::toString).sorted().collect(Collectors.joining("\n"));
+            return kept.now().entities().stream().map(Entity::toString).sorted().collect(Collectors.joining("\n"))
+                    + kept.state().readings().dump();
         }
 
         @Override
@@ -191,11 +289,43 @@ public final class MemoryStorage implements Storage {
 
         @Override
         public void backUp(Path copy) {
-            begin(copy, kept.now(), keptWindows());
+            Kept copied = new Kept(kept.now(), keptWindows());
+            copied.turns.add(
+                    new Turn(new Step("copied", List.of()), Instant.EPOCH, copied.begun, kept.state(), List.of()));
+            copied.inForce = 1;
+            if (journals.putIfAbsent(copy, copied) != null) {
+                throw new StoreException.AlreadyThere(copy);
+            }
         }
 
         @Override
         public void close() {}
+    }
+
+    private static String hash(Delivery delivery) {
+        try (InputStream in = delivery.original().open()) {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(in.readAllBytes()));
+        } catch (IOException | NoSuchAlgorithmException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** What was read since the first day of a pot that is shown, or for 500 days. */
+    private static DaysRead current(Journal journal, Set<Id<Pot>> pots, Instant now) {
+        LocalDate longAgo = LocalDate.ofInstant(now.minus(Duration.ofDays(500)), ZoneOffset.UTC);
+        LocalDate since = pots.stream()
+                .flatMap(pot -> journal.history(pot).stream())
+                .map(event -> event.day().earliest())
+                .min(Comparator.naturalOrder())
+                .filter(longAgo::isBefore)
+                .orElse(longAgo);
+        List<DayRead> days = new ArrayList<>();
+        List<LastRead> last = new ArrayList<>();
+        for (Place place : journal.places().all()) {
+            days.addAll(journal.daysRead().at(place.id()).tailMap(since).values());
+            journal.daysRead().lastAt(place.id()).ifPresent(last::add);
+        }
+        return DaysRead.of(days, last);
     }
 
     private static List<Edit> edits(Journal from, Journal to) {

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -45,6 +46,7 @@ import sillbook.model.Pot;
 import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
+import sillbook.model.ReadingSource;
 import sillbook.model.Season;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
@@ -139,6 +141,7 @@ public final class RandomEntries {
                 () -> spanReading(journal),
                 () -> spotReading(journal),
                 () -> thermometer(journal),
+                () -> readingSource(journal),
                 () -> outcome(journal),
                 () -> wish(journal),
                 () -> choice(journal),
@@ -383,11 +386,25 @@ public final class RandomEntries {
     }
 
     private Thermometer thermometer(Journal journal) {
+        Id<Place> place = pick(journal.places().all()).id();
         return new Thermometer(
-                oldOrNew(journal.thermometers().all(), Thermometer::id),
-                pick(journal.places().all()).id(),
+                journal.thermometerAt(place).map(Thermometer::id).orElseGet(this::id),
+                place,
                 text(),
                 perhaps(() -> new Thermometer.IceTest(band().low(), day())));
+    }
+
+    private ReadingSource readingSource(Journal journal) {
+        Instant first = instant().truncatedTo(ChronoUnit.SECONDS);
+        return new ReadingSource(
+                oldOrNew(journal.readingSources().all(), ReadingSource::id),
+                pick(journal.places().all()).id(),
+                text(),
+                text(),
+                9 + random.nextInt(9),
+                random.nextInt(9),
+                first,
+                first.plusSeconds(random.nextInt(9_999)));
     }
 
     private Outcome outcome(Journal journal) {

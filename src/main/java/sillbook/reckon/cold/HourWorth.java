@@ -4,7 +4,7 @@ package sillbook.reckon.cold;
 import sillbook.reckon.heat.SineDay;
 
 /** What cold is counted by: what an hour is worth, 0 to 1. */
-public sealed interface HourWorth permits ColdWeight, StrictCount {
+public sealed interface HourWorth permits ColdWeight, PublishedCount, StrictCount {
     /** Of an hour in which the temperature goes evenly from one to another, in C: the exact mean. */
     double between(double start, double end);
 

@@ -20,22 +20,21 @@ record Stretch(Reading first, Reading last) {
 
     /** Hours at a temperature or colder. */
     double hoursUpTo(double celsius) {
-        return first.celsius() == last.celsius()
-                ? (first.celsius() <= celsius ? hours() : 0)
-                : hours() * shareBelow(celsius);
+        return first.celsius() == celsius && last.celsius() == celsius ? hours() : hoursBelow(celsius);
     }
 
     /** Hours colder than a temperature. */
     double hoursBelow(double celsius) {
-        return first.celsius() == last.celsius()
-                ? (first.celsius() < celsius ? hours() : 0)
-                : hours() * shareBelow(celsius);
+        return hours() * shareBelow(first.celsius(), last.celsius(), celsius);
     }
 
-    private double shareBelow(double celsius) {
-        double low = Math.min(first.celsius(), last.celsius());
-        double high = Math.max(first.celsius(), last.celsius());
-        return Math.max(0, Math.min(1, (celsius - low) / (high - low)));
+    /** The share of the way from one temperature to another that lies below a limit. */
+    static double shareBelow(double start, double end, double limit) {
+        if (start == end) {
+            return start < limit ? 1 : 0;
+        }
+        double low = Math.min(start, end);
+        return Math.max(0, Math.min(1, (limit - low) / Math.abs(end - start)));
     }
 
     /** The moment in it at which the temperature is passed; there must be one. */

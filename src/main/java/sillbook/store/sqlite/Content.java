@@ -20,9 +20,16 @@ final class Content {
     private static final String UNBURY = "DELETE FROM tombstone WHERE table_name = ? AND id = ?";
 
     private final Database database;
+    private final WrongSums wrong;
 
     Content(Database database) {
+        this(database, new WrongSums(database));
+    }
+
+    /** One that notes there which sums of days are wrong by what is written. */
+    Content(Database database, WrongSums wrong) {
         this.database = database;
+        this.wrong = wrong;
     }
 
     /** The journal of the entries that a scope lets through. */
@@ -80,16 +87,19 @@ final class Content {
     /** Puts an entry, new or in the place of the one with its id. */
     void put(Entity<?> entity) {
         Key key = Key.of(entity);
+        wrong.entry(key);
         database.update(key.table().put(), key.mapping().row(entity));
         key.partTable().ifPresent(parts -> {
             database.update(parts.delete(), key.id());
             key.mapping().partRows(entity).forEach(row -> database.update(parts.insert(), row));
         });
         database.update(UNBURY, key.table().name(), key.id());
+        wrong.entry(key);
     }
 
     /** Removes an entry; its parts go with it, and a trace stays. */
     void remove(Key key, Instant now) {
+        wrong.entry(key);
         database.update(key.table().delete(), key.id());
         database.update(BURY, key.table().name(), key.id(), now.toEpochMilli());
     }
@@ -106,7 +116,9 @@ final class Content {
             remove(key, now);
             return;
         }
+        wrong.entry(key);
         database.update(key.table().putJson(), image.row().get());
+        wrong.entry(key);
         key.partTable().ifPresent(parts -> {
             database.update(parts.delete(), key.id());
             database.update(parts.insertJson(), image.parts().orElse("[]"));

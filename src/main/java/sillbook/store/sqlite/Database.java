@@ -142,6 +142,22 @@ final class Database implements AutoCloseable {
         return statement;
     }
 
+    /** What is done with a batch while it is open. */
+    @FunctionalInterface
+    interface Filling {
+        void fill(Batch batch) throws SQLException;
+    }
+
+    /** Puts many rows of whole numbers into a table: the statement is given without its values. */
+    void fill(String insert, int columns, Filling filling) {
+        try (Batch batch = new Batch(connection, insert, columns)) {
+            filling.fill(batch);
+            batch.flush();
+        } catch (SQLException e) {
+            throw Failures.of(file, e);
+        }
+    }
+
     /** Reads several things as they are at one moment. */
     <T> T atOneMoment(Supplier<T> reading) {
         return within("BEGIN", reading);
@@ -153,6 +169,16 @@ final class Database implements AutoCloseable {
             run("PRAGMA defer_foreign_keys = ON");
             return writing.get();
         });
+    }
+
+    /** Writes, and takes all of it back. */
+    <T> T rehearsal(Supplier<T> writing) {
+        run("BEGIN IMMEDIATE");
+        try {
+            return writing.get();
+        } finally {
+            run("ROLLBACK");
+        }
     }
 
     private <T> T within(String begin, Supplier<T> work) {

@@ -3,6 +3,8 @@ package sillbook.store.sqlite;
 
 /** The content as text: a line for each row, table by table in the order of the ids. */
 final class Dump {
+    private static final String READINGS = Sql.file("queries/dumped-readings.sql");
+
     private final Database database;
     private final StringBuilder lines = new StringBuilder();
 
@@ -16,6 +18,7 @@ final class Dump {
             dump.add(mapping.table().name(), mapping.table().allAsJson("id"));
             mapping.parts().map(Parts::table).ifPresent(parts -> dump.add(parts.name(), parts.allAsJson("position")));
         }
+        dump.add("reading", READINGS);
         return dump.lines.toString();
     }
 

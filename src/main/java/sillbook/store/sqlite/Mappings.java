@@ -25,6 +25,7 @@ final class Mappings {
             new EventRows(),
             new SpanReadingRows(),
             new SpotReadingRows(),
+            new ReadingSourceRows(),
             new ThermometerRows(),
             new OutcomeRows(),
             new WishRows(),

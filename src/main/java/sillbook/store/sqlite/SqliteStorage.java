@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
+import sillbook.store.DaySums;
 import sillbook.store.Storage;
 import sillbook.store.Store;
 import sillbook.store.StoreException;
@@ -14,15 +15,21 @@ import sillbook.store.StoreException;
 /** Journals as SQLite files. */
 public final class SqliteStorage implements Storage {
     private final Schema schema;
+    private final DaySums sums;
 
-    /** Keeps the database's native library in this folder, from one start to the next. */
-    public SqliteStorage(Path cache) {
-        this(Schema.CURRENT);
+    /**
+     * Keeps the database's native library in this folder, from one start to the next.
+     *
+     * @param sums how what is read comes to sums of days
+     */
+    public SqliteStorage(Path cache, DaySums sums) {
+        this(Schema.CURRENT, sums);
         NativeLibrary.unpackInto(cache);
     }
 
-    SqliteStorage(Schema schema) {
+    SqliteStorage(Schema schema, DaySums sums) {
         this.schema = schema;
+        this.sums = sums;
     }
 
     @Override
@@ -78,11 +85,11 @@ public final class SqliteStorage implements Storage {
         return readOnly ? openReadOnly(file, found) : openForWriting(file, found);
     }
 
-    private static Store openReadOnly(Path file, Found found) {
+    private Store openReadOnly(Path file, Found found) {
         if (found == Found.EARLIER_JOURNAL) {
             throw new StoreException.ReadOnly(file, null);
         }
-        return new SqliteStore(Database.open(file, quietAccess(file)), true);
+        return new SqliteStore(Database.open(file, quietAccess(file)), true, sums);
     }
 
     private Store openForWriting(Path file, Found found) {
@@ -92,7 +99,7 @@ public final class SqliteStorage implements Storage {
             if (found == Found.EARLIER_JOURNAL) {
                 schema.bringUpToDate(database);
             }
-            return new SqliteStore(database, false);
+            return new SqliteStore(database, false, sums);
         } catch (RuntimeException | Error failure) {
             database.close();
             throw failure;
@@ -114,6 +121,8 @@ public final class SqliteStorage implements Storage {
             Content written = new Content(database);
             database.transaction(() -> {
                 content.entities().forEach(written::put);
+                DayReads days = new DayReads(database, written, new Readings(database), sums);
+                days.readPlaces().forEach(days::rebuild);
                 new KeptWindows(database).keepFromTheFirst(kept);
                 return draft;
             });

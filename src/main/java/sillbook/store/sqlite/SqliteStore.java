@@ -2,17 +2,26 @@
 package sillbook.store.sqlite;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import sillbook.change.Step;
+import sillbook.model.ChartColumn;
 import sillbook.model.Id;
 import sillbook.model.KeptWindow;
+import sillbook.model.Logged;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Settings;
+import sillbook.store.Comparison;
+import sillbook.store.DaySums;
+import sillbook.store.Delivery;
+import sillbook.store.Progress;
 import sillbook.store.Snapshot;
 import sillbook.store.Steps;
 import sillbook.store.Store;
@@ -22,24 +31,37 @@ import sillbook.store.Written;
 /** One open journal in an SQLite file. */
 final class SqliteStore implements Store {
     private static final String CURRENT_POTS = Sql.file("queries/current-pots.sql");
+    private static final String FIRST_DAY = Sql.file("queries/first-current-day.sql");
+
+    /** No pot that still lives has its cold so far back. */
+    private static final Duration LONGEST_COLD = Duration.ofDays(500);
 
     private final Database database;
     private final boolean readOnly;
     private final Content content;
     private final StepLog steps;
     private final KeptWindows windows;
+    private final WrongSums wrong;
+    private final Readings readings;
+    private final DayReads days;
+    private final DaySums sums;
 
-    SqliteStore(Database database, boolean readOnly) {
+    SqliteStore(Database database, boolean readOnly, DaySums sums) {
         this.database = database;
         this.readOnly = readOnly;
-        this.content = new Content(database);
-        this.steps = new StepLog(database, content);
+        this.wrong = new WrongSums(database);
+        this.content = new Content(database, wrong);
+        this.steps = new StepLog(database, content, wrong);
         this.windows = new KeptWindows(database);
+        this.readings = new Readings(database);
+        this.days = new DayReads(database, content, readings, sums);
+        this.sums = sums;
     }
 
     @Override
     public Snapshot read() {
-        return database.atOneMoment(() -> new Snapshot(revision(), content.read(Scope.ALL)));
+        return database.atOneMoment(
+                () -> new Snapshot(revision(), content.read(Scope.ALL).with(days.all())));
     }
 
     @Override
@@ -47,7 +69,12 @@ final class SqliteStore implements Store {
         return database.atOneMoment(() -> {
             database.run("DROP TABLE IF EXISTS temp.current_pot");
             database.update(CURRENT_POTS, season(now).year());
-            return new Snapshot(revision(), content.read(Scope.CURRENT));
+            LocalDate since = database.first(
+                            FIRST_DAY,
+                            Row::date,
+                            now.minus(LONGEST_COLD).toString().substring(0, 10))
+                    .orElseThrow();
+            return new Snapshot(revision(), content.read(Scope.CURRENT).with(days.since(since)));
         });
     }
 
@@ -84,10 +111,15 @@ final class SqliteStore implements Store {
         return write(revision, () -> steps.putBack(now));
     }
 
-    private Written write(long revision, Supplier<Optional<Step>> writing) {
+    private void requireWritable() {
         if (readOnly) {
             throw new StoreException.ReadOnly(database.file(), null);
         }
+    }
+
+    private Written write(long revision, Supplier<Optional<Step>> writing) {
+        requireWritable();
+        wrong.clear();
         return database.transaction(() -> {
             if (revision() != revision) {
                 return new Written.Stale();
@@ -98,7 +130,41 @@ final class SqliteStore implements Store {
 
     private Written.Kept kept(Step step) {
         database.update("UPDATE book SET revision = revision + 1");
-        return new Written.Kept(revision(), step);
+        boolean readAnew = days.follow(wrong);
+        return new Written.Kept(revision(), step, readAnew ? Optional.of(days.all()) : Optional.empty());
+    }
+
+    @Override
+    public Written takeIn(long revision, Delivery delivery, Progress progress, Instant now) {
+        Deliveries deliveries = new Deliveries(database, steps, readings, days, wrong);
+        try {
+            return write(
+                    revision,
+                    () -> Optional.of(deliveries.takeIn(delivery, progress, now).orElseThrow(Intake.Stopped::new)));
+        } catch (Intake.Stopped stopped) {
+            return new Written.Nothing();
+        }
+    }
+
+    @Override
+    public Comparison compare(Delivery delivery, Progress progress) {
+        requireWritable();
+        Deliveries deliveries = new Deliveries(database, steps, readings, days, new WrongSums(database));
+        return database.rehearsal(() -> deliveries.compare(delivery, progress));
+    }
+
+    @Override
+    public void readings(Id<Place> place, Instant from, Instant toExclusive, Consumer<Logged> taking) {
+        database.atOneMoment(() -> {
+            readings.each(place, from, toExclusive, taking);
+            return place;
+        });
+    }
+
+    @Override
+    public List<ChartColumn> chart(Id<Place> place, Instant from, Instant toExclusive, int columns) {
+        return database.atOneMoment(
+                () -> new ChartReading(days, readings, sums, place).columns(from, toExclusive, columns));
     }
 
     @Override
@@ -123,7 +189,8 @@ final class SqliteStore implements Store {
 
     @Override
     public List<String> verify() {
-        return Verification.of(database);
+        List<String> findings = Verification.of(database);
+        return findings.isEmpty() ? database.atOneMoment(days::findings) : findings;
     }
 
     @Override

@@ -34,10 +34,13 @@ final class StepLog {
 
     private final Database database;
     private final Content content;
+    private final WrongSums wrong;
 
-    StepLog(Database database, Content content) {
+    /** One that notes there which readings a step takes away or brings back. */
+    StepLog(Database database, Content content, WrongSums wrong) {
         this.database = database;
         this.content = content;
+        this.wrong = wrong;
     }
 
     /** A step in the log. */
@@ -57,13 +60,18 @@ final class StepLog {
         }
     }
 
-    /** Does the edits and logs them as the last step, whose number it gives. What was taken back is gone for good. */
+    /** Does the edits and logs them as the last step, whose number it gives. */
     long add(Step step, Instant now) {
-        database.update("DELETE FROM step WHERE taken_back");
-        long number = database.number(NEXT_NUMBER);
+        long number = next();
         database.update(ADD, number, step.name(), now.toEpochMilli());
         log(number, carryOut(step.edits(), now));
         return number;
+    }
+
+    /** The number that the next step will have. What was taken back is gone for good. */
+    long next() {
+        database.update("DELETE FROM step WHERE taken_back");
+        return database.number(NEXT_NUMBER);
     }
 
     /** Gives what was there before, of each entry that an edit names. */
@@ -119,6 +127,7 @@ final class StepLog {
 
     private Step goOver(Numbered step, List<Touched> touched, Instant now) {
         database.update(TURN, step.number());
+        new StepReadings(database).goOver(step.number()).ifPresent(wrong::readings);
         List<Edit> edits = touched.stream().map(one -> exchange(step, one, now)).toList();
         return new Step(step.name(), edits);
     }

@@ -39,3 +39,19 @@ UNION ALL
 SELECT 'A kept window of ' || made_on || ' is not in order: ' || earliest || ', ' || likely || ', ' || latest || '.'
 FROM kept_window
 WHERE earliest > likely OR likely > latest
+
+UNION ALL
+-- A reading has its place, and what it was taken in from.
+SELECT 'Readings from ' || datetime(min(at), 'unixepoch') || ' to ' || datetime(max(at), 'unixepoch') || ' are of no known place or source.'
+FROM reading
+WHERE place NOT IN (SELECT number FROM reading_place)
+   OR source NOT IN (SELECT number FROM taken_in JOIN reading_source ON reading_source.id = taken_in.source)
+HAVING count(*) > 0
+
+UNION ALL
+-- A thermometer is the only one of its place.
+SELECT 'The place ' || name || ' has ' || count(*) || ' thermometers.'
+FROM thermometer
+JOIN place ON place.id = thermometer.place
+GROUP BY thermometer.place
+HAVING count(*) > 1

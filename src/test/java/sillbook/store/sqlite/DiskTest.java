@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import sillbook.app.DayReckoning;
 import sillbook.change.Step;
 import sillbook.model.Edit;
 import sillbook.store.Snapshot;
@@ -73,7 +74,7 @@ class DiskTest {
         Journals.STORAGE.begin(file(), Journals.EMPTY).close();
         try (Database database = Database.open(file(), Access.WRITE)) {
             database.number("PRAGMA max_page_count = 80");
-            Store store = new SqliteStore(database, false);
+            Store store = new SqliteStore(database, false, Journals.SUMS);
             Journals.commit(store, 1);
             Snapshot before = store.read();
 
@@ -147,7 +148,8 @@ class DiskTest {
         try (SmallDisk disk = SmallDisk.on(folder)) {
             Journals.STORAGE.begin(file(), Journals.EMPTY).close();
             disk.makeReadOnly();
-            SqliteStorage later = new SqliteStorage(new Schema(List.of("001-journal.sql", "test-002-pest.sql")));
+            SqliteStorage later =
+                    new SqliteStorage(new Schema(List.of("001-journal.sql", "test-002-pest.sql")), new DayReckoning());
 
             assertThatThrownBy(() -> later.open(file())).isInstanceOf(StoreException.ReadOnly.class);
         }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import sillbook.app.DayReckoning;
 import sillbook.change.Step;
 import sillbook.model.Edit;
 import sillbook.model.Id;
@@ -12,6 +13,7 @@ import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Settings;
 import sillbook.model.Variety;
+import sillbook.store.DaySums;
 import sillbook.store.RandomEntries;
 import sillbook.store.Storage;
 import sillbook.store.Store;
@@ -20,7 +22,8 @@ import sillbook.store.Store;
 final class Journals {
     static final Instant NOW = Instant.parse("2027-01-12T08:41:00Z");
     static final Journal EMPTY = Journal.empty(Settings.initial(ZoneOffset.UTC));
-    static final Storage STORAGE = new SqliteStorage(Schema.CURRENT);
+    static final DaySums SUMS = new DayReckoning();
+    static final Storage STORAGE = new SqliteStorage(Schema.CURRENT, SUMS);
 
     private Journals() {}
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sillbook.app.DayReckoning;
 import sillbook.model.Journal;
 import sillbook.store.Backups;
 import sillbook.store.Storage.Found;
@@ -23,7 +24,7 @@ import sillbook.store.StoreException;
 /** A journal of an earlier form is brought up to date, or left as it was. */
 class MigrationTest {
     private static final Schema SECOND = new Schema(List.of("001-journal.sql", "test-002-pest.sql"));
-    private static final SqliteStorage LATER = new SqliteStorage(SECOND);
+    private static final SqliteStorage LATER = new SqliteStorage(SECOND, new DayReckoning());
 
     @TempDir
     private Path folder;
@@ -83,7 +84,7 @@ class MigrationTest {
     @ParameterizedTest
     @ValueSource(strings = {"test-002-broken.sql", "test-002-dangling.sql"})
     void aStepThatFailsLeavesTheJournalAsItWas(String script) {
-        SqliteStorage failing = new SqliteStorage(new Schema(List.of("001-journal.sql", script)));
+        SqliteStorage failing = new SqliteStorage(new Schema(List.of("001-journal.sql", script)), new DayReckoning());
 
         for (int attempt = 0; attempt < 2; attempt++) {
             assertThatThrownBy(() -> failing.open(file))

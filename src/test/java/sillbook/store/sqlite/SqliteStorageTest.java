@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.store.sqlite;
 
+import sillbook.app.DayReckoning;
 import sillbook.store.Storage;
 import sillbook.store.StorageContract;
 
@@ -8,6 +9,6 @@ import sillbook.store.StorageContract;
 class SqliteStorageTest extends StorageContract {
     @Override
     protected Storage storage() {
-        return new SqliteStorage(folder.resolve("cache"));
+        return new SqliteStorage(folder.resolve("cache"), new DayReckoning());
     }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sillbook.app.Book;
 import sillbook.app.Bookshelf;
+import sillbook.app.DayReckoning;
 import sillbook.store.Backups;
 import sillbook.store.sqlite.SqliteStorage;
 import sillbook.ui.screen.Almanac;
@@ -42,7 +43,7 @@ class BookEffectsTest {
 
     private void readRest(boolean isDemo) {
         Bookshelf shelf = new Bookshelf(
-                new SqliteStorage(folder.resolve("cache")),
+                new SqliteStorage(folder.resolve("cache"), new DayReckoning()),
                 Clock.fixed(NOW, ZoneOffset.UTC),
                 Bookshelf.randomIds(),
                 (journal, pots, madeOn) -> List.of());

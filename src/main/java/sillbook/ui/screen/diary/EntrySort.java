@@ -7,6 +7,7 @@ import sillbook.model.Event;
 import sillbook.model.Happening;
 import sillbook.model.Outcome;
 import sillbook.model.Purchase;
+import sillbook.model.ReadingSource;
 import sillbook.model.SpanReading;
 import sillbook.model.SpotReading;
 import sillbook.model.Thermometer;
@@ -19,7 +20,15 @@ enum EntrySort {
             'm',
             "moves",
             List.of(Happening.Potted.class, Happening.Moved.class, Happening.Closed.class, Happening.Displayed.class)),
-    CHECKS('c', "checks", List.of(Happening.Checked.class, SpanReading.class, SpotReading.class, Thermometer.class)),
+    CHECKS(
+            'c',
+            "checks",
+            List.of(
+                    Happening.Checked.class,
+                    SpanReading.class,
+                    SpotReading.class,
+                    ReadingSource.class,
+                    Thermometer.class)),
     BLOOM('b', "bloom and care", List.of(Happening.Flowered.class, Happening.Cared.class)),
     NOTES('j', "notes", List.of(Happening.Jotted.class, Happening.PutOff.class, Happening.LeftOut.class)),
     OUTCOMES('o', "outcomes", List.of(Outcome.class)),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import sillbook.model.Entity;
 import sillbook.model.Id;
 import sillbook.model.Place;
+import sillbook.model.ReadingSource;
 import sillbook.model.SpanReading;
 import sillbook.model.SpotReading;
 import sillbook.model.Thermometer;
@@ -20,6 +21,9 @@ final class ReadPlace {
         }
         if (written instanceof SpotReading spot) {
             return Optional.of(spot.place());
+        }
+        if (written instanceof ReadingSource source) {
+            return Optional.of(source.place());
         }
         return written instanceof Thermometer thermometer ? Optional.of(thermometer.place()) : Optional.empty();
     }

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.store.sqlite;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import sillbook.change.Step;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.ReadingSource;
+import sillbook.store.Comparison;
+import sillbook.store.Delivery;
+import sillbook.store.Progress;
+
+/** Takes deliveries in: their readings, where these are from, and what they come to. */
+final class Deliveries {
+    private static final String IS_TAKEN_IN = "SELECT count(*) FROM reading_source WHERE id = ?";
+    private static final String ADD =
+            "INSERT INTO taken_in (source, place, first_at, last_at, step) VALUES (?, ?, 0, 0, ?)";
+    private static final String EXTENT = "UPDATE taken_in SET first_at = ?, last_at = ? WHERE number = ?";
+    private static final String NUMBER = "SELECT number FROM taken_in WHERE step = ?";
+    private static final String PLACE_NAME = "SELECT name FROM place WHERE id = ?";
+
+    private final Database database;
+    private final StepLog steps;
+    private final Readings readings;
+    private final DayReads days;
+    private final WrongSums wrong;
+    private final Originals originals;
+
+    Deliveries(Database database, StepLog steps, Readings readings, DayReads days, WrongSums wrong) {
+        this.database = database;
+        this.steps = steps;
+        this.readings = readings;
+        this.days = days;
+        this.wrong = wrong;
+        this.originals = new Originals(database);
+    }
+
+    /** Within a transaction; empty when there is nothing to take in, and then what it began is to be rolled back. */
+    Optional<Step> takeIn(Delivery delivery, Progress progress, Instant now) {
+        String hash = originals.hash(delivery.original());
+        Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), hash);
+        if (isTakenIn(id)) {
+            return Optional.empty();
+        }
+        OnTheWay onTheWay = new OnTheWay(delivery.place(), days);
+        Intake intake = begin(delivery.place(), id, false);
+        intake.takeIn(delivery.feed(), Optional.of(onTheWay), progress);
+        Counting counting = intake.counting();
+        if (counting.readings() == 0) {
+            return Optional.empty();
+        }
+        long takenIn = database.number(NUMBER, steps.next());
+        database.update(EXTENT, counting.first(), counting.last(), takenIn);
+        originals.keep(takenIn, delivery.original());
+        wrongSums(delivery.place(), intake, onTheWay).forEach(wrong::readings);
+        Step step = Step.takenIn(source(id, delivery, hash, counting), name(delivery.place()));
+        steps.add(step, now);
+        return Optional.of(step);
+    }
+
+    /** Where readings did not come in order, or some were typed among them, all is to be worked out from what there is now. */
+    private List<WrongSums.Stretch> wrongSums(Id<Place> place, Intake intake, OnTheWay onTheWay) {
+        Counting counting = intake.counting();
+        return intake.wasInOrder() && !readings.isTyped(place, counting.first(), counting.last())
+                ? onTheWay.ends()
+                : List.of(new WrongSums.Stretch(place, counting.first(), counting.last()));
+    }
+
+    /** Within a transaction that is to be rolled back. */
+    Comparison compare(Delivery delivery, Progress progress) {
+        Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), originals.hash(delivery.original()));
+        Intake intake = begin(delivery.place(), id, isTakenIn(id));
+        intake.takeIn(delivery.feed(), Optional.empty(), progress);
+        return intake.soFar();
+    }
+
+    private boolean isTakenIn(Id<ReadingSource> id) {
+        return database.number(IS_TAKEN_IN, id.toString()) > 0;
+    }
+
+    private Intake begin(Id<Place> place, Id<ReadingSource> source, boolean isTakenIn) {
+        long step = steps.next();
+        long number = readings.numberOrNew(place);
+        database.update(ADD, source.toString(), number, step);
+        return new Intake(database, number, database.number(NUMBER, step), step, isTakenIn);
+    }
+
+    private static ReadingSource source(Id<ReadingSource> id, Delivery delivery, String hash, Counting counting) {
+        return new ReadingSource(
+                id,
+                delivery.place(),
+                delivery.name(),
+                hash,
+                counting.readings(),
+                counting.suspicious(),
+                Instant.ofEpochSecond(counting.first()),
+                Instant.ofEpochSecond(counting.last()));
+    }
+
+    private String name(Id<Place> place) {
+        return database.first(PLACE_NAME, Row::text, place.toString()).orElseThrow();
+    }
+}
