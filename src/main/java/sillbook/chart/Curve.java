@@ -109,6 +109,13 @@ public record Curve(List<Optional<Warmth>> parts) {
         }
     }
 
+    /** This curve, and where nothing of it is known the other. */
+    public Curve filledBy(Curve other) {
+        return new Curve(IntStream.range(0, parts.size())
+                .mapToObj(part -> parts.get(part).or(() -> other.parts.get(part)))
+                .toList());
+    }
+
     public Curve in(DoubleUnaryOperator unit) {
         return new Curve(
                 parts.stream().map(part -> part.map(warmth -> warmth.in(unit))).toList());

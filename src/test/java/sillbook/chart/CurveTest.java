@@ -101,6 +101,15 @@ class CurveTest {
     }
 
     @Test
+    void oneCurveFillsWhatAnotherLeavesOpen() {
+        Curve one = Curve.of(axis(2, 1), List.of(day(0, 24, 5, 5, 5)));
+        Curve other = Curve.of(axis(2, 1), List.of(day(0, 24, 1, 1, 1), day(1, 24, 2, 2, 2)));
+
+        assertThat(one.filledBy(other).parts())
+                .containsExactly(Optional.of(Warmth.steady(5)), Optional.of(Warmth.steady(2)));
+    }
+
+    @Test
     void anotherUnitKeepsTheShape() {
         Curve celsius = Curve.of(axis(1, 1), List.of(day(0, 24, 5, 0, 10)));
 

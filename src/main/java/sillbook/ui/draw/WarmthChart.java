@@ -16,7 +16,7 @@ import sillbook.text.Width;
  *
  * @param read drawn in ink
  * @param extremes whose lowest and highest are drawn; has no parts where they would crowd the line
- * @param foretold drawn where nothing was read
+ * @param foretold what was read is drawn over it
  */
 public record WarmthChart(
         TimeAxis axis, LevelScale scale, Optional<Edges> band, Curve read, Curve extremes, Curve foretold)
@@ -80,10 +80,8 @@ public record WarmthChart(
     private void renderPart(int part, Rect column, Cells cells) {
         Optional<Warmth> known = part(read, part);
         Optional<Warmth> around = part(extremes, part);
-        if (known.isEmpty() && around.isEmpty()) {
-            part(foretold, part)
-                    .ifPresent(warmth -> put(warmth.mean(), Level.FORETOLD, style(warmth.mean()), column, cells));
-        }
+        part(foretold, part)
+                .ifPresent(warmth -> put(warmth.mean(), Level.FORETOLD, style(warmth.mean()), column, cells));
         around.ifPresent(warmth -> {
             putExtreme(warmth.lowest(), known.isEmpty(), column, cells);
             putExtreme(warmth.highest(), known.isEmpty(), column, cells);

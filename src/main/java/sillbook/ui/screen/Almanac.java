@@ -18,6 +18,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.reckon.effects.Effects;
+import sillbook.season.GroundForetold;
 import sillbook.season.Moves;
 import sillbook.season.Outlook;
 import sillbook.season.PlaceClimate;
@@ -59,6 +60,7 @@ public final class Almanac {
     private final Map<Season, Sill> sills = new HashMap<>();
     private final Map<Season, Map<Id<Place>, Moves>> moves = new HashMap<>();
     private final Map<Id<Place>, PlaceClimate> climates = new HashMap<>();
+    private final Map<Id<Place>, Optional<GroundForetold>> grounds = new HashMap<>();
     private final Function<Season, Map<Id<Place>, Moves>> movesOf;
     private final Function<Id<Place>, PlaceClimate> climate;
 
@@ -180,5 +182,10 @@ public final class Almanac {
     /** How warm a place has been. */
     public PlaceClimate climate(Id<Place> place) {
         return climates.computeIfAbsent(place, climate);
+    }
+
+    /** How cold the ground of a place is foretold to be; empty where no pots stand buried, or nothing of its air is known. */
+    public Optional<GroundForetold> ground(Id<Place> place) {
+        return grounds.computeIfAbsent(place, outlook()::ground);
     }
 }

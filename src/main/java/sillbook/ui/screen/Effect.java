@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import sillbook.change.Change;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
+import sillbook.model.Place;
 import sillbook.model.Settings.Colours;
 import sillbook.season.past.Foretellings;
 import sillbook.season.past.Trials;
@@ -38,6 +41,8 @@ public sealed interface Effect {
         R readKept(ReadKept effect);
 
         R readAhead(ReadAhead effect);
+
+        R readChart(ReadChart effect);
 
         R quit(Quit effect);
 
@@ -163,6 +168,14 @@ public sealed interface Effect {
         /** Does the second half. */
         public Message answer(List<KeptWindow> kept) {
             return new Message.KeptRead(Foretellings.of(journal, kept, today));
+        }
+    }
+
+    /** Read how warm a place was over a stretch of time, in columns of equal length; answered by {@link Message.ChartRead}. */
+    record ReadChart(Id<Place> place, Instant from, Instant toExclusive, int columns) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.readChart(this);
         }
     }
 

@@ -83,6 +83,11 @@ public interface Layer {
         return this;
     }
 
+    /** What was asked for with {@link Effect.ReadChart}. */
+    default Layer chartRead(Message.ChartRead answer) {
+        return this;
+    }
+
     /** What this layer asks the shell for as soon as it is on top; the same state and nothing where there is nothing to ask. */
     default Step onTop(State state) {
         return Step.to(state);

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sillbook.model.ChartColumn;
 import sillbook.reckon.effects.Effects;
 import sillbook.season.past.Foretellings;
 import sillbook.season.past.Merits;
@@ -45,6 +46,8 @@ public sealed interface Message {
         R averaged(Averaged message);
 
         R keptRead(KeptRead message);
+
+        R chartRead(ChartRead message);
     }
 
     <R> R fold(Cases<R> cases);
@@ -168,6 +171,23 @@ public sealed interface Message {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.keptRead(this);
+        }
+    }
+
+    /**
+     * How warm a place was.
+     *
+     * @param asked what was asked for
+     * @param columns those of which anything is known
+     */
+    record ChartRead(Effect.ReadChart asked, List<ChartColumn> columns) implements Message {
+        public ChartRead {
+            columns = List.copyOf(columns);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.chartRead(this);
         }
     }
 

@@ -121,6 +121,11 @@ record Update(State state) implements Message.Cases<Step> {
     }
 
     @Override
+    public Step chartRead(Message.ChartRead message) {
+        return Step.to(state.with(state.layers().each(layer -> layer.chartRead(message))));
+    }
+
+    @Override
     public Step opened(Message.Opened message) {
         Kit kit = state.kit();
         Layers pages = kit.contents().pages(message.now());

@@ -194,6 +194,13 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         }
 
         @Override
+        public Optional<Message> readChart(Effect.ReadChart effect) {
+            return Optional.of(new Message.ChartRead(
+                    effect,
+                    table().book().chart(effect.place(), effect.from(), effect.toExclusive(), effect.columns())));
+        }
+
+        @Override
         public Optional<Message> quit(Effect.Quit effect) {
             return Optional.empty();
         }

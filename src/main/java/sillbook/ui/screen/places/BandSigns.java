@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import sillbook.chart.Curve;
 import sillbook.chart.TimeAxis;
 import sillbook.chart.WarmDay;
 import sillbook.chart.Warmth;
@@ -26,6 +27,11 @@ record BandSigns(Optional<Edges> band, double freezing) {
         return signs;
     }
 
+    /** A sign for each part that was so itself, by its mean. */
+    List<Optional<Sign>> of(Curve curve) {
+        return curve.parts().stream().map(part -> part.flatMap(this::sign)).toList();
+    }
+
     /** Frost is the graver: it stands where a part had both. */
     private static void put(WarmDay day, Optional<Sign> sign, TimeAxis axis, List<Optional<Sign>> signs) {
         sign.ifPresent(it -> axis.parts(day.day())
@@ -33,7 +39,7 @@ record BandSigns(Optional<Edges> band, double freezing) {
                 .forEach(part -> signs.set(part, sign)));
     }
 
-    Optional<Sign> sign(Warmth warmth) {
+    private Optional<Sign> sign(Warmth warmth) {
         return sign(warmth, warmth.mean(), warmth.mean());
     }
 

@@ -29,6 +29,7 @@ import sillbook.words.Temperatures;
 record PlaceLegend(Place place, ChartSpan span, PlaceTrace trace, Optional<SoFar> season) implements Widget {
     private static final int FACTS = 2;
     private static final int TEXT = 2;
+    private static final String NOT_READ = "not read";
 
     /** A line under the name: a sign, or none, and what is said. */
     private record Fact(Optional<Sign> sign, String text) {
@@ -46,7 +47,11 @@ record PlaceLegend(Place place, ChartSpan span, PlaceTrace trace, Optional<SoFar
         Cells part = cells.within(area);
         int after = part.put(area.column(), area.row(), Columns.fit(place.name(), area.columns()), Style.BOLD);
         part.put(after, area.row(), ", " + span.zoom().words(), Style.INK);
-        List<Fact> facts = span.isSeason() ? season.map(this::ofSeason).orElse(List.of()) : ofStretch();
+        List<Fact> facts = new ArrayList<>(
+                span.isSeason() ? season.map(this::ofSeason).orElse(List.of(Fact.of(NOT_READ))) : ofStretch());
+        if (!trace.foretold().isEmpty()) {
+            facts.add(Fact.of("dotted: foretold"));
+        }
         int first = area.rows() >= facts.size() + FACTS ? FACTS : 1;
         for (int i = 0; i < facts.size(); i++) {
             Fact fact = facts.get(i);
@@ -110,7 +115,7 @@ record PlaceLegend(Place place, ChartSpan span, PlaceTrace trace, Optional<SoFar
         String stretch = stretch();
         List<Warmth> known = trace.extremes().known().toList();
         if (known.isEmpty()) {
-            return List.of(Fact.of(stretch), Fact.of("not read"));
+            return List.of(Fact.of(stretch), Fact.of(NOT_READ));
         }
         double lowest = known.stream().mapToDouble(Warmth::lowest).min().orElseThrow();
         double highest = known.stream().mapToDouble(Warmth::highest).max().orElseThrow();

@@ -27,6 +27,7 @@ import sillbook.words.Terms;
 
 /** A place in its columns. */
 record PlaceLine(State state, PlaceNow now) implements Widget {
+    private static final String NOT_KNOWN = "-";
     private static final Duration WEEK = Duration.ofDays(7);
     private static final int NAME_COLUMNS = 14;
     private static final int CAUTION = 18;
@@ -91,22 +92,24 @@ record PlaceLine(State state, PlaceNow now) implements Widget {
 
     private void warmth(Right columns) {
         PlaceClimate climate = climate();
-        columns.put(LATEST_END, latest(climate), style(climate));
+        latest(climate)
+                .ifPresentOrElse(
+                        degrees -> columns.put(LATEST_END, degrees, style(climate)),
+                        () -> columns.put(LATEST_END, NOT_KNOWN, Style.INK));
         if (climate.week().isPresent()) {
             climate.week().ifPresent(week -> week(week, columns));
         } else {
-            columns.put(WEEK_END - 2, climate.lastDay().isPresent() ? "unread" : "-", Style.INK);
+            columns.put(WEEK_END - 2, climate.lastDay().isPresent() ? "unread" : NOT_KNOWN, Style.INK);
         }
         climate.band().ifPresentOrElse(band -> band(band, columns), () -> columns.put(BAND_DASH, "?", Style.INK));
         columns.put(READ_END, read(climate), Style.INK);
     }
 
     /** A reading older than the week says nothing of now. */
-    private String latest(PlaceClimate climate) {
+    private Optional<String> latest(PlaceClimate climate) {
         return climate.now()
                 .filter(last -> last.at().isAfter(state.shown().at().minus(WEEK)))
-                .map(last -> Temperatures.tenths(last.temperature(), unit()))
-                .orElse("-");
+                .map(last -> Temperatures.tenths(last.temperature(), unit()));
     }
 
     private static Style style(PlaceClimate climate) {

@@ -2,8 +2,10 @@
 package sillbook.ui.screen.places;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
@@ -12,6 +14,7 @@ import sillbook.chart.LevelScale;
 import sillbook.chart.TimeAxis;
 import sillbook.chart.WarmDay;
 import sillbook.chart.Warmth;
+import sillbook.model.ChartColumn;
 import sillbook.model.DayRead;
 import sillbook.model.Place;
 import sillbook.model.Settings.TemperatureUnit;
@@ -60,25 +63,53 @@ record PlaceTrace(
                         degrees.applyAsDouble(usual.low().celsius()),
                         degrees.applyAsDouble(usual.high().celsius())));
         double freezing = degrees.applyAsDouble(0);
-        List<WarmDay> read = state.journal().daysRead().at(place.id()).values().stream()
+        List<WarmDay> days = shown(state.journal().daysRead().at(place.id()), axis)
                 .map(day -> day(day, degrees))
                 .toList();
         List<WarmDay> spans = spanned(state, place, degrees).toList();
+        Optional<Curve> near = span.near(state, place.id()).map(read -> near(axis, read.columns(), degrees));
+        Curve read = near.orElseGet(() -> Curve.of(axis, days));
+        BandSigns signs = new BandSigns(band, freezing);
         return new PlaceTrace(
                 axis,
                 band,
                 freezing,
                 place.serves() == Stage.COLD,
                 span.isSeason(),
-                Curve.of(axis, read),
-                Curve.of(axis, Stream.concat(read.stream(), spans.stream()).toList()),
+                read,
+                read.filledBy(Curve.of(axis, spans)),
                 Curve.of(axis, foretold(state, place, degrees)),
-                new BandSigns(band, freezing).of(axis, read, spans));
+                near.map(signs::of).orElseGet(() -> signs.of(axis, days, spans)));
+    }
+
+    /** Of all the years that a place was read, the days on the axis. */
+    private static Stream<DayRead> shown(NavigableMap<LocalDate, DayRead> days, TimeAxis axis) {
+        if (axis.count() == 0) {
+            return Stream.empty();
+        }
+        LocalDate first = LocalDate.ofInstant(axis.from(0), axis.zone());
+        LocalDate last = LocalDate.ofInstant(axis.to(axis.count() - 1), axis.zone());
+        return days.subMap(first, true, last, false).values().stream();
+    }
+
+    /** As it was read for the parts of the axis, in their order. */
+    private static Curve near(TimeAxis axis, List<ChartColumn> columns, DoubleUnaryOperator degrees) {
+        List<Optional<Warmth>> parts = new ArrayList<>(Collections.nCopies(axis.count(), Optional.empty()));
+        columns.forEach(column -> parts.set(
+                column.column(),
+                Optional.of(
+                        new Warmth(celsius(column.mean()), celsius(column.lowest()), celsius(column.highest()))
+                                .in(degrees))));
+        return new Curve(parts);
+    }
+
+    private static double celsius(int milli) {
+        return milli / 1000.0;
     }
 
     /** How cold the ground is foretold to be, where pots stand buried. */
     private static List<WarmDay> foretold(State state, Place place, DoubleUnaryOperator degrees) {
-        return state.almanac().outlook().ground(place.id()).stream()
+        return state.almanac().ground(place.id()).stream()
                 .flatMap(ground -> ground.days(ground.winter()).entrySet().stream())
                 .map(day -> new WarmDay(
                         day.getKey(), HOURS, Warmth.steady(day.getValue()).in(degrees)))
@@ -86,7 +117,7 @@ record PlaceTrace(
     }
 
     private static WarmDay day(DayRead day, DoubleUnaryOperator degrees) {
-        Warmth celsius = new Warmth(day.mean() / 1000.0, day.lowest() / 1000.0, day.highest() / 1000.0);
+        Warmth celsius = new Warmth(celsius(day.mean()), celsius(day.lowest()), celsius(day.highest()));
         return new WarmDay(day.day(), day.known(), celsius.in(degrees));
     }
 

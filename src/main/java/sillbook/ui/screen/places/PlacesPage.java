@@ -15,6 +15,7 @@ import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
+import sillbook.ui.screen.Message;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.RulerKeys;
 import sillbook.ui.screen.State;
@@ -180,8 +181,27 @@ public record PlacesPage(Cursor cursor, Find find, ChartSpan span) implements Se
                 .orElse(state));
     }
 
+    /** A near chart is read when it comes into sight; until then it is drawn by days. */
+    @Override
+    public Step onTop(State state) {
+        return now(state)
+                .flatMap(there -> span.toAsk(state, there.place().id()))
+                .map(effect -> Step.to(state.withTop(with(span.asking(effect))), effect))
+                .orElseGet(() -> Step.to(state));
+    }
+
+    @Override
+    public Layer chartRead(Message.ChartRead answer) {
+        return with(span.answered(answer));
+    }
+
     @Override
     public Layer settled(State before, State after, Cause cause) {
+        boolean isSame = before.journal().equals(after.journal());
+        return isSame ? moved(before, after, cause) : moved(before, after, cause).with(span.stale());
+    }
+
+    private PlacesPage moved(State before, State after, Cause cause) {
         FindPane list = list(after);
         return at(list.settled(list(before), cause, rowsTaken(after, list, after.body())));
     }

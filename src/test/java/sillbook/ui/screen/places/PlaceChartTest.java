@@ -7,10 +7,15 @@ import static sillbook.season.Winter.winter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import sillbook.model.ChartColumn;
+import sillbook.model.DaysRead;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
 import sillbook.model.Place.Sort;
@@ -19,7 +24,9 @@ import sillbook.model.Settings.TemperatureUnit;
 import sillbook.season.Winter;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Desk;
+import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Golden;
+import sillbook.ui.screen.Message;
 import sillbook.ui.screen.ReadWinter;
 import sillbook.ui.screen.Snapshot;
 import sillbook.ui.screen.line.LineSlip;
@@ -94,6 +101,33 @@ class PlaceChartTest {
         Golden.check("places-spans", desk.state(), WIDE);
     }
 
+    /** Under 25 cm of soil, with the air of an invented cold valley. */
+    private static Journal trench() {
+        return winter().place("trench", Sort.TRENCH)
+                .usually(2, 9)
+                .ground(25, Optional.empty(), -6, -4, 1, 7, 13, 17, 19, 18, 13, 7, 1, -4)
+                .journal();
+    }
+
+    @Test
+    void aTrenchIsForetoldInDotsFromItsFirstDayOn() {
+        Desk desk = over(trench());
+
+        Golden.check("places-trench", desk.state());
+        Golden.check("places-trench", desk.state(), WIDE);
+    }
+
+    @Test
+    void whatWasReadInATrenchIsDrawnOverWhatWasForetold() {
+        Desk desk = over(ReadWinter.at(trench())
+                .warmth("trench", 0.7, Map.of("2026-10-08", 12.0, "2026-11-10", 6.5, "2026-12-20", 2.4, "2027-01-12", 0.8))
+                .last("trench", "2027-01-12T08:00:00Z", 0.9)
+                .journal());
+
+        Golden.check("places-trench-read", desk.state());
+        Golden.check("places-trench-read", desk.state(), WIDE);
+    }
+
     @Test
     void nearerTheChartHasAnAxisOfItsOwn() {
         Desk cellar = told().press("Down", "z");
@@ -103,6 +137,77 @@ class PlaceChartTest {
         Golden.check("places-week", cellar.press("z").state(), new Size(80, 24));
         assertThat(all(cellar.press("z"))).contains(" cellar, 2 days");
         assertThat(all(cellar.press("z"))).contains(" cellar, season");
+    }
+
+    private static Effect.ReadChart asked(Desk desk) {
+        return (Effect.ReadChart) desk.effects().get(0);
+    }
+
+    @Test
+    void nearerThanByDaysTheReadingsThemselvesAreAskedFor() {
+        Desk porch = told().press("Down", "Down", "Down");
+        assertThat(porch.effects()).isEmpty();
+
+        Effect.ReadChart month = asked(porch.press("z"));
+        assertThat(month.columns()).isEqualTo(52);
+        assertThat(month.from()).isEqualTo(Instant.parse("2026-12-18T00:00:00Z"));
+        assertThat(month.toExclusive()).isEqualTo(Instant.parse("2027-01-13T00:00:00Z"));
+        assertThat(porch.press("t", "Esc").effects()).isEmpty();
+
+        Effect.ReadChart earlier = asked(porch.press("Left"));
+        assertThat(earlier.from()).isEqualTo(Instant.parse("2026-12-11T00:00:00Z"));
+        assertThat(asked(porch.press("Up")).place()).isNotEqualTo(earlier.place());
+        assertThat(porch.press("z", "z", "z").effects()).isEmpty();
+    }
+
+    @Test
+    void readingsAreDrawnWhenTheyComeAndAGapInThemStays() {
+        Desk porch = told().press("Down", "Down", "Down", "z", "z");
+        Effect.ReadChart asked = asked(porch);
+        String byDays = all(porch);
+
+        porch.tell(new Message.ChartRead(asked, nights(asked.columns())));
+
+        assertThat(all(porch)).isNotEqualTo(byDays).contains("lowest  0.4");
+        assertThat(porch.effects()).isEmpty();
+        Golden.check("places-readings", porch.state(), new Size(80, 24));
+        Golden.checkAscii("places-readings", porch.state());
+    }
+
+    /** A porch that cools each night, read every four hours but for a day. */
+    private static List<ChartColumn> nights(int columns) {
+        return IntStream.range(0, columns)
+                .filter(column -> column < 20 || column >= 26)
+                .mapToObj(column -> {
+                    int mean = (int) Math.round(5500 - 4200 * Math.cos((column - 1) * Math.PI / 3) + 40 * column);
+                    return new ChartColumn(column, mean - 900, mean, mean + 900);
+                })
+                .toList();
+    }
+
+    @Test
+    void anAnswerToAnotherQuestionIsNotDrawn() {
+        Desk porch = told().press("Down", "Down", "Down", "z");
+        Effect.ReadChart month = asked(porch);
+        Desk week = porch.press("z");
+        String byDays = all(week);
+
+        assertThat(all(week.tell(new Message.ChartRead(month, nights(52))))).isEqualTo(byDays);
+    }
+
+    @Test
+    void whatWasReadIsReadAnewWhenTheJournalChanges() {
+        Desk porch = told().press("Down", "Down", "Down", "z");
+        Effect.ReadChart month = asked(porch);
+        porch.tell(new Message.ChartRead(month, nights(52)));
+        String drawn = all(porch);
+        Snapshot now = porch.state().shown();
+
+        assertThat(porch.tell(new Message.Changed(now)).effects()).doesNotContain(month);
+        Journal other = now.journal().with(DaysRead.NONE);
+        assertThat(porch.tell(new Message.Changed(new Snapshot(other, ReadWinter.noon(), 1, 0))).effects())
+                .isNotEmpty();
+        assertThat(drawn).contains("porch, month");
     }
 
     @Test
