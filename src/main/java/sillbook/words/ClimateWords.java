@@ -8,17 +8,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import sillbook.handbook.Origin;
 import sillbook.model.Band;
 import sillbook.model.LastRead;
 import sillbook.model.Settings;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.Temperature;
+import sillbook.reckon.cold.ColdWeight;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceClimate.Drift;
 import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceClimate.SoFar;
 import sillbook.season.PlaceClimate.Strayed;
+import sillbook.text.Initial;
 
 /**
  * How warm a place has been, in words.
@@ -26,6 +29,8 @@ import sillbook.season.PlaceClimate.Strayed;
  * @param now the moment since which it is said how long ago something was read
  */
 public record ClimateWords(Settings settings, Instant now) {
+    private static final double HOURS = 24;
+    private static final double HOURS_ARE_SAID_UP_TO = 96;
     private static final String UNREAD = "unread";
     private static final Temperature FREEZING = Temperature.ofCelsius(0);
 
@@ -76,6 +81,29 @@ public record ClimateWords(Settings settings, Instant now) {
                 .map(degrees -> ", " + Temperatures.say(degrees, unit()) + " on the average")
                 .orElse("");
         return side(strayed.side()) + " its band since " + Days.day(strayed.since()) + mean;
+    }
+
+    /**
+     * {@code Over its band since Sun 10 Jan, 56 h so far. At 9.6 C a day gives 20 of its 24 hours (?).}
+     *
+     * @param forCold whether pots stand there for the cold, so that its hours count
+     */
+    public String atLength(Strayed strayed, boolean forCold) {
+        String side = Initial.large(side(strayed.side()));
+        String since = side + " its band since " + Days.day(strayed.since()) + ", " + soFar(strayed.hours()) + " so far.";
+        return since + strayed.mean().filter(mean -> forCold).map(this::worth).orElse("");
+    }
+
+    private static String soFar(double hours) {
+        return hours <= HOURS_ARE_SAID_UP_TO
+                ? Math.round(hours) + " h"
+                : Counts.of(Math.round(hours / HOURS), "day");
+    }
+
+    private String worth(Temperature mean) {
+        long hours = Math.round(HOURS * ColdWeight.USUAL.at(mean.celsius()));
+        return " At " + Temperatures.say(mean, unit()) + " a day gives " + hours + " of its 24 hours ("
+                + OriginMarks.mark(Origin.ASSUMED) + ").";
     }
 
     private String drift(Drift drift) {

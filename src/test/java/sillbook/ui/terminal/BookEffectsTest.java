@@ -7,9 +7,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +20,13 @@ import org.junit.jupiter.api.io.TempDir;
 import sillbook.app.Book;
 import sillbook.app.Bookshelf;
 import sillbook.app.DayReckoning;
+import sillbook.change.TakeReading;
+import sillbook.change.WriteDown;
+import sillbook.model.ChartColumn;
+import sillbook.model.Id;
+import sillbook.model.Place;
+import sillbook.model.Place.Sort;
+import sillbook.model.Temperature;
 import sillbook.store.Backups;
 import sillbook.store.sqlite.SqliteStorage;
 import sillbook.ui.screen.Almanac;
@@ -41,13 +50,17 @@ class BookEffectsTest {
         return folder.resolve("journal.sillbook");
     }
 
-    private void readRest(boolean isDemo) {
+    private Book begun() {
         Bookshelf shelf = new Bookshelf(
                 new SqliteStorage(folder.resolve("cache"), new DayReckoning()),
                 Clock.fixed(NOW, ZoneOffset.UTC),
                 Bookshelf.randomIds(),
                 (journal, pots, madeOn) -> List.of());
-        Book book = shelf.begin(file());
+        return shelf.begin(file());
+    }
+
+    private void readRest(boolean isDemo) {
+        Book book = begun();
         BookEffects.OnTable table = new BookEffects.OnTable(book, new Copy(file().toString(), isDemo, false));
         try (BookEffects effects = new BookEffects(none(), Optional.of(table))) {
             effects.carryOut(new Effect.ReadRest(), answers::add);
@@ -79,6 +92,28 @@ class BookEffectsTest {
         }
 
         assertThat(answers).isEmpty();
+    }
+
+    @Test
+    void aChartIsReadInItsColumns() {
+        Book book = begun();
+        Id<Place> cellar = new Id<>(1, 1);
+        book.carryOut(new WriteDown(Place.of(cellar, "cellar", Sort.CELLAR)));
+        for (int hour = 0; hour < 3; hour++) {
+            book.carryOut(new TakeReading(
+                    cellar, Temperature.ofCelsius(4 + hour), Optional.of(TODAY.atTime(hour, 0))));
+        }
+        Instant midnight = NOW.truncatedTo(ChronoUnit.DAYS);
+        Effect.ReadChart asked = new Effect.ReadChart(cellar, midnight, midnight.plus(Duration.ofHours(4)), 4);
+        BookEffects.OnTable table = new BookEffects.OnTable(book, new Copy(file().toString(), false, false));
+
+        try (BookEffects effects = new BookEffects(none(), Optional.of(table))) {
+            effects.carryOut(asked, answers::add);
+        }
+
+        assertThat(answers)
+                .containsExactly(new Message.ChartRead(
+                        asked, List.of(new ChartColumn(0, 4000, 4500, 5000), new ChartColumn(1, 5000, 5500, 6000))));
     }
 
     @Test

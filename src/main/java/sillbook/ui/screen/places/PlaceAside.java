@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sillbook.model.Stage;
 import sillbook.season.Job;
 import sillbook.season.PlaceNow;
 import sillbook.season.Today.Attention;
@@ -14,6 +15,7 @@ import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.State;
 import sillbook.words.AttentionWords;
 import sillbook.words.CautionWords;
+import sillbook.words.ClimateWords;
 import sillbook.words.Days;
 import sillbook.words.PotNames;
 
@@ -22,15 +24,33 @@ record PlaceAside(State state) {
     private static final String CAUTION = "▴ ";
 
     Aside of(PlaceNow now) {
-        return Aside.of(now.place().name(), stands(now), gravest(now).orElse(""));
+        return outOfBand(now)
+                .map(sentence -> Aside.of(now.place().name(), sentence))
+                .orElseGet(() -> Aside.of(now.place().name(), stands(now), gravest(now).orElse("")));
+    }
+
+    /** Where nothing is graver than that pots stand too warm or too cold: how much, and which. */
+    private Optional<String> outOfBand(PlaceNow now) {
+        boolean forCold = now.place().serves() == Stage.COLD;
+        ClimateWords words = new ClimateWords(state.journal().settings(), state.shown().at());
+        return PlaceSign.attention(state, now.place()).stream()
+                .findFirst()
+                .filter(gravest -> !now.pots().isEmpty())
+                .filter(Attention.OutOfBand.class::isInstance)
+                .map(Attention.OutOfBand.class::cast)
+                .map(out -> words.atLength(out.strayed(), forCold)
+                        + (forCold ? " In the cold here: " : " Stand here: ") + labels(now) + ".");
+    }
+
+    private String labels(PlaceNow now) {
+        return new PotNames(state.journal()).labels(now.pots());
     }
 
     private String stands(PlaceNow now) {
         if (now.pots().isEmpty()) {
             return PlacePots.NOTHING;
         }
-        String labels = new PotNames(state.journal()).labels(now.pots());
-        return round(now.round()) + "Stand here: " + labels + ".";
+        return round(now.round()) + "Stand here: " + labels(now) + ".";
     }
 
     private String round(Optional<Job.Round> round) {
