@@ -16,16 +16,16 @@ public final class Spells {
             return "half a day";
         }
         boolean inDays = hours > 0 && hours % 24 == 0;
-        return inDays ? Counts.of((int) (hours / 24), "day") : Counts.of((int) hours, "hour");
+        return inDays ? Counts.of(hours / 24, "day") : Counts.of(hours, "hour");
     }
 
     /** {@code 3 days}, {@code 5 hours}, {@code 20 minutes}: in the unit that is large enough to be said at once, rounded down. */
     public static String roughly(Duration time) {
         if (time.toHours() >= TWO_DAYS) {
-            return Counts.of((int) time.toDays(), "day");
+            return Counts.of(time.toDays(), "day");
         }
         return time.toHours() >= 1
-                ? Counts.of((int) time.toHours(), "hour")
-                : Counts.of((int) time.toMinutes(), "minute");
+                ? Counts.of(time.toHours(), "hour")
+                : Counts.of(time.toMinutes(), "minute");
     }
 }

@@ -20,8 +20,7 @@ import sillbook.ui.screen.State;
  * @param asked what the shell was last asked to read for it
  * @param answer what it answered last; what was asked before may still be on its way
  */
-public record ChartSpan(
-        Zoom zoom, int panned, Optional<Effect.ReadChart> asked, Optional<Message.ChartRead> answer) {
+public record ChartSpan(Zoom zoom, int panned, Optional<Effect.ReadChart> asked, Optional<Message.ChartRead> answer) {
     static final ChartSpan SEASON = of(Zoom.SEASON, 0);
 
     private static ChartSpan of(Zoom zoom, int panned) {
@@ -59,8 +58,7 @@ public record ChartSpan(
         TimeAxis axis = axis(state, place, state.body().columns());
         return isSeason() || axis.count() == 0
                 ? Optional.empty()
-                : Optional.of(new Effect.ReadChart(
-                        place, axis.from(0), axis.to(axis.count() - 1), axis.count()));
+                : Optional.of(new Effect.ReadChart(place, axis.from(0), axis.to(axis.count() - 1), axis.count()));
     }
 
     ChartSpan asking(Effect.ReadChart effect) {

@@ -97,9 +97,7 @@ record PlaceLegend(Place place, ChartSpan span, PlaceTrace trace, Optional<SoFar
                     "gap " + Days.span(gap.start(), gap.endExclusive().minusDays(1)));
         }
         long days = gaps.stream().mapToLong(DaySpan::days).sum();
-        return gaps.isEmpty()
-                ? Optional.empty()
-                : Optional.of(gaps.size() + " gaps, " + Counts.of(days, "day"));
+        return gaps.isEmpty() ? Optional.empty() : Optional.of(gaps.size() + " gaps, " + Counts.of(days, "day"));
     }
 
     /** {@code 6-13 Jan}. */

@@ -97,9 +97,8 @@ record PlaceTrace(
         List<Optional<Warmth>> parts = new ArrayList<>(Collections.nCopies(axis.count(), Optional.empty()));
         columns.forEach(column -> parts.set(
                 column.column(),
-                Optional.of(
-                        new Warmth(celsius(column.mean()), celsius(column.lowest()), celsius(column.highest()))
-                                .in(degrees))));
+                Optional.of(new Warmth(celsius(column.mean()), celsius(column.lowest()), celsius(column.highest()))
+                        .in(degrees))));
         return new Curve(parts);
     }
 

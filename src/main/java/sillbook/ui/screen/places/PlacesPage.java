@@ -198,7 +198,9 @@ public record PlacesPage(Cursor cursor, Find find, ChartSpan span) implements Se
     @Override
     public Layer settled(State before, State after, Cause cause) {
         boolean isSame = before.journal().equals(after.journal());
-        return isSame ? moved(before, after, cause) : moved(before, after, cause).with(span.stale());
+        return isSame
+                ? moved(before, after, cause)
+                : moved(before, after, cause).with(span.stale());
     }
 
     private PlacesPage moved(State before, State after, Cause cause) {

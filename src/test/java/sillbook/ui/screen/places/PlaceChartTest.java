@@ -120,7 +120,10 @@ class PlaceChartTest {
     @Test
     void whatWasReadInATrenchIsDrawnOverWhatWasForetold() {
         Desk desk = over(ReadWinter.at(trench())
-                .warmth("trench", 0.7, Map.of("2026-10-08", 12.0, "2026-11-10", 6.5, "2026-12-20", 2.4, "2027-01-12", 0.8))
+                .warmth(
+                        "trench",
+                        0.7,
+                        Map.of("2026-10-08", 12.0, "2026-11-10", 6.5, "2026-12-20", 2.4, "2027-01-12", 0.8))
                 .last("trench", "2027-01-12T08:00:00Z", 0.9)
                 .journal());
 
@@ -205,7 +208,8 @@ class PlaceChartTest {
 
         assertThat(porch.tell(new Message.Changed(now)).effects()).doesNotContain(month);
         Journal other = now.journal().with(DaysRead.NONE);
-        assertThat(porch.tell(new Message.Changed(new Snapshot(other, ReadWinter.noon(), 1, 0))).effects())
+        assertThat(porch.tell(new Message.Changed(new Snapshot(other, ReadWinter.noon(), 1, 0)))
+                        .effects())
                 .isNotEmpty();
         assertThat(drawn).contains("porch, month");
     }
