@@ -14,6 +14,7 @@ public sealed interface Change
                 Check,
                 Flower,
                 CareFor,
+                TendGround,
                 Close,
                 Answer,
                 Choose,

@@ -15,6 +15,7 @@ import sillbook.words.AttentionWords;
 import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.Entries;
+import sillbook.words.GroundJobWords;
 import sillbook.words.JobWords;
 import sillbook.words.PotNames;
 
@@ -44,6 +45,7 @@ final class TodayText {
         section("Ready", today.ready(), this::job);
         section("Today", today.due(), this::job);
         section("Checks", checks(), check -> check);
+        section("Trench", today.ground(), this::ground);
         section("Next " + Today.SOON_DAYS + " days", today.soon(), this::job);
         section("In bloom", today.inBloom(), this::blooming);
         section("Places", today.places(), new AttentionWords(journal)::say);
@@ -78,6 +80,13 @@ final class TodayText {
     private String round(Job.Round round) {
         return names.place(round.place()) + ", " + JobWords.what(round) + ": " + words.asks(round) + " every "
                 + Counts.of(round.everyDays(), "day") + ", " + JobWords.last(round);
+    }
+
+    private String ground(Job.OfGround job) {
+        return names.place(job.place()) + ": "
+                + Stream.of(GroundJobWords.what(job), GroundJobWords.because(job), GroundJobWords.when(job))
+                        .filter(part -> !part.isEmpty())
+                        .collect(Collectors.joining(", "));
     }
 
     private String dailyCare(Job.DailyCare care) {

@@ -19,6 +19,7 @@ import sillbook.season.Route;
 import sillbook.season.Today;
 import sillbook.text.Safe;
 import sillbook.words.Days;
+import sillbook.words.GroundJobWords;
 import sillbook.words.JobWords;
 import sillbook.words.PotNames;
 import sillbook.words.Terms;
@@ -50,6 +51,7 @@ public final class ComingJobs {
                 .flatMap(round -> round.stream())
                 .map(jobs::entry)
                 .forEach(entries::add);
+        today.ground().stream().map(jobs::entry).forEach(entries::add);
         entries.sort(Comparator.comparing(CalendarEntry::day)
                 .thenComparing(CalendarEntry::says)
                 .thenComparing(CalendarEntry::uid));
@@ -78,6 +80,11 @@ public final class ComingJobs {
     private CalendarEntry entry(Job.Round round) {
         String says = "Round of the " + names.place(round.place()) + ", " + JobWords.what(round);
         return entry(round.place(), round, says, words.asks(round));
+    }
+
+    private CalendarEntry entry(Job.OfGround job) {
+        String says = names.place(job.place()) + ": " + GroundJobWords.what(job);
+        return entry(job.place(), job, says, String.join(" ", GroundJobWords.steps(job.kind())));
     }
 
     private static CalendarEntry entry(Id<?> whose, Job job, String says, String more) {

@@ -53,6 +53,18 @@ record JobJson(Named named, LocalDate today) {
                 .texts("places", care.places().stream().map(named::place).toList());
     }
 
+    Fields ofGround(Job.OfGround job) {
+        return new Fields()
+                .text("place", named.place(job.place()))
+                .text("job", Terms.JOBS.say(job.kind()))
+                .texts("pots", named.labels(job.pots()))
+                .window(job.window())
+                .day("on", job.on())
+                .code("due", job.due())
+                .flag("byReading", job.isByReading())
+                .object("putOff", job.putOff(), JobJson::delay);
+    }
+
     private Fields batch(BatchShare share) {
         Map<Stage, Integer> counts = new EnumMap<>(share.counts());
         return new Fields()

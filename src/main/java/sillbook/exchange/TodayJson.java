@@ -34,6 +34,7 @@ public final class TodayJson {
                 .list("today", today.due(), jobs::ofPots)
                 .list("checks", today.checks(), jobs::round)
                 .object("dailyCare", today.dailyCare(), jobs::dailyCare)
+                .list("ground", today.ground(), jobs::ofGround)
                 .list("soon", today.soon(), jobs::ofPots)
                 .list("inBloom", today.inBloom(), this::blooming)
                 .list("opening", today.opening(), this::opening)

@@ -197,7 +197,11 @@ public sealed interface Happening {
         OUTDOORS,
         BROUGHT_IN,
         /** Dug up from where it was buried, to look at it. */
-        LIFTED
+        LIFTED,
+        /** A trench was dug, for the pots to stand in. */
+        DUG,
+        /** The ground of a trench was covered for the winter. */
+        COVERED
     }
 
     /** How a pot's winter ends. */

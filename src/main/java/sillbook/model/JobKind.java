@@ -19,5 +19,9 @@ public enum JobKind {
     WAKE,
     REPOT,
     WRITE_OUTCOME,
-    DAILY_CARE
+    DAILY_CARE,
+    DIG_TRENCH,
+    POTS_IN,
+    COVER_TRENCH,
+    LIFT_POTS
 }

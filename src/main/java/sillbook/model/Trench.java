@@ -34,7 +34,12 @@ public record Trench(
 
     @Override
     public Stream<Id<?>> refersTo() {
-        return Stream.concat(Stream.of(place), air.fold(new ReadAt()));
+        return Stream.concat(Stream.of(place), outdoors().stream());
+    }
+
+    /** The place whose thermometer says how warm the air is, where one does. */
+    public Optional<Id<Place>> outdoors() {
+        return air.fold(new ReadAt());
     }
 
     /** What soil it is; half wet where it is not said. */
@@ -110,16 +115,15 @@ public record Trench(
         }
     }
 
-    /** The place whose thermometer says how warm the air is, where one does. */
-    private static final class ReadAt implements Air.Cases<Stream<Id<?>>> {
+    private static final class ReadAt implements Air.Cases<Optional<Id<Place>>> {
         @Override
-        public Stream<Id<?>> means(Means air) {
-            return Stream.empty();
+        public Optional<Id<Place>> means(Means air) {
+            return Optional.empty();
         }
 
         @Override
-        public Stream<Id<?>> read(Read air) {
-            return Stream.of(air.outdoors());
+        public Optional<Id<Place>> read(Read air) {
+            return Optional.of(air.outdoors());
         }
     }
 }

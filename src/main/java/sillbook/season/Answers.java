@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Day;
+import sillbook.model.Event;
 import sillbook.model.Happening.LeftOut;
 import sillbook.model.Happening.PutOff;
 import sillbook.model.JobKind;
@@ -22,6 +25,22 @@ public record Answers(Map<JobKind, Noted<Job.Delay>> putOff, Map<JobKind, Day> l
     public Answers {
         putOff = Map.copyOf(putOff);
         leftOut = Map.copyOf(leftOut);
+    }
+
+    /** What is answered in a history up to a day, the last answer to each job. */
+    static Answers of(List<Event> history, LocalDate today) {
+        Answers answers = NONE;
+        for (Event event : history) {
+            if (event.day().likely().isAfter(today)) {
+                continue;
+            }
+            if (event.what() instanceof PutOff putOff) {
+                answers = answers.with(event.day(), putOff);
+            } else if (event.what() instanceof LeftOut leftOut) {
+                answers = answers.with(event.day(), leftOut);
+            }
+        }
+        return answers;
     }
 
     /** The same after one more answer, which stands in the place of an earlier one to the same job. */

@@ -22,6 +22,8 @@ public sealed interface Job {
         R round(Round job);
 
         R dailyCare(DailyCare job);
+
+        R ofGround(OfGround job);
     }
 
     <R> R fold(Cases<R> cases);
@@ -151,6 +153,32 @@ public sealed interface Job {
         @Override
         public Due due() {
             return Due.TODAY;
+        }
+    }
+
+    /**
+     * Something to do at a trench as a whole.
+     *
+     * @param pots those that stand there; of the pots that are to go in, those that wait for the cold
+     * @param isByReading whether a thermometer there says so, over what was foretold
+     */
+    record OfGround(
+            JobKind kind,
+            Id<Place> place,
+            List<Id<Pot>> pots,
+            Window window,
+            LocalDate on,
+            Due due,
+            boolean isByReading,
+            Optional<Delay> putOff)
+            implements Job {
+        public OfGround {
+            pots = List.copyOf(pots);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.ofGround(this);
         }
     }
 

@@ -266,6 +266,17 @@ public final class Outlook {
         return whyGround(journal.places().get(place)).map(WhyGround::result);
     }
 
+    /** What is to be done at trenches, today or within 14 days, the nearest first. */
+    private List<Job.OfGround> groundJobs() {
+        return journal.trenches().all().stream()
+                .flatMap(trench -> ground(trench.place()).stream())
+                .flatMap(ground -> new GroundJobs(journal, today, ground, standings, current().pots().values())
+                        .list().stream())
+                .filter(job -> job.due() != Due.LATER)
+                .sorted(Comparator.comparing(Job.OfGround::on))
+                .toList();
+    }
+
     private Optional<WhyGround> whyGround(Place place) {
         return new GroundReading(journal, today).why(place);
     }
@@ -283,6 +294,7 @@ public final class Outlook {
                 due,
                 sheet.checks(),
                 rounds.dailyCare(),
+                groundJobs(),
                 sheet.soon(),
                 sheet.later(),
                 flowers.inBloom(),

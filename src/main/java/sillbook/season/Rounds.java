@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Day;
-import sillbook.model.Event;
 import sillbook.model.Happening;
 import sillbook.model.Happening.Care;
 import sillbook.model.Id;
@@ -120,18 +119,7 @@ final class Rounds {
     }
 
     private Answers answers(Place place) {
-        Answers answers = Answers.NONE;
-        for (Event event : journal.history(new Subject.OfPlace(place.id()))) {
-            if (event.day().likely().isAfter(today)) {
-                continue;
-            }
-            if (event.what() instanceof Happening.PutOff putOff) {
-                answers = answers.with(event.day(), putOff);
-            } else if (event.what() instanceof Happening.LeftOut leftOut) {
-                answers = answers.with(event.day(), leftOut);
-            }
-        }
-        return answers;
+        return Answers.of(journal.history(new Subject.OfPlace(place.id())), today);
     }
 
     /** Why the round of a place falls on its day; empty where there is none. */

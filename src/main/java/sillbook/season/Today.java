@@ -26,6 +26,7 @@ import sillbook.season.PlaceClimate.Trial;
  * @param late the most days late first
  * @param ready the nearest use-by first
  * @param due for today, but for looks at roots that a round of today settles
+ * @param ground what is to be done at trenches, today or within 14 days, the nearest first
  * @param soon within 14 days, the nearest first; what only waits for flowers is in {@code opening} and {@code inBloom}
  * @param later all that is due after that, the nearest first
  * @param opening pots to come into bloom next, the likeliest first
@@ -40,6 +41,7 @@ public record Today(
         List<Job.OfPots> due,
         List<Job.Round> checks,
         Optional<Job.DailyCare> dailyCare,
+        List<Job.OfGround> ground,
         List<Job.OfPots> soon,
         List<Job.OfPots> later,
         List<Blooming> inBloom,
@@ -56,6 +58,7 @@ public record Today(
         ready = List.copyOf(ready);
         due = List.copyOf(due);
         checks = List.copyOf(checks);
+        ground = List.copyOf(ground);
         soon = List.copyOf(soon);
         later = List.copyOf(later);
         inBloom = List.copyOf(inBloom);

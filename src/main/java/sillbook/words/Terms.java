@@ -185,7 +185,9 @@ public final class Terms {
             .with(Care.WOKEN, "woken", "woken up")
             .with(Care.OUTDOORS, "outdoors", "put outdoors")
             .with(Care.BROUGHT_IN, "brought in", "brought indoors", "indoors")
-            .with(Care.LIFTED, "lifted", "lifted to look");
+            .with(Care.LIFTED, "lifted", "lifted to look")
+            .with(Care.DUG, "dug")
+            .with(Care.COVERED, "covered", "mulched");
 
     public static final Vocabulary<End> ENDS = Vocabulary.<End>of("end")
             .with(End.FINISHED, "done", "finished")
@@ -242,7 +244,11 @@ public final class Terms {
             .with(JobKind.WAKE, "wake: water, warm", "wake")
             .with(JobKind.REPOT, "repot")
             .with(JobKind.WRITE_OUTCOME, "write the outcome", "outcome")
-            .with(JobKind.DAILY_CARE, "daily care");
+            .with(JobKind.DAILY_CARE, "daily care")
+            .with(JobKind.DIG_TRENCH, "dig the trench", "dig")
+            .with(JobKind.POTS_IN, "pots in", "pots into the trench")
+            .with(JobKind.COVER_TRENCH, "cover the trench", "cover")
+            .with(JobKind.LIFT_POTS, "lift before frost", "lift");
 
     public static final Vocabulary<TemperatureUnit> TEMPERATURE_UNITS = Vocabulary.<TemperatureUnit>of(
                     "unit of temperature")

@@ -247,11 +247,11 @@ CREATE TABLE event (
     variety          TEXT    REFERENCES variety (id), -- FLOWERED: which of a mixed pot
     care             TEXT    CHECK (care IN ('WATERED', 'TOPPED_UP', 'WATER_CHANGED', 'TIPPED_OUT', 'SPIRIT_IN_WATER', 'FED', 'TURNED', 'STAKED',
                                              'HOODED', 'UNHOODED', 'REPOTTED', 'PLANTED_OUT', 'INTO_OUTER_POT', 'LEAVES_CUT', 'RESTED',
-                                             'WOKEN', 'OUTDOORS', 'BROUGHT_IN', 'LIFTED')), -- CARED: what was done
+                                             'WOKEN', 'OUTDOORS', 'BROUGHT_IN', 'LIFTED', 'DUG', 'COVERED')), -- CARED: what was done
     ending           TEXT    CHECK (ending IN ('FINISHED', 'FAILED', 'SOLD', 'GIVEN', 'BROKEN', 'USED_UP')), -- CLOSED: how it ended
     job              TEXT    CHECK (job IN ('POT_UP', 'INTO_COLD', 'CHECK', 'BRING_IN', 'MOVE_TO_WARMTH', 'WATCH_FOR_FLOWER',
                                             'KEEP_COOL_IN_BLOOM', 'PAST_BLOOM', 'AFTERCARE', 'FEED', 'PUT_OUTDOORS', 'TAKE_INDOORS', 'START_REST',
-                                            'WAKE', 'REPOT', 'WRITE_OUTCOME', 'DAILY_CARE')), -- PUT_OFF, LEFT_OUT: which job
+                                            'WAKE', 'REPOT', 'WRITE_OUTCOME', 'DAILY_CARE', 'DIG_TRENCH', 'POTS_IN', 'COVER_TRENCH', 'LIFT_POTS')), -- PUT_OFF, LEFT_OUT: which job
     until            TEXT    CHECK (until IS date(until)), -- PUT_OFF: day it is put off to
     CHECK ((subject_pot IS NOT NULL) + (subject_place IS NOT NULL) + (subject_variety IS NOT NULL)
            + (subject_purchase IS NOT NULL) + (subject_season IS NOT NULL) = 1),

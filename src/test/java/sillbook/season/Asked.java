@@ -20,6 +20,7 @@ record Asked(Job job) {
                 .flatMap(List::stream)
                 .forEach(job -> lines.add(new Asked(job)));
         today.checks().forEach(round -> lines.add(new Asked(round)));
+        today.ground().stream().filter(job -> job.due() == Due.TODAY).forEach(job -> lines.add(new Asked(job)));
         today.dailyCare().ifPresent(care -> lines.add(new Asked(care)));
         return lines;
     }
@@ -39,6 +40,12 @@ record Asked(Job job) {
             @Override
             public Void round(Job.Round round) {
                 grower.answer(round);
+                return null;
+            }
+
+            @Override
+            public Void ofGround(Job.OfGround job) {
+                grower.answer(job);
                 return null;
             }
 

@@ -174,6 +174,11 @@ final class Grower {
         }
     }
 
+    /** No winter of these has ground that is written down. */
+    void answer(Job.OfGround job) {
+        putOff(List.of(new Subject.OfPlace(job.place())), job.kind());
+    }
+
     void answer(Job.DailyCare care) {
         look(care.pots(), Optional.empty());
     }

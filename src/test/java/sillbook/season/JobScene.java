@@ -60,6 +60,40 @@ record JobScene(Winter winter, String today, Map<String, String> bases, List<Una
             case WAKE -> wake();
             case REPOT -> repot();
             case DAILY_CARE -> dailyCare();
+            case DIG_TRENCH ->
+                new JobScene(
+                        trench(),
+                        "10 oct",
+                        groundDays(),
+                        List.of(
+                                winter -> winter.tended("10 oct", Care.DUG),
+                                winter -> winter.potted("10 oct", "trench"),
+                                winter -> winter.roundLeftOut("10 oct", JobKind.DIG_TRENCH)));
+            case POTS_IN ->
+                new JobScene(
+                        trench(),
+                        "25 oct",
+                        groundDays(),
+                        List.of(
+                                winter -> winter.potted("25 oct", "trench"),
+                                winter -> winter.roundLeftOut("25 oct", JobKind.POTS_IN)));
+            case COVER_TRENCH ->
+                new JobScene(
+                        trench().potted("20 oct", "trench"),
+                        "10 nov",
+                        groundDays(),
+                        List.of(
+                                winter -> winter.tended("10 nov", Care.COVERED),
+                                winter -> winter.moved("10 nov", "cellar"),
+                                winter -> winter.roundLeftOut("10 nov", JobKind.COVER_TRENCH)));
+            case LIFT_POTS ->
+                new JobScene(
+                        trench().potted("20 oct", "trench"),
+                        "27 dec",
+                        groundDays(),
+                        List.of(
+                                winter -> winter.moved("27 dec", "cellar"),
+                                winter -> winter.roundLeftOut("27 dec", JobKind.LIFT_POTS)));
         };
     }
 
@@ -79,6 +113,17 @@ record JobScene(Winter winter, String today, Map<String, String> bases, List<Una
                 .place("stair window", Sort.COOL_ROOM)
                 .place("kitchen sill", Sort.WARM_SILL)
                 .pot("T1", "Tuesday Coat", "tulip");
+    }
+
+    /** The valley of {@link GroundForetoldTest}, its trench under straw; the last place is the trench. */
+    private static Winter trench() {
+        return house().place("trench", Sort.TRENCH)
+                .ground(25, Optional.of(Winter.straw(10)), GroundForetoldTest.VALLEY);
+    }
+
+    /** As {@code GroundForetoldTest} holds them to the waves. */
+    private static Map<String, String> groundDays() {
+        return Map.of("pots-in", "22 oct", "ground-freezes", "20 nov", "first-frost", "4 nov", "shut", "31 dec");
     }
 
     private static Winter inCold() {

@@ -97,6 +97,11 @@ class JobTest {
             public String dailyCare(Job.DailyCare job) {
                 return "daily";
             }
+
+            @Override
+            public String ofGround(Job.OfGround job) {
+                return "ground";
+            }
         };
         assertThat(today.due().get(0).<String>fold(names)).isEqualTo("pots");
         assertThat(today.checks().get(0).<String>fold(names)).isEqualTo("round");
@@ -106,7 +111,9 @@ class JobTest {
                 .containsExactly(JobKind.CHECK, JobKind.DAILY_CARE);
         assertThat(care.due()).isEqualTo(Due.TODAY);
         assertThat(care.window().likely()).isEqualTo(house.day("24 jan"));
-        assertThat(Job.class.getPermittedSubclasses()).hasSize(3);
+        assertThat(Job.class.getPermittedSubclasses()).hasSize(4);
+        Job dig = JobScene.of(JobKind.DIG_TRENCH).outlook().today().ground().get(0);
+        assertThat(dig.<String>fold(names)).isEqualTo("ground");
     }
 
     @Test

@@ -97,6 +97,10 @@ class JobsPageTest {
                         .flatMap(place -> place.round().stream())
                         .findFirst();
             case DAILY_CARE -> outlook.today().dailyCare();
+            case DIG_TRENCH, POTS_IN, COVER_TRENCH, LIFT_POTS ->
+                outlook.today().ground().stream()
+                        .filter(job -> job.kind() == kind)
+                        .findFirst();
             default ->
                 outlook.pots(outlook.today().season()).stream()
                         .flatMap(pot -> pot.next().stream())

@@ -319,6 +319,11 @@ public final class Winter {
         return happened(new Subject.OfPlace(placeId(place)), on, new Happening.PutOff(job, day(until), ""));
     }
 
+    /** Something is done to the ground of the last place. */
+    public Winter tended(String on, Care care) {
+        return happened(new Subject.OfPlace(placeId(place)), on, new Happening.Cared(care));
+    }
+
     public Winter roundLeftOut(String on, JobKind job) {
         return happened(new Subject.OfPlace(placeId(place)), on, new Happening.LeftOut(job, ""));
     }

@@ -60,7 +60,7 @@ final class TrenchRows implements Mapping<Trench> {
                 .optionalWord(trench.cover().map(Cover::material))
                 .optionalLength(trench.cover().map(Cover::thickness))
                 .optionalReal(trench.cover().flatMap(Cover::conductivity))
-                .optionalId(trench.air().fold(new Thermometer()))
+                .optionalId(trench.outdoors())
                 .optionalReal(trench.spells());
     }
 
@@ -96,19 +96,6 @@ final class TrenchRows implements Mapping<Trench> {
         @Override
         public List<Temperature> read(Read air) {
             return List.of();
-        }
-    }
-
-    /** The place whose thermometer is gone by. */
-    private static final class Thermometer implements Air.Cases<Optional<Id<Place>>> {
-        @Override
-        public Optional<Id<Place>> means(Means air) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Id<Place>> read(Read air) {
-            return Optional.of(air.outdoors());
         }
     }
 }

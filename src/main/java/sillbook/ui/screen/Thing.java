@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Event;
 import sillbook.model.Id;
+import sillbook.model.JobKind;
 import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
@@ -33,6 +34,9 @@ public sealed interface Thing {
 
     /** A place; its pots are meant with it. */
     record OfPlace(Id<Place> place) implements Thing {}
+
+    /** A job of the ground of a place. */
+    record OfGround(Id<Place> place, JobKind job) implements Thing {}
 
     record OfVariety(Id<Variety> variety) implements Thing {}
 

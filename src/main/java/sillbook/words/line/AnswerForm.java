@@ -3,10 +3,12 @@ package sillbook.words.line;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sillbook.change.Answer;
 import sillbook.change.Change;
 import sillbook.change.Together;
@@ -25,17 +27,20 @@ final class AnswerForm implements Form {
     private static final Slot<Boolean> NOT_AT_ALL =
             Slot.one("", Senses.flag("not at all|never|leave out|left out|leave it out|not this time"));
     private static final Slot<JobKind> JOB = Slot.one("job", Senses.oneOf(Terms.JOBS));
+    private static final Set<JobKind> OF_GROUND =
+            EnumSet.of(JobKind.DIG_TRENCH, JobKind.POTS_IN, JobKind.COVER_TRENCH, JobKind.LIFT_POTS);
     private static final Slot<String> BECAUSE = Slot.one("", Senses.restAfter("because", "for"));
 
     @Override
     public FormHelp help() {
         return FormHelp.of(
                 "put off",
-                "Pots, later and a day, or not at all: their next job is meant, unless another is named. Of a place its round. "
+                "Pots, later and a day, or not at all: their next job is meant, unless another is named. Of a place its round, or a job of its trench where one is named. "
                         + "Because and a reason, if you like.",
                 "T4 later fri because the sill is full",
                 "T4 not at all because it failed",
-                "cellar later +2");
+                "cellar later +2",
+                "trench dig later +5");
     }
 
     @Override
@@ -82,7 +87,7 @@ final class AnswerForm implements Form {
                 .forEach(pot -> job(pot, filled, draft)
                         .ifPresent(job -> jobs.computeIfAbsent(job, none -> new ArrayList<>())
                                 .add(new Subject.OfPot(pot.id()))));
-        filled.get(Slots.PLACE).ifPresent(place -> round(place, jobs, draft));
+        filled.get(Slots.PLACE).ifPresent(place -> ofPlace(place, filled, jobs, draft));
         if (!filled.has(Slots.POTS) && !filled.has(Slots.PLACE)) {
             Lines.pots(List.of(), draft);
         }
@@ -99,8 +104,12 @@ final class AnswerForm implements Form {
         return job;
     }
 
-    private static void round(Place place, Map<JobKind, List<Subject>> jobs, Draft draft) {
-        draft.means("the round of the " + place.name());
-        jobs.put(JobKind.CHECK, List.of(new Subject.OfPlace(place.id())));
+    /** Its round, unless a job of its ground is named. */
+    private static void ofPlace(Place place, Filled filled, Map<JobKind, List<Subject>> jobs, Draft draft) {
+        Optional<JobKind> ofGround = filled.get(JOB).filter(OF_GROUND::contains);
+        draft.means(ofGround
+                .map(job -> place.name() + ": " + Terms.JOBS.say(job))
+                .orElse("the round of the " + place.name()));
+        jobs.put(ofGround.orElse(JobKind.CHECK), List.of(new Subject.OfPlace(place.id())));
     }
 }

@@ -58,6 +58,7 @@ class CompletionsTest {
                                 "drained pot",
                                 "depth not said",
                                 "tipped out",
+                                "dug",
                                 "dry",
                                 "done",
                                 "daily care")),

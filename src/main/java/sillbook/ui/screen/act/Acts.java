@@ -52,7 +52,10 @@ public record Acts(State state, Optional<Thing> thing) {
                 .offIf(meant().isEmpty(), NO_POT)
                 .offIf(readOnly()));
         offers.add(Offer.of(Action.PICK, this::pick).offIf(under().isEmpty(), NO_POT));
-        offers.add(WhySlip.offer(state, under().stream().findFirst()));
+        offers.add(
+                thing.orElse(null) instanceof Thing.OfGround of
+                        ? new GroundActs(state, of).why()
+                        : WhySlip.offer(state, under().stream().findFirst()));
         return offers;
     }
 
@@ -67,6 +70,9 @@ public record Acts(State state, Optional<Thing> thing) {
         Optional<Job.OfPots> job = job();
         if (thing.orElse(null) instanceof Thing.OfPlace of) {
             return lay(Action.DO_JOB, () -> round(of.place())).saying("start the round");
+        }
+        if (thing.orElse(null) instanceof Thing.OfGround of) {
+            return new GroundActs(state, of).doJob();
         }
         return lay(Action.DO_JOB, () -> JobForm.of(state, job.orElseThrow()))
                 .offIf(job.isEmpty(), "there is nothing to do here");
@@ -112,6 +118,9 @@ public record Acts(State state, Optional<Thing> thing) {
         if (thing.orElse(null) instanceof Thing.OfPlace of) {
             List<Subject> place = List.of(new Subject.OfPlace(of.place()));
             return lay(Action.ANOTHER_DAY, () -> Form.of(new PutOffSheet(place, JobKind.CHECK, about())));
+        }
+        if (thing.orElse(null) instanceof Thing.OfGround of) {
+            return new GroundActs(state, of).anotherDay();
         }
         return lay(
                         Action.ANOTHER_DAY,
@@ -178,6 +187,8 @@ public record Acts(State state, Optional<Thing> thing) {
         }
         Subject other = new Subject.OfSeason(state.shown().season());
         if (thing.orElse(null) instanceof Thing.OfPlace of) {
+            other = new Subject.OfPlace(of.place());
+        } else if (thing.orElse(null) instanceof Thing.OfGround of) {
             other = new Subject.OfPlace(of.place());
         } else if (thing.orElse(null) instanceof Thing.OfVariety of) {
             other = new Subject.OfVariety(of.variety());

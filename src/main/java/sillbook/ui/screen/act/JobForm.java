@@ -37,7 +37,7 @@ final class JobForm {
                 job.route().stage() == Stage.IN_BLOOM
                         ? ScoreChoice.of(state, job.pots())
                         : Entry.outcome(named(state, job), WhatFailed::after);
-            case CHECK, DAILY_CARE -> RoundPage.of(state, job.pots());
+            case CHECK, DAILY_CARE, DIG_TRENCH, POTS_IN, COVER_TRENCH, LIFT_POTS -> RoundPage.of(state, job.pots());
         };
     }
 

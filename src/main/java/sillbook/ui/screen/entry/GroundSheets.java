@@ -8,9 +8,6 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Settings;
 import sillbook.model.Trench;
-import sillbook.model.Trench.Air;
-import sillbook.model.Trench.Means;
-import sillbook.model.Trench.Read;
 import sillbook.ui.screen.form.Answers;
 import sillbook.words.Covers;
 import sillbook.words.GroundTerms;
@@ -55,7 +52,11 @@ final class GroundSheets {
                                 .map(cover -> Covers.say(cover, settings.lengths()))
                                 .orElse(""))
                 .with(MONTHS.blank(), GroundWords.months(trench.air(), settings.temperatures()))
-                .with(AIR.blank(), trench.air().fold(new Thermometer(journal)))
+                .with(
+                        AIR.blank(),
+                        trench.outdoors()
+                                .map(outdoors -> journal.places().get(outdoors).name())
+                                .orElse(""))
                 .with(
                         SPELLS.blank(),
                         trench.spells()
@@ -79,17 +80,5 @@ final class GroundSheets {
                 Optional.empty(),
                 trench.air(),
                 Optional.empty());
-    }
-
-    private record Thermometer(Journal journal) implements Air.Cases<String> {
-        @Override
-        public String means(Means air) {
-            return "";
-        }
-
-        @Override
-        public String read(Read air) {
-            return journal.places().get(air.outdoors()).name();
-        }
     }
 }

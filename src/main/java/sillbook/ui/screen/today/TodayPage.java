@@ -9,6 +9,7 @@ import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Action;
+import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
@@ -22,6 +23,7 @@ import sillbook.ui.screen.list.Picked;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.list.Searchable;
 import sillbook.ui.screen.pot.PotAside;
+import sillbook.words.GroundJobWords;
 
 /** What is to be done today, and what is coming. */
 public record TodayPage(Cursor cursor, Find find) implements Searchable {
@@ -58,7 +60,7 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
         FindPane list = list(state, body);
         Look look = Look.body((area, cells) -> render(state, list, area, cells))
                 .withPlace(Picked.before(list.place(body.rows()), state, list.rows()))
-                .withAside(new PotAside(state).of(thing(state)))
+                .withAside(aside(state))
                 .withFoot(
                         Action.LIST_FOUND,
                         Action.DO_JOB,
@@ -73,6 +75,14 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
                         Action.PICK_BY_RULE,
                         Action.BACK);
         return list.point(body.rows()).map(look::withCursor).orElse(look);
+    }
+
+    private Aside aside(State state) {
+        if (thing(state).orElse(null) instanceof Thing.OfGround of) {
+            List<String> steps = GroundJobWords.steps(of.job());
+            return Aside.of("", steps.get(0), steps.get(1));
+        }
+        return new PotAside(state).of(thing(state));
     }
 
     private static void render(State state, FindPane pane, Rect area, Cells cells) {

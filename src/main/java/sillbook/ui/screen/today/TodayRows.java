@@ -4,6 +4,7 @@ package sillbook.ui.screen.today;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sillbook.season.Due;
 import sillbook.season.Job;
 import sillbook.season.Today;
 import sillbook.ui.draw.Role;
@@ -17,6 +18,7 @@ import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.PotFound;
 import sillbook.words.Counts;
 import sillbook.words.Days;
+import sillbook.words.GroundJobWords;
 import sillbook.words.JobWords;
 import sillbook.words.PotNames;
 
@@ -51,6 +53,7 @@ final class TodayRows {
         jobs(heading("Ready", "cold enough and rooted; may wait"), today.ready(), Sign.READY, Style.of(Role.LEAF));
         jobs(heading("Today", ""), today.due(), Sign.NOW, Style.BOLD);
         checks();
+        ground();
         sayWhenNothingIsDue();
         jobs(heading("Next " + Today.SOON_DAYS + " days", ""), today.soon(), Sign.SOON, Style.PENCIL);
         boolean wide = TodayMargin.fits(body);
@@ -101,6 +104,28 @@ final class TodayRows {
         if (section.size() > 1) {
             section(section);
         }
+    }
+
+    private void ground() {
+        List<Row> section = new ArrayList<>(List.of(heading("Trench", "")));
+        today.ground().forEach(job -> section.add(row(job)));
+        if (section.size() > 1) {
+            section(section);
+        }
+    }
+
+    private Row row(Job.OfGround job) {
+        boolean isDue = job.due() == Due.TODAY;
+        JobLine line = new JobLine(
+                isDue ? Sign.NOW : Sign.SOON,
+                isDue ? Style.BOLD : Style.PENCIL,
+                false,
+                names.place(job.place()),
+                "",
+                GroundJobWords.what(job),
+                GroundJobWords.because(job),
+                GroundJobWords.when(job));
+        return Row.of(new Thing.OfGround(job.place(), job.kind()), line).foundBy(line.label(), line.what());
     }
 
     private Row row(Job.Round round) {
