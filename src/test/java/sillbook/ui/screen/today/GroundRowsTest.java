@@ -62,7 +62,7 @@ class GroundRowsTest {
         Desk desk = at(on("22 oct"), "pots in: 2");
 
         assertThat(all(desk)).contains("reads 7 C or less on three mornings");
-        assertThat(all(desk.press("Enter"))).contains("Move T1-T2").contains("trench");
+        assertThat(all(desk.press("Enter"))).contains("Move 2 pots: T1-T2").contains("trench");
     }
 
     @Test
@@ -86,7 +86,7 @@ class GroundRowsTest {
         house.then("T1-T2").moved("22 oct", "trench");
 
         Desk desk = at(on("26 dec"), "lift before frost: 2");
-        assertThat(all(desk.press("Enter"))).contains("Move T1-T2");
+        assertThat(all(desk.press("Enter"))).contains("Move 2 pots: T1-T2");
     }
 
     @Test
