@@ -175,6 +175,7 @@ final class Database implements AutoCloseable {
     <T> T rehearsal(Supplier<T> writing) {
         run("BEGIN IMMEDIATE");
         try {
+            run("PRAGMA defer_foreign_keys = ON");
             return writing.get();
         } finally {
             run("ROLLBACK");
