@@ -97,13 +97,12 @@ public abstract class ReadingsContract {
     }
 
     private Written.Kept take(Place place, String name, List<Logged> readings) {
-        return kept(store.takeIn(
-                store.revision(), ListFeed.delivery(place.id(), name, readings), Progress.UNWATCHED, NOW));
+        return kept(
+                store.takeIn(store.revision(), ListFeed.delivery(place.id(), name, readings), Progress.UNWATCHED, NOW));
     }
 
     private Written.Kept put(Entity<?> entity) {
-        return kept(store.commit(
-                store.revision(), new Step("put", List.of(new Edit.Put(entity))), List.of(), NOW));
+        return kept(store.commit(store.revision(), new Step("put", List.of(new Edit.Put(entity))), List.of(), NOW));
     }
 
     private static Written.Kept kept(Written written) {
@@ -152,10 +151,16 @@ public abstract class ReadingsContract {
 
         assertThat(store.readCurrent(NOW).journal().daysRead())
                 .isEqualTo(store.read().journal().daysRead());
-        assertThat(store.readCurrent(NOW.plus(Duration.ofDays(900))).journal().daysRead().at(CELLAR.id()))
+        assertThat(store.readCurrent(NOW.plus(Duration.ofDays(900)))
+                        .journal()
+                        .daysRead()
+                        .at(CELLAR.id()))
                 .as("no pot needs them any more")
                 .isEmpty();
-        assertThat(store.readCurrent(NOW.plus(Duration.ofDays(900))).journal().daysRead().lastAt(CELLAR.id()))
+        assertThat(store.readCurrent(NOW.plus(Duration.ofDays(900)))
+                        .journal()
+                        .daysRead()
+                        .lastAt(CELLAR.id()))
                 .isPresent();
     }
 
@@ -285,7 +290,9 @@ public abstract class ReadingsContract {
         }
         for (int back = dumps.size() - 2; back >= 0; back--) {
             Written.Kept kept = kept(store.takeBack(store.revision(), NOW));
-            kept.days().ifPresent(days -> assertThat(days).isEqualTo(store.read().journal().daysRead()));
+            kept.days()
+                    .ifPresent(days ->
+                            assertThat(days).isEqualTo(store.read().journal().daysRead()));
             assertThat(state()).isEqualTo(dumps.get(back));
         }
         for (int forth = 1; forth < dumps.size(); forth++) {
@@ -300,29 +307,32 @@ public abstract class ReadingsContract {
 
     private void act(Random random, int act) {
         switch (random.nextInt(7)) {
-            case 0 -> put(new SpotReading(
-                    new Id<>(5, random.nextInt(4)),
-                    CELLAR.id(),
-                    START.plusSeconds(random.nextInt(400_000)).plusMillis(random.nextInt(1000)),
-                    new Temperature(random.nextInt(9_000), "")));
-            case 1 -> put(new Thermometer(
-                    new Id<>(6, 1),
-                    CELLAR.id(),
-                    "",
-                    Optional.of(new Thermometer.IceTest(
-                            new Temperature(random.nextInt(900), ""), Day.on(LocalDate.of(2026, 11, 1))))));
+            case 0 ->
+                put(new SpotReading(
+                        new Id<>(5, random.nextInt(4)),
+                        CELLAR.id(),
+                        START.plusSeconds(random.nextInt(400_000)).plusMillis(random.nextInt(1000)),
+                        new Temperature(random.nextInt(9_000), "")));
+            case 1 ->
+                put(new Thermometer(
+                        new Id<>(6, 1),
+                        CELLAR.id(),
+                        "",
+                        Optional.of(new Thermometer.IceTest(
+                                new Temperature(random.nextInt(900), ""), Day.on(LocalDate.of(2026, 11, 1))))));
             case 2 -> put(bridging(Duration.ofHours(1 + random.nextInt(40))));
             case 3 -> put(Settings.initial(ZoneId.of(random.nextBoolean() ? "Pacific/Chatham" : "UTC")));
-            case 4 -> store.commit(
-                    store.revision(),
-                    new Step(
-                            "gone",
-                            store.read().journal().spotReadings().all().stream()
-                                    .limit(1)
-                                    .<Edit>map(Edit.Remove::new)
-                                    .toList()),
-                    List.of(),
-                    NOW);
+            case 4 ->
+                store.commit(
+                        store.revision(),
+                        new Step(
+                                "gone",
+                                store.read().journal().spotReadings().all().stream()
+                                        .limit(1)
+                                        .<Edit>map(Edit.Remove::new)
+                                        .toList()),
+                        List.of(),
+                        NOW);
             default -> take(CELLAR, "source " + act, random(random, 5 + random.nextInt(40)));
         }
     }
@@ -396,8 +406,8 @@ public abstract class ReadingsContract {
 
         assertThat(raw(CELLAR)).containsExactly(at(START, 0, 4), at(START, 12, 8));
         assertThat(days(CELLAR))
-                .containsExactly(new DayRead(
-                        CELLAR.id(), LocalDate.of(2026, 11, 2), 2, 12, 12, 12, 0, 0, 6000, 4000, 8000));
+                .containsExactly(
+                        new DayRead(CELLAR.id(), LocalDate.of(2026, 11, 2), 2, 12, 12, 12, 0, 0, 6000, 4000, 8000));
     }
 
     @ParameterizedTest
@@ -409,7 +419,8 @@ public abstract class ReadingsContract {
     })
     void aDayIsAsLongAsItsClockMakesIt(LocalDate day, String zone, int hours) {
         put(Settings.initial(ZoneId.of(zone)));
-        Instant noonBefore = day.minusDays(1).atTime(12, 0).atZone(ZoneId.of(zone)).toInstant();
+        Instant noonBefore =
+                day.minusDays(1).atTime(12, 0).atZone(ZoneId.of(zone)).toInstant();
 
         take(CELLAR, "cellar.csv", List.of(at(noonBefore, 0, 5), at(noonBefore, 50, 5)));
 
@@ -427,7 +438,8 @@ public abstract class ReadingsContract {
     @ValueSource(longs = {31, 32, 33, 34, 35, 36})
     void daysAreWhatTheWholeComesTo(long seed) {
         Random random = new Random(seed);
-        ZoneId zone = ZoneId.of(List.of("Europe/London", "America/New_York", "Pacific/Chatham").get(random.nextInt(3)));
+        ZoneId zone = ZoneId.of(
+                List.of("Europe/London", "America/New_York", "Pacific/Chatham").get(random.nextInt(3)));
         put(new Settings(
                 zone,
                 MonthDay.of(7, 1),
@@ -435,7 +447,8 @@ public abstract class ReadingsContract {
                 Settings.LengthUnit.CENTIMETRES,
                 Settings.Colours.ASK,
                 true));
-        List<Logged> series = series(random, Instant.parse(random.nextBoolean() ? "2026-10-20T00:00:00Z" : "2027-03-08T00:00:00Z"));
+        List<Logged> series =
+                series(random, Instant.parse(random.nextBoolean() ? "2026-10-20T00:00:00Z" : "2027-03-08T00:00:00Z"));
         int half = series.size() / 2;
         take(PORCH, "later.csv", series.subList(half, series.size()));
         take(PORCH, "earlier.csv", series.subList(0, half));
@@ -481,7 +494,9 @@ public abstract class ReadingsContract {
             List<Reading> pair = whole.readings().subList(index - 1, index + 1);
             Duration apart = Duration.between(pair.get(0).at(), pair.get(1).at());
             if (apart.compareTo(whole.longestBridged()) <= 0) {
-                ColdHad had = new Trace(pair, whole.longestBridged()).between(from, to).cold(ColdWeight.USUAL);
+                ColdHad had = new Trace(pair, whole.longestBridged())
+                        .between(from, to)
+                        .cold(ColdWeight.USUAL);
                 effective += had.effective();
                 hours += had.hours();
             }
@@ -533,7 +548,9 @@ public abstract class ReadingsContract {
         List<ChartColumn> near = store.chart(CELLAR.id(), START.plusSeconds(3 * 3600), START.plusSeconds(7 * 3600), 8);
         List<ChartColumn> far = store.chart(CELLAR.id(), START, START.plus(Duration.ofDays(20)), 10);
 
-        assertThat(near).hasSize(8).allSatisfy(column -> assertThat(column.mean()).isEqualTo(2000));
+        assertThat(near)
+                .hasSize(8)
+                .allSatisfy(column -> assertThat(column.mean()).isEqualTo(2000));
         assertThat(far)
                 .hasSize(5)
                 .allSatisfy(column -> {

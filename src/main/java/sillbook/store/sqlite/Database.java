@@ -148,9 +148,9 @@ final class Database implements AutoCloseable {
         void fill(Batch batch) throws SQLException;
     }
 
-    /** Puts many rows of whole numbers into a table: the statement is given without its values. */
-    void fill(String insert, int columns, Filling filling) {
-        try (Batch batch = new Batch(connection, insert, columns)) {
+    /** Puts many rows of whole numbers into a table, the first columns the same in all; the statement is given without its values. */
+    void fill(String insert, long[] shared, int columns, Filling filling) {
+        try (Batch batch = new Batch(connection, insert, shared, columns)) {
             filling.fill(batch);
             batch.flush();
         } catch (SQLException e) {

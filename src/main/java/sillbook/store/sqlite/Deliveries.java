@@ -4,6 +4,7 @@ package sillbook.store.sqlite;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.FutureTask;
 import sillbook.change.Step;
 import sillbook.model.Id;
 import sillbook.model.Place;
@@ -16,8 +17,8 @@ import sillbook.store.Progress;
 final class Deliveries {
     private static final String IS_TAKEN_IN = "SELECT count(*) FROM reading_source WHERE id = ?";
     private static final String ADD =
-            "INSERT INTO taken_in (source, place, first_at, last_at, step) VALUES (?, ?, 0, 0, ?)";
-    private static final String EXTENT = "UPDATE taken_in SET first_at = ?, last_at = ? WHERE number = ?";
+            "INSERT INTO taken_in (source, place, first_at, last_at, step) VALUES ('', ?, 0, 0, ?)";
+    private static final String EXTENT = "UPDATE taken_in SET source = ?, first_at = ?, last_at = ? WHERE number = ?";
     private static final String NUMBER = "SELECT number FROM taken_in WHERE step = ?";
     private static final String PLACE_NAME = "SELECT name FROM place WHERE id = ?";
 
@@ -39,25 +40,26 @@ final class Deliveries {
 
     /** Within a transaction; empty when there is nothing to take in, and then what it began is to be rolled back. */
     Optional<Step> takeIn(Delivery delivery, Progress progress, Instant now) {
-        String hash = originals.hash(delivery.original());
-        Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), hash);
-        if (isTakenIn(id)) {
-            return Optional.empty();
-        }
+        FutureTask<Packed> packing = originals.packing(delivery.original());
         OnTheWay onTheWay = new OnTheWay(delivery.place(), days);
-        Intake intake = begin(delivery.place(), id, false);
+        Intake intake = begin(delivery.place(), false);
         intake.takeIn(delivery.feed(), Optional.of(onTheWay), progress);
-        Counting counting = intake.counting();
-        if (counting.readings() == 0) {
+        Packed packed = originals.await(packing);
+        Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), packed.hash());
+        if (intake.counting().readings() == 0 || isTakenIn(id)) {
             return Optional.empty();
         }
-        long takenIn = database.number(NUMBER, steps.next());
-        database.update(EXTENT, counting.first(), counting.last(), takenIn);
-        originals.keep(takenIn, delivery.original());
+        keep(id, packed, intake.counting());
         wrongSums(delivery.place(), intake, onTheWay).forEach(wrong::readings);
-        Step step = Step.takenIn(source(id, delivery, hash, counting), name(delivery.place()));
+        Step step = Step.takenIn(source(id, delivery, packed.hash(), intake.counting()), name(delivery.place()));
         steps.add(step, now);
         return Optional.of(step);
+    }
+
+    private void keep(Id<ReadingSource> id, Packed packed, Counting counting) {
+        long takenIn = database.number(NUMBER, steps.next());
+        database.update(EXTENT, id.toString(), counting.first(), counting.last(), takenIn);
+        originals.keep(takenIn, packed);
     }
 
     /** Where readings did not come in order, or some were typed among them, all is to be worked out from what there is now. */
@@ -70,8 +72,8 @@ final class Deliveries {
 
     /** Within a transaction that is to be rolled back. */
     Comparison compare(Delivery delivery, Progress progress) {
-        Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), originals.hash(delivery.original()));
-        Intake intake = begin(delivery.place(), id, isTakenIn(id));
+        Packed packed = originals.await(originals.packing(delivery.original()));
+        Intake intake = begin(delivery.place(), isTakenIn(ReadingSource.idOf(delivery.place(), packed.hash())));
         intake.takeIn(delivery.feed(), Optional.empty(), progress);
         return intake.soFar();
     }
@@ -80,10 +82,11 @@ final class Deliveries {
         return database.number(IS_TAKEN_IN, id.toString()) > 0;
     }
 
-    private Intake begin(Id<Place> place, Id<ReadingSource> source, boolean isTakenIn) {
+    /** Its source is named when all of it is known. */
+    private Intake begin(Id<Place> place, boolean isTakenIn) {
         long step = steps.next();
         long number = readings.numberOrNew(place);
-        database.update(ADD, source.toString(), number, step);
+        database.update(ADD, number, step);
         return new Intake(database, number, database.number(NUMBER, step), step, isTakenIn);
     }
 

@@ -19,6 +19,8 @@ final class Intake {
     private static final String AT = "SELECT temperature, flags FROM reading WHERE place = ? AND at = ?";
     private static final String CHANGE =
             "UPDATE reading SET temperature = ?, flags = ?, source = ?, line = ? WHERE place = ? AND at = ?";
+    private static final String INSERT = "INSERT INTO reading (place, source, at, temperature, line, flags)";
+    private static final int INSERTED = 4;
     private static final int BETWEEN_ASKING = 10_000;
 
     private final Database database;
@@ -82,8 +84,7 @@ final class Intake {
      */
     void takeIn(Feed feed, Optional<DaySums.Tally> sums, Progress progress) {
         database.each(EXTENT, this::extent, Long.MAX_VALUE, Long.MIN_VALUE, place);
-        String insert = "INSERT INTO reading (place, source, at, temperature, line, flags)";
-        database.fill(insert, 6, batch -> {
+        database.fill(INSERT, new long[] {place, source}, INSERTED, batch -> {
             long before = Long.MIN_VALUE;
             while (feed.advance()) {
                 long at = feed.at();
@@ -109,7 +110,7 @@ final class Intake {
     }
 
     private void put(Feed feed, Batch batch) throws SQLException {
-        batch.add(place, source, feed.at(), feed.milli(), feed.line(), feed.isSuspicious() ? 1 : 0);
+        batch.add(feed.at(), feed.milli(), feed.line(), feed.isSuspicious() ? 1 : 0);
     }
 
     private void compare(Feed feed, Batch batch) throws SQLException {
@@ -117,7 +118,14 @@ final class Intake {
         Optional<There> there = database.first(AT, There::read, place, feed.at());
         if (there.isEmpty()) {
             counting.fresh();
-            put(feed, batch);
+            database.update(
+                    INSERT + " VALUES (?, ?, ?, ?, ?, ?)",
+                    place,
+                    source,
+                    feed.at(),
+                    feed.milli(),
+                    feed.line(),
+                    feed.isSuspicious() ? 1 : 0);
         } else {
             compare(there.get(), feed);
         }
