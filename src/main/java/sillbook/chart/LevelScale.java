@@ -2,6 +2,7 @@
 package sillbook.chart;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A scale for lines drawn in rows of four heights each. The tick of a row is the value at its highest level.
@@ -11,6 +12,9 @@ import java.util.Optional;
  */
 public record LevelScale(double lowestTick, double tickStep, int rows) {
     public static final int LEVELS_A_ROW = 4;
+
+    private static final double WHOLE_FROM = 1;
+    private static final double WHOLE_TO = 5;
 
     public LevelScale {
         if (!(tickStep > 0) || rows < 1 || !Double.isFinite(lowestTick) || !Double.isFinite(tickStep)) {
@@ -27,19 +31,29 @@ public record LevelScale(double lowestTick, double tickStep, int rows) {
      */
     public record Place(int row, int level) {}
 
-    /** The finest scale with round ticks that holds both values in so many rows. */
+    /** The finest scale with round ticks that holds both values in so many rows; from 1 to 5 every whole number is round enough. */
     public static LevelScale covering(double low, double high, int rows) {
-        double step = Ticks.roundStep((high - low) / Math.max(1, rows - 1));
-        LevelScale scale = starting(low, step, rows);
-        while (scale.at(low).isEmpty() || scale.at(high).isEmpty()) {
-            step = Ticks.nextRoundStep(step);
-            scale = starting(low, step, rows);
+        double step = step((high - low) / rows);
+        Optional<LevelScale> found = holding(low, high, step, rows);
+        while (found.isEmpty()) {
+            step = step < WHOLE_FROM || step >= WHOLE_TO ? Ticks.nextRoundStep(step) : step + 1;
+            found = holding(low, high, step, rows);
         }
-        return scale;
+        return found.get();
     }
 
-    private static LevelScale starting(double low, double step, int rows) {
-        return new LevelScale(Math.ceil(low / step) * step, step, rows);
+    private static double step(double atLeast) {
+        double round = Ticks.roundStep(atLeast);
+        return round > WHOLE_FROM && round <= WHOLE_TO ? Math.ceil(atLeast) : round;
+    }
+
+    /** With its lowest tick at or above the low value, which is under it then, or else with the next lower one. */
+    private static Optional<LevelScale> holding(double low, double high, double step, int rows) {
+        double above = Math.ceil(low / step);
+        return Stream.of(above, above - 1)
+                .map(tick -> new LevelScale(tick * step + 0.0, step, rows))
+                .filter(scale -> scale.at(low).isPresent() && scale.at(high).isPresent())
+                .findFirst();
     }
 
     /** The nearest level to a value, or empty beyond the scale. */

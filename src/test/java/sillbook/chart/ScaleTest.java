@@ -48,6 +48,22 @@ class ScaleTest {
         assertThat(scale.tick(0) - scale.tick(rows - 1)).isCloseTo((rows - 1) * scale.tickStep(), within(1e-9));
     }
 
+    @ParameterizedTest(name = "{0} to {1} in {2} rows: from {3} by {4}")
+    @CsvSource({
+        "0, 14, 8, 0, 2",
+        "0, 15.6, 8, 0, 3",
+        "0, 17, 8, 0, 3",
+        "0, 27, 8, 0, 4",
+        "8.02, 9.6, 7, 8, 0.5",
+        "-0.4, 9.8, 8, 0, 2",
+        "15, 21, 8, 15, 1",
+        "0, 60, 8, 0, 10",
+        "5, 5, 8, 5, 1"
+    })
+    void asFineAsRoundTicksAllow(double low, double high, int rows, double lowestTick, double step) {
+        assertThat(LevelScale.covering(low, high, rows)).isEqualTo(new LevelScale(lowestTick, step, rows));
+    }
+
     /** The example of Heckbert's paper (Graphics Gems, 1990, p. 61): 105 to 543 with five ticks. From memory. */
     @Test
     void theTicksOfThePublishedExample() {

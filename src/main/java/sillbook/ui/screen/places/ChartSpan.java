@@ -49,14 +49,14 @@ public record ChartSpan(Zoom zoom, int panned, Optional<Effect.ReadChart> asked,
         return of(zoom, 0);
     }
 
-    /** What has to be read to draw it nearer than by days; empty for the season, and while that is under way. */
+    /** What has to be read to draw it nearer than by days; empty where that is not asked for, and while it is under way. */
     Optional<Effect.ReadChart> toAsk(State state, Id<Place> place) {
         return wanted(state, place).filter(wanted -> !asked.equals(Optional.of(wanted)));
     }
 
     private Optional<Effect.ReadChart> wanted(State state, Id<Place> place) {
         TimeAxis axis = axis(state, place, state.body().columns());
-        return isSeason() || axis.count() == 0
+        return !zoom.isWithinDays() || axis.count() == 0
                 ? Optional.empty()
                 : Optional.of(new Effect.ReadChart(place, axis.from(0), axis.to(axis.count() - 1), axis.count()));
     }

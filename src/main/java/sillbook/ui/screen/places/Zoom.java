@@ -10,10 +10,10 @@ import sillbook.ui.screen.State;
 
 /** How much time the chart of a place shows: the season under the ruler, or less on an axis of its own. */
 enum Zoom {
-    SEASON("season", 0, 0),
-    MONTH("month", 26, 7),
-    WEEK("week", 7, 2),
-    DAYS("2 days", 2, 1);
+    SEASON("season", 0, 0, false),
+    MONTH("month", 26, 7, false),
+    WEEK("week", 7, 2, true),
+    DAYS("2 days", 2, 1, true);
 
     private static final int FOLD = 1;
     /** Parts a day is cut into, so that each begins on a round hour. */
@@ -22,11 +22,13 @@ enum Zoom {
     private final String words;
     private final int leastDays;
     private final int daysAPress;
+    private final boolean isWithinDays;
 
-    Zoom(String words, int leastDays, int daysAPress) {
+    Zoom(String words, int leastDays, int daysAPress, boolean isWithinDays) {
         this.words = words;
         this.leastDays = leastDays;
         this.daysAPress = daysAPress;
+        this.isWithinDays = isWithinDays;
     }
 
     /** As the title of the chart says it. */
@@ -36,6 +38,11 @@ enum Zoom {
 
     int daysAPress() {
         return daysAPress;
+    }
+
+    /** Whether it shows how the hours of a day differ, for which the sums of days are too coarse. */
+    boolean isWithinDays() {
+        return isWithinDays;
     }
 
     /** One step nearer; after the nearest the season again. */
