@@ -19,5 +19,7 @@ public enum Lever {
     /** How often its place is asked for. */
     INTERVAL,
     /** What is written of the ground: depth, soil, cover and months. */
-    GROUND
+    GROUND,
+    /** What is read at the place, and the band it should stay in. */
+    READINGS
 }

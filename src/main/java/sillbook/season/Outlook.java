@@ -254,9 +254,10 @@ public final class Outlook {
         return rounds.why(place);
     }
 
-    /** Why what is shown of a place is what it is: its round, and how cold its ground will be. */
+    /** Why what is shown of a place is what it is: its warmth, its round, and how cold its ground will be. */
     public List<Why<?>> whys(Place place) {
-        return Stream.concat(why(place).stream(), whyGround(place).stream())
+        return Stream.of(WhyStrayed.of(journal, place, today), why(place), whyGround(place))
+                .flatMap(Optional::stream)
                 .<Why<?>>map(why -> why)
                 .toList();
     }

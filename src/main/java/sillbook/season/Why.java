@@ -41,6 +41,7 @@ public sealed interface Why<R>
                 Why.RoundDue,
                 WhyOfYear,
                 WhyGround,
+                WhyStrayed,
                 WhyLearnt {
 
     /** One answer for each rule. */
@@ -64,6 +65,8 @@ public sealed interface Why<R>
         T ofYear(WhyOfYear why);
 
         T ground(WhyGround why);
+
+        T strayed(WhyStrayed why);
 
         T learnt(WhyLearnt why);
     }

@@ -20,6 +20,7 @@ import sillbook.season.Why;
 import sillbook.season.WhyGround;
 import sillbook.season.WhyLearnt;
 import sillbook.season.WhyOfYear;
+import sillbook.season.WhyStrayed;
 import sillbook.words.Explanation.Line;
 
 /** Whys as they are read. */
@@ -183,6 +184,13 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     }
 
     @Override
+    public Explanation strayed(WhyStrayed why) {
+        StrayedWhy words = new StrayedWhy(journal.settings());
+        return page(why, StrayedWhy.title(why.result()), StrayedWhy.RULE, words.sum(why), words.total(why.result()))
+                .alsoFrom(List.of(words.from(why)));
+    }
+
+    @Override
     public Explanation learnt(WhyLearnt why) {
         return page(
                 why,
@@ -247,6 +255,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
             case DRY_COLD -> "It follows how long the bulbs were cooled before.";
             case WISH -> "Another wish would change it.";
             case GROUND -> "It follows what is written of the ground: depth, soil, cover and months.";
+            case READINGS -> "It follows what is read there, and what is written as usual for the place.";
             case INTERVAL -> "It follows how often the place is asked for.";
         };
     }

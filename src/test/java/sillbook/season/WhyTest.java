@@ -175,7 +175,13 @@ class WhyTest {
         all.addAll(ofYears());
         all.addAll(LearningTest.learnt());
         all.add(GroundForetoldTest.why());
+        all.addAll(strayed());
         return all;
+    }
+
+    private static List<Why<?>> strayed() {
+        Winter warm = winter().place("cellar", Sort.CELLAR).logged("1 jan", "12 jan", 10);
+        return warm.on("12 jan").whys(warm.journal().places().get(warm.placeId("cellar")));
     }
 
     /** Fed in spring, and at rest in autumn. */
@@ -231,6 +237,11 @@ class WhyTest {
         @Override
         public String ground(WhyGround why) {
             return "WhyGround";
+        }
+
+        @Override
+        public String strayed(WhyStrayed why) {
+            return "WhyStrayed";
         }
 
         @Override

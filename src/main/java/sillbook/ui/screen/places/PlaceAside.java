@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sillbook.model.Place;
 import sillbook.model.Stage;
 import sillbook.season.Job;
 import sillbook.season.PlaceNow;
@@ -80,6 +81,16 @@ record PlaceAside(State state) {
         return Stream.of(grave.stream(), cautions, kept(now).stream(), slight.stream(), note)
                 .flatMap(each -> each)
                 .findFirst();
+    }
+
+    /** What today says of a place, a sentence each, but for its round. */
+    List<String> sentences(Place place) {
+        AttentionWords words = new AttentionWords(state.journal());
+        return PlaceSign.attention(state, place).stream()
+                .filter(attention -> !(attention instanceof Attention.Unchecked))
+                .map(words::say)
+                .map(PlaceAside::sentence)
+                .toList();
     }
 
     /** {@code In two weeks 2 pots find no place with room to go on to: H8-H9.} */

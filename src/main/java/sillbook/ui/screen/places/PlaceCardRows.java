@@ -56,6 +56,10 @@ final class PlaceCardRows {
     Rows rows() {
         rows.add(Row.of(new Thing.OfPlace(place.id()), this::head));
         labelled("", facts());
+        rows.addAll(Labelled.each(
+                "Today",
+                new PlaceAside(state).sentences(place),
+                state.body().columns()));
         read();
         labelled("Round", round());
         labelledIfSaid("Crowd", new PlaceAside(state).kept(now).orElse(""));

@@ -324,6 +324,16 @@ class PlaceChartTest {
     }
 
     @Test
+    void whyExplainsSinceWhenAPlaceIsOutOfItsBand() {
+        assertThat(all(told().press("Down", "w"))).contains("over its band since Sat 9 Jan").contains("24 h known");
+    }
+
+    @Test
+    void theCardSaysWhatTodaySays() {
+        assertThat(all(told().press("Down", "Enter"))).contains(" Today  Cellar 9.6 C, over its 2-9 C for 4 days.");
+    }
+
+    @Test
     void ofManyReadingsTheCardNamesTheNewest() {
         Winter told = winter().place("cellar", Sort.CELLAR);
         for (int day = 1; day < 11; day++) {
