@@ -18,6 +18,7 @@ import sillbook.season.PlaceClimate.SoFar;
 import sillbook.season.PlaceClimate.Strayed;
 import sillbook.season.PlaceNow;
 import sillbook.words.Provisos;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 
 /** Places as JSON. */
@@ -71,7 +72,7 @@ public final class PlacesJson {
         Optional<ColdDays> coldDays = Optional.of(place.coldDays()).filter(days -> !days.isAllYear());
         return new Fields()
                 .text("place", place.name())
-                .text("sort", Terms.SORTS.say(place.sort()))
+                .text("sort", PlaceTerms.SORTS.say(place.sort()))
                 .text("serves", Terms.STAGES.say(place.serves()))
                 .object("usualC", place.usual(), PlacesJson::band)
                 .object("coldDays", coldDays, PlacesJson::days)
@@ -88,7 +89,7 @@ public final class PlacesJson {
                         "hazards",
                         place.hazards().stream()
                                 .sorted()
-                                .map(Terms.HAZARDS::say)
+                                .map(PlaceTerms.HAZARDS::say)
                                 .toList())
                 .written("light", place.light())
                 .written("note", place.note());

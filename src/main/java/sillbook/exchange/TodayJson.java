@@ -8,7 +8,7 @@ import sillbook.model.Journal;
 import sillbook.season.Today;
 import sillbook.season.Today.Attention;
 import sillbook.words.Provisos;
-import sillbook.words.Terms;
+import sillbook.words.PlaceTerms;
 
 /** What a day asks for, as JSON. */
 public final class TodayJson {
@@ -83,7 +83,7 @@ public final class TodayJson {
                 return place(beside)
                         .number("pots", beside.pots())
                         .number("bulbs", beside.bulbs())
-                        .text("hazard", Terms.HAZARDS.say(beside.hazard()));
+                        .text("hazard", PlaceTerms.HAZARDS.say(beside.hazard()));
             }
 
             @Override

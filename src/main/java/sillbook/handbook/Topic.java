@@ -34,6 +34,7 @@ public enum Topic {
     CAUTION_DUST("caution-dust"),
     CAUTION_FRIDGE("caution-fridge"),
     CAUTION_FUMES("caution-fumes"),
+    CAUTION_ROT("caution-rot"),
     /** A harmful plant that shares a name. */
     CAUTION_LOOKALIKE("caution-lookalike");
 

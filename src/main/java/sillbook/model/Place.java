@@ -106,7 +106,16 @@ public record Place(
         MICE,
         PETS,
         CHILDREN,
-        FUMES
+        /** An unvented heater, a running engine, smoke: they hold ethylene. */
+        FUMES,
+        /** Bulbs that rot beside sound ones give off ethylene, too. */
+        ROTTING_BULBS,
+        /** A wall that freezes what stands against it, as at the back of a fridge. */
+        COLD_WALL,
+        /** A door that does not stay shut. */
+        DOOR_AJAR,
+        /** A fridge in a room so cold that it no longer runs. */
+        UNHEATED_ROOM
     }
 
     /** The days of a year on which a place is cold, from one day up to another; the same day twice means all year. */

@@ -119,7 +119,7 @@ final class ConcernReading {
 
     private void hazards() {
         place().ifPresent(there -> {
-            for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.FOOD)) {
+            for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.ROTTING_BULBS, Hazard.FUMES, Hazard.FOOD)) {
                 if (there.hazards().contains(hazard)) {
                     found.add(new Concern.BesideHazard(there.id(), hazard));
                 }

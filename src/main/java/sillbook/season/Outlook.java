@@ -38,6 +38,7 @@ public final class Outlook {
     private final Figures figures;
     private final Destinations destinations;
     private final Neighbours neighbours;
+    private final PotNowReading potReading;
     private final Batches batches;
     private final Standings standings;
     private final DryBulbs dryBulbs;
@@ -58,6 +59,7 @@ public final class Outlook {
         this.lives = currentLives();
         this.destinations = new Destinations(journal, lives, today);
         this.neighbours = new Neighbours(journal, destinations);
+        this.potReading = new PotNowReading(journal, figures, destinations, neighbours, today);
         this.batches = new Batches(lives);
         this.standings = new Standings(lives);
         this.dryBulbs = new DryBulbs(journal, figures, lives, today);
@@ -80,7 +82,7 @@ public final class Outlook {
 
     private Current readCurrent() {
         Map<Id<Pot>, PotNow> pots = new LinkedHashMap<>();
-        lives.forEach(life -> pots.put(life.pot().id(), now(life)));
+        lives.forEach(life -> pots.put(life.pot().id(), potReading.now(life)));
         List<Job.OfPots> jobs = batches.together(
                 pots.values().stream().flatMap(pot -> pot.next().stream()).toList());
         Map<Id<Pot>, Job.OfPots> jobOf = new HashMap<>();
@@ -100,30 +102,6 @@ public final class Outlook {
                         life.stage() != Stage.DONE || !life.pot().season().isBefore(season))
                 .sorted(ByLabel.OF_LIVES)
                 .toList();
-    }
-
-    private Foretold foretell(PotLife life) {
-        return new PotReading(journal, figures, today).foretell(life);
-    }
-
-    private PotNow now(PotLife life) {
-        Foretold pot = foretell(life);
-        return now(pot, new NextJob(pot, neighbours).find());
-    }
-
-    private PotNow now(Foretold pot, Optional<Job.OfPots> next) {
-        return new PotNow(
-                pot.life(),
-                pot.figures(),
-                pot.coldNeed(),
-                pot.prospect().coldAhead(),
-                new AheadReading(pot).list(),
-                new SignReading(pot).list(),
-                pot.readiness(),
-                pot.useBy(),
-                pot.wish(),
-                new ConcernReading(pot, journal, figures, destinations).list(),
-                next);
     }
 
     public LocalDate day() {
@@ -146,11 +124,7 @@ public final class Outlook {
      */
     public PotNow pot(Id<Pot> pot) {
         PotNow known = current().pots().get(pot);
-        return known != null ? known : ofOtherWinter(journal.pots().get(pot));
-    }
-
-    private PotNow ofOtherWinter(Pot pot) {
-        return now(foretell(History.read(journal, pot, today)), Optional.empty());
+        return known != null ? known : potReading.ofOtherWinter(journal.pots().get(pot));
     }
 
     /** The next job of a pot, together with those of its batch that agree; empty when nothing is left to do. */
@@ -230,7 +204,7 @@ public final class Outlook {
     /** Why the figures shown for a pot are what they are. */
     public List<Why<?>> whys(Id<Pot> pot) {
         PotNow now = pot(pot);
-        Foretold foretold = foretell(now.life());
+        Foretold foretold = potReading.foretell(now.life());
         return new WhyReading(foretold, now.next(), new YearJobs(new JobSite(foretold, neighbours)), figures).list();
     }
 
@@ -256,7 +230,7 @@ public final class Outlook {
 
     /** Why what is shown of a place is what it is: its warmth, its round, and how cold its ground will be. */
     public List<Why<?>> whys(Place place) {
-        return Stream.of(WhyStrayed.of(journal, place, today), why(place), whyGround(place))
+        return Stream.of(WhyStrayed.of(journal, place, today), why(place), grounds().why(place))
                 .flatMap(Optional::stream)
                 .<Why<?>>map(why -> why)
                 .toList();
@@ -264,22 +238,11 @@ public final class Outlook {
 
     /** How cold it is foretold to get this winter where pots stand buried; empty where the ground, or a month of its air, is not known. */
     public Optional<GroundForetold> ground(Id<Place> place) {
-        return whyGround(journal.places().get(place)).map(WhyGround::result);
+        return grounds().of(place);
     }
 
-    /** What is to be done at trenches, today or within 14 days, the nearest first. */
-    private List<Job.OfGround> groundJobs() {
-        return journal.trenches().all().stream()
-                .flatMap(trench -> ground(trench.place()).stream())
-                .flatMap(ground -> new GroundJobs(journal, today, ground, standings, current().pots().values())
-                        .list().stream())
-                .filter(job -> job.due() != Due.LATER)
-                .sorted(Comparator.comparing(Job.OfGround::on))
-                .toList();
-    }
-
-    private Optional<WhyGround> whyGround(Place place) {
-        return new GroundReading(journal, today).why(place);
+    private GroundReading grounds() {
+        return new GroundReading(journal, today);
     }
 
     /** What the day asks for and shows. */
@@ -295,7 +258,7 @@ public final class Outlook {
                 due,
                 sheet.checks(),
                 rounds.dailyCare(),
-                groundJobs(),
+                grounds().jobs(standings, current().pots().values()),
                 sheet.soon(),
                 sheet.later(),
                 flowers.inBloom(),
@@ -360,7 +323,7 @@ public final class Outlook {
     /** The windows shown for some pots now, to be kept so that the book can later be held to its word. */
     public List<KeptWindow> windowsToKeep(Collection<Id<Pot>> pots) {
         return pots.stream()
-                .map(pot -> foretell(History.read(journal, journal.pots().get(pot), today)))
+                .map(pot -> potReading.foretell(History.read(journal, journal.pots().get(pot), today)))
                 .flatMap(pot -> new AheadReading(pot)
                         .list().stream()
                                 .map(ahead -> ahead.kept(pot.life().pot().id(), today)))

@@ -72,7 +72,7 @@ record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Ro
         int bulbs = dryBulbs.lookedAfterAt(place.id()).stream()
                 .mapToInt(WaitingBulbs::bulbs)
                 .sum();
-        for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.FOOD)) {
+        for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.ROTTING_BULBS, Hazard.FUMES, Hazard.FOOD)) {
             if (place.hazards().contains(hazard) && pots + bulbs > 0) {
                 found.add(new Attention.BesideHazard(place.id(), pots, bulbs, hazard));
             }

@@ -42,7 +42,7 @@ public record AttentionWords(Journal journal) implements Attention.Cases<String>
             beside.add(Counts.of(attention.bulbs(), "dry bulb"));
         }
         return name(attention.place()) + ": " + String.join(" and ", beside) + " beside "
-                + Terms.HAZARDS.say(attention.hazard());
+                + PlaceTerms.HAZARDS.say(attention.hazard());
     }
 
     /** {@code trench: no round since 2 Jan}. */

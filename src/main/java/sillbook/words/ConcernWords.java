@@ -93,10 +93,17 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
     @Override
     public String besideHazard(Concern.BesideHazard concern) {
         String place = journal.places().get(concern.place()).name();
-        return "The " + place + " holds " + Terms.HAZARDS.say(concern.hazard()) + " too: "
-                + (concern.hazard() == Hazard.FRUIT
-                        ? "its gas kills the buds."
-                        : "label the bulbs, nobody must eat them.");
+        return "The " + place + " holds " + PlaceTerms.HAZARDS.say(concern.hazard()) + " too: "
+                + harm(concern.hazard());
+    }
+
+    private static String harm(Hazard hazard) {
+        return switch (hazard) {
+            case FRUIT -> "its gas kills the buds.";
+            case ROTTING_BULBS -> "their gas kills the buds, take them out.";
+            case FUMES -> "they can kill the buds, air it.";
+            default -> "label the bulbs, nobody must eat them.";
+        };
     }
 
     @Override

@@ -17,8 +17,6 @@ import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.JobKind;
 import sillbook.model.Outcome.Again;
-import sillbook.model.Place.Hazard;
-import sillbook.model.Place.Sort;
 import sillbook.model.Pot.Way;
 import sillbook.model.Potting.Depth;
 import sillbook.model.Potting.Holes;
@@ -41,27 +39,6 @@ public final class Terms {
             .with(Stage.IN_BLOOM, "in bloom", "bloom", "in flower")
             .with(Stage.AFTER_BLOOM, "after bloom")
             .with(Stage.DONE, "done");
-
-    public static final Vocabulary<Sort> SORTS = Vocabulary.<Sort>of("sort of place")
-            .with(Sort.FRIDGE, "fridge", "refrigerator")
-            .with(Sort.CELLAR, "cellar", "basement")
-            .with(Sort.CRAWL_SPACE, "crawl space")
-            .with(Sort.COLD_FRAME, "cold frame", "frame")
-            .with(Sort.TRENCH, "trench")
-            .with(Sort.GARAGE, "garage", "shed")
-            .with(Sort.PORCH, "porch")
-            .with(Sort.COOL_ROOM, "cool room", "cool")
-            .with(Sort.WARM_SILL, "warm sill", "sill", "warm room", "window sill")
-            .with(Sort.OTHER, "other");
-
-    public static final Vocabulary<Hazard> HAZARDS = Vocabulary.<Hazard>of("hazard")
-            .with(Hazard.FOOD, "food")
-            .with(Hazard.FRUIT, "fruit")
-            .with(Hazard.FROST, "frost")
-            .with(Hazard.MICE, "mice", "mouse")
-            .with(Hazard.PETS, "pets", "cats", "dogs")
-            .with(Hazard.CHILDREN, "children")
-            .with(Hazard.FUMES, "fumes");
 
     public static final Vocabulary<Shape> SHAPES = Vocabulary.<Shape>of("shape of pot")
             .with(Shape.STANDARD, "standard", "standard pot")

@@ -84,7 +84,7 @@ CREATE TABLE place (
     room               INTEGER, -- pots
     check_every        INTEGER NOT NULL CHECK (check_every >= 0), -- days from one round to the next; 0 is never
     bridges            INTEGER NOT NULL CHECK (bridges >= 0), -- longest time between two readings that is no gap, seconds
-    hazards            TEXT    NOT NULL, -- any of FOOD FRUIT FROST MICE PETS CHILDREN FUMES, parted by blanks
+    hazards            TEXT    NOT NULL, -- any of FOOD FRUIT FROST MICE PETS CHILDREN FUMES ROTTING_BULBS COLD_WALL DOOR_AJAR UNHEATED_ROOM, parted by blanks
     note               TEXT    NOT NULL, -- text
     CHECK ((usual_low IS NULL) = (usual_high IS NULL)
            AND (usual_low IS NULL) = (usual_low_written IS NULL)

@@ -45,8 +45,8 @@ class TermsTest {
     static Stream<Arguments> all() {
         return Stream.of(
                 arguments(Terms.STAGES, Stage.values()),
-                arguments(Terms.SORTS, Sort.values()),
-                arguments(Terms.HAZARDS, Hazard.values()),
+                arguments(PlaceTerms.SORTS, Sort.values()),
+                arguments(PlaceTerms.HAZARDS, Hazard.values()),
                 arguments(Terms.SHAPES, Shape.values()),
                 arguments(Terms.SCENTS, Scent.values()),
                 arguments(Terms.PACKETS, PacketForcing.values()),

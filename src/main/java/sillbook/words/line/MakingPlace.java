@@ -4,7 +4,7 @@ package sillbook.words.line;
 import java.util.List;
 import sillbook.model.Place;
 import sillbook.words.Heard;
-import sillbook.words.Terms;
+import sillbook.words.PlaceTerms;
 
 /** {@code hall cupboard (cool room)}. */
 final class MakingPlace implements NamingSense.Making<Place> {
@@ -15,7 +15,7 @@ final class MakingPlace implements NamingSense.Making<Place> {
 
     @Override
     public Heard<Place> make(String name, String sort, Bench bench) {
-        return Terms.SORTS.parse(sort).map(known -> Place.of(bench.ids().next(), name, known));
+        return PlaceTerms.SORTS.parse(sort).map(known -> Place.of(bench.ids().next(), name, known));
     }
 
     @Override
@@ -30,6 +30,6 @@ final class MakingPlace implements NamingSense.Making<Place> {
 
     @Override
     public List<Sense.Offer> offers(String beginning, Bench bench) {
-        return Senses.oneOf(Terms.SORTS).offers(beginning, bench);
+        return Senses.oneOf(PlaceTerms.SORTS).offers(beginning, bench);
     }
 }

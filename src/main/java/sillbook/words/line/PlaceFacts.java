@@ -20,12 +20,13 @@ import sillbook.words.Groups;
 import sillbook.words.Heard;
 import sillbook.words.Spells;
 import sillbook.words.Temperatures;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 import sillbook.words.Vocabulary;
 
 /** What a line says of a place. */
 record PlaceFacts(Filled filled) {
-    static final Slot<Sort> SORT = Slot.one("sort of place", Senses.oneOf(Terms.SORTS));
+    static final Slot<Sort> SORT = Slot.one("sort of place", Senses.oneOf(PlaceTerms.SORTS));
     private static final Vocabulary<Stage> SERVED =
             Terms.STAGES.only(Set.of(Stage.COLD, Stage.COOL_ROOM, Stage.WARM_ROOM));
     static final Slot<Stage> SERVES =
@@ -44,7 +45,7 @@ record PlaceFacts(Filled filled) {
     private static final Slot<Band> USUAL = Slot.one("band of temperatures", Senses.longest(PlaceFacts::band));
     private static final Slot<ColdDays> COLD = Slot.one("", Senses.longest((words, bench) -> cold(words)));
     private static final Slot<Hazard> HAZARD =
-            Slot.many("", Senses.any(List.of(Senses.oneOf(Terms.HAZARDS), Senses.oneOf("hazard", Terms.HAZARDS))));
+            Slot.many("", Senses.any(List.of(Senses.oneOf(PlaceTerms.HAZARDS), Senses.oneOf("hazard", PlaceTerms.HAZARDS))));
     private static final Slot<Boolean> NO_HAZARD = Slot.one("", Senses.flag("no hazards?"));
     private static final Slot<String> LIGHT = Slot.one("", Senses.phraseAfter("light"));
 
@@ -143,6 +144,6 @@ record PlaceFacts(Filled filled) {
     private static String said(Place place) {
         return place.hazards().isEmpty()
                 ? "none"
-                : place.hazards().stream().sorted().map(Terms.HAZARDS::say).collect(Collectors.joining(", "));
+                : place.hazards().stream().sorted().map(PlaceTerms.HAZARDS::say).collect(Collectors.joining(", "));
     }
 }

@@ -7,6 +7,7 @@ import sillbook.change.WriteDown;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 
 /** {@code place stair window, cool room, room 4, 10 to 15 C}: a place is written down, or one there is corrected. */
@@ -60,7 +61,7 @@ final class PlaceForm implements Form {
         PlaceFacts facts = new PlaceFacts(filled);
         Place place = facts.over(before);
         if (isNew) {
-            String sort = place.sort() == Sort.OTHER ? "" : Terms.SORTS.say(place.sort()) + ", ";
+            String sort = place.sort() == Sort.OTHER ? "" : PlaceTerms.SORTS.say(place.sort()) + ", ";
             draft.means(sort + "for the " + Terms.STAGES.say(place.serves()));
         }
         facts.say(place, draft);
@@ -82,7 +83,7 @@ final class PlaceForm implements Form {
     /** What the name itself says it is; where it only says which stage it serves, it is something else. */
     private static Optional<Sort> sortInName(String name, Filled filled) {
         for (String word : name.split(" ", -1)) {
-            Optional<Sort> sort = Terms.SORTS.findWhole(word);
+            Optional<Sort> sort = PlaceTerms.SORTS.findWhole(word);
             if (sort.isPresent()) {
                 return sort;
             }

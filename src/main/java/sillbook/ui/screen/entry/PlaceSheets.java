@@ -10,6 +10,7 @@ import sillbook.ui.screen.form.Answers;
 import sillbook.words.ColdDayWords;
 import sillbook.words.Spells;
 import sillbook.words.Temperatures;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 
 /** Forms of places. */
@@ -39,7 +40,7 @@ final class PlaceSheets {
             "bridges ",
             "Readings so far apart are joined: 10 days, half a day; what is longer is a gap.");
     private static final Part HAZARDS =
-            Part.of("Hazards", 30, "hazard ", "Food, fruit, frost, mice, pets, children or fumes.");
+            Part.of("Hazards", 30, "hazard ", "Food, fruit, rotting bulbs, frost, mice, pets, children, fumes, cold back wall, door ajar, unheated room.");
     private static final Part LIGHT =
             Part.of("Light", 24, "light ", "In your own words.").phrase();
     private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");
@@ -57,7 +58,7 @@ final class PlaceSheets {
     static LineSheet correct(Place place, TemperatureUnit unit) {
         Answers now = Answers.NONE
                 .with(RENAMED.blank(), place.name())
-                .with(SORT.blank(), place.sort() == Place.Sort.OTHER ? "" : Terms.SORTS.say(place.sort()))
+                .with(SORT.blank(), place.sort() == Place.Sort.OTHER ? "" : PlaceTerms.SORTS.say(place.sort()))
                 .with(SERVES.blank(), Terms.STAGES.say(place.serves()))
                 .with(ROOM.blank(), place.room().map(String::valueOf).orElse(""))
                 .with(
@@ -81,6 +82,6 @@ final class PlaceSheets {
     }
 
     private static String hazards(Place place) {
-        return place.hazards().stream().sorted().map(Terms.HAZARDS::say).collect(Collectors.joining(", "));
+        return place.hazards().stream().sorted().map(PlaceTerms.HAZARDS::say).collect(Collectors.joining(", "));
     }
 }

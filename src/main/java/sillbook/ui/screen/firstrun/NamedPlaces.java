@@ -13,7 +13,7 @@ import sillbook.model.Ids;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.words.Heard;
-import sillbook.words.Terms;
+import sillbook.words.PlaceTerms;
 
 /** Reads places named in a row: {@code garage fridge, cellar, stair window (cool room)}. */
 final class NamedPlaces {
@@ -41,7 +41,7 @@ final class NamedPlaces {
     private static Heard<Place> place(String said, Ids ids) {
         Matcher bracketed = IN_BRACKETS.matcher(said);
         if (bracketed.matches()) {
-            return Terms.SORTS.parse(bracketed.group(2)).map(sort -> Place.of(ids.next(), bracketed.group(1), sort));
+            return PlaceTerms.SORTS.parse(bracketed.group(2)).map(sort -> Place.of(ids.next(), bracketed.group(1), sort));
         }
         return sort(said)
                 .map(sort -> Heard.as(Place.of(ids.next(), said, sort)))
@@ -57,7 +57,7 @@ final class NamedPlaces {
         Stream<String> endings = IntStream.range(0, words.size())
                 .mapToObj(from -> words.subList(from, words.size()).stream().collect(Collectors.joining(" ")));
         return Stream.concat(endings, Stream.of(words.get(0)))
-                .flatMap(ending -> Terms.SORTS.findWhole(ending).stream())
+                .flatMap(ending -> PlaceTerms.SORTS.findWhole(ending).stream())
                 .findFirst();
     }
 }

@@ -37,6 +37,7 @@ import sillbook.words.GroundAheadWords;
 import sillbook.words.GroundWords;
 import sillbook.words.ReadingWords;
 import sillbook.words.Temperatures;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 import sillbook.words.Weeks;
 
@@ -94,7 +95,7 @@ final class PlaceCardRows {
     private String facts() {
         Settings settings = state.journal().settings();
         List<String> facts = new ArrayList<>();
-        facts.add(Terms.SORTS.say(place.sort()));
+        facts.add(PlaceTerms.SORTS.say(place.sort()));
         facts.add("serves " + Terms.STAGES.say(place.serves()));
         facts.add(place.usual()
                 .map(band -> "usually " + Temperatures.fromTo(band, settings.temperatures()))

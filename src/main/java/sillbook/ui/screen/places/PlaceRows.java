@@ -10,6 +10,7 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 
 /** The lines of the page of places. */
@@ -27,7 +28,7 @@ record PlaceRows(State state) {
         return Row.of(new Thing.OfPlace(now.place().id()), new PlaceLine(state, now))
                 .foundBy(
                         now.place().name(),
-                        Terms.SORTS.say(now.place().sort()),
+                        PlaceTerms.SORTS.say(now.place().sort()),
                         Terms.STAGES.say(now.place().serves()),
                         now.place().light(),
                         now.place().note());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.places;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,7 +21,7 @@ import sillbook.ui.screen.today.AttentionSign;
 record PlaceSign(Sign sign, Style style) {
     private static final int COLUMN = 2;
     /** What a grower has to do something about where bulbs stand; pets and children are for the kinds' own cautions. */
-    private static final Set<Hazard> CAUTIONED = Set.of(Hazard.FOOD, Hazard.FRUIT, Hazard.FROST, Hazard.MICE);
+    private static final Set<Hazard> CAUTIONED = EnumSet.complementOf(EnumSet.of(Hazard.PETS, Hazard.CHILDREN));
 
     static Optional<PlaceSign> of(State state, PlaceNow now) {
         return attention(state, now.place()).stream()

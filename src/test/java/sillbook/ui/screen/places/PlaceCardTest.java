@@ -85,6 +85,16 @@ class PlaceCardTest {
     }
 
     @Test
+    void whatCanGoWrongWithAFridgeIsSaid() {
+        assertThat(all(over(winter().place("fridge", Sort.FRIDGE)
+                        .beside(Hazard.COLD_WALL, Hazard.DOOR_AJAR, Hazard.UNHEATED_ROOM, Hazard.ROTTING_BULBS))))
+                .contains("▴ Rotting bulbs give off the same gas as ripening fruit")
+                .contains("▴ The back wall freezes what stands against it")
+                .contains("▴ A door ajar lets it warm up unseen")
+                .contains("▴ Where the room is colder than its label allows, a fridge may stop");
+    }
+
+    @Test
     void aPlaceThatIsGoneLeavesAnEmptyCard() {
         desk.press("Enter");
         desk.tell(new Message.Changed(Desk.over(winter().journal()).state().shown()));
