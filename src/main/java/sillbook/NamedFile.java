@@ -21,7 +21,7 @@ final class NamedFile {
      */
     static Message read(String name, Map<String, String> environment) {
         try {
-            Path file = Path.of(withoutTilde(name, environment));
+            Path file = path(name, environment);
             return CsvFile.read(file)
                     .<Message>fold(
                             table -> new Message.TableRead(shortName(file), table),
@@ -31,6 +31,15 @@ final class NamedFile {
         }
     }
 
+    /**
+     * The file of that name.
+     *
+     * @throws InvalidPathException when it can be none
+     */
+    static Path path(String name, Map<String, String> environment) {
+        return Path.of(withoutTilde(name, environment));
+    }
+
     private static String withoutTilde(String name, Map<String, String> environment) {
         return Optional.ofNullable(environment.get("HOME"))
                 .filter(home -> name.startsWith(HOME))
@@ -38,7 +47,7 @@ final class NamedFile {
                 .orElse(name);
     }
 
-    private static String shortName(Path file) {
+    static String shortName(Path file) {
         return String.valueOf(file.getFileName());
     }
 }

@@ -69,7 +69,12 @@ final class Reception {
     }
 
     private Library library() {
-        return new Library(this::begin, this::demo, name -> open(Path.of(name)), this::table);
+        return new Library(
+                this::begin,
+                this::demo,
+                name -> open(Path.of(name)),
+                this::table,
+                new NamedLogger(wiring.environment()));
     }
 
     private OnTable begin(Colours colours) {

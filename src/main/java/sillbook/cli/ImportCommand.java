@@ -89,10 +89,7 @@ final class ImportCommand implements Callable<Integer> {
         if (sort.isPresent()) {
             throw new Misused("--as is said of a list, --place of a thermometer's file. Leave one out.");
         }
-        if (!dryRun) {
-            throw new Misused("A thermometer's file is only looked at so far. Add --dry-run.");
-        }
-        return new LoggerImport(books, printer, file, in, logger, json.isGiven()).tryOut(lyingAt);
+        return new LoggerImport(books, printer, file, in, logger, json.isGiven()).of(lyingAt, dryRun);
     }
 
     private ListSort sort() {

@@ -3,14 +3,19 @@ package sillbook.cli;
 
 import java.io.InputStream;
 import java.util.Optional;
-import sillbook.app.Rehearsal;
+import java.util.function.ToIntFunction;
+import sillbook.app.Book;
+import sillbook.app.Result;
 import sillbook.exchange.LoggerJson;
+import sillbook.exchange.logger.Beside;
 import sillbook.exchange.logger.LoggerFeed;
 import sillbook.exchange.logger.LoggerFile;
 import sillbook.model.Journal;
 import sillbook.model.Place;
+import sillbook.store.Delivery;
 import sillbook.words.Counts;
 import sillbook.words.line.PlaceCalled;
+import sillbook.words.logger.Compared;
 import sillbook.words.logger.Counted;
 import sillbook.words.logger.CountedWords;
 import sillbook.words.logger.Understood.Question;
@@ -18,6 +23,9 @@ import sillbook.words.logger.UnderstoodWords;
 
 /** Takes in the file of a thermometer: says what it was understood as, then what it comes to. */
 final class LoggerImport {
+    private static final String NOTHING = "Nothing is imported.";
+    private static final String ALL_KNOWN = "All that it says is in the book already.";
+
     private final Books books;
     private final Printer printer;
     private final LoggerIn in;
@@ -32,16 +40,21 @@ final class LoggerImport {
         this.inJson = inJson;
     }
 
-    /** Says what a file comes to that lies at that place. */
-    int tryOut(String placeName) {
-        Rehearsal journal = books.rehearsal();
-        Place place = place(journal.readAll(), placeName);
-        LoggerFile file = look(journal.readAll());
+    /**
+     * Takes in what lies at that place.
+     *
+     * @param isTrial whether it is only said what would come of it
+     */
+    int of(String placeName, boolean isTrial) {
+        Journal journal = books.rehearsal().readAll();
+        Place place = place(journal, placeName);
+        LoggerFile file = look(journal);
         if (!file.understood().questions().isEmpty()) {
             return ask(place, file);
         }
-        say(place, journal.readAll(), file, count(file));
-        return ExitCode.DONE;
+        Work work = new Work(place, file);
+        ToIntFunction<Book> deed = isTrial ? work::tryOut : work::takeIn;
+        return books.with(deed);
     }
 
     private static Place place(Journal journal, String name) {
@@ -53,15 +66,8 @@ final class LoggerImport {
     private LoggerFile look(Journal journal) {
         return LoggerFile.look(in.source(), options.format(), journal.settings().zone())
                 .fold(file -> file, why -> {
-                    throw new CouldNot(in.name() + ": " + why.sentence() + " Nothing is imported.");
+                    throw new CouldNot(in.name() + ": " + why.sentence() + " " + NOTHING);
                 });
-    }
-
-    private static Counted count(LoggerFile file) {
-        try (LoggerFeed feed = file.feed()) {
-            while (feed.advance()) {}
-            return feed.counted();
-        }
     }
 
     /** What nobody may guess is asked, and nothing imported. */
@@ -70,12 +76,12 @@ final class LoggerImport {
         if (inJson) {
             printer.json(LoggerJson.asking(place, file.understood()));
         } else {
-            say(words);
+            say(place, words);
         }
         file.understood()
                 .questions()
                 .forEach(question -> printer.say(words.asks(question) + " " + advice(question, words)));
-        printer.say("Nothing is imported.");
+        printer.say(NOTHING);
         return ExitCode.COULD_NOT;
     }
 
@@ -85,25 +91,95 @@ final class LoggerImport {
                 "Say which: "
                         + Counts.or(words.ordersTyped().stream()
                                 .map(order -> "--dates " + order)
-                                .toList()) + ".";
+                                .toList())
+                        + ".";
             case COLUMN -> "Say which: --column and its number.";
             case DEVICE -> "Say whose: --device and its name.";
         };
     }
 
-    private void say(UnderstoodWords words) {
+    private void say(Place place, UnderstoodWords words) {
         words.facts().forEach(fact -> printer.line(fact.topic().word() + ": " + fact.says()));
+        printer.line("place: " + place.name()
+                + words.calledThere()
+                        .map(called -> "; its thermometer is " + called)
+                        .orElse(""));
     }
 
-    private void say(Place place, Journal journal, LoggerFile file, Counted counted) {
-        if (inJson) {
-            printer.json(LoggerJson.counted(place, file.understood(), counted, Optional.empty()));
-            return;
+    /** A file that leaves nothing open, and the book it is for. */
+    private final class Work {
+        private final Place place;
+        private final LoggerFile file;
+
+        Work(Place place, LoggerFile file) {
+            this.place = place;
+            this.file = file;
         }
-        say(new UnderstoodWords(file.understood()));
-        new CountedWords(counted, journal.settings().zone(), journal.settings().temperatures())
-                .lines()
-                .forEach(line ->
-                        printer.line((line.wants() ? "! " : "") + Counts.grouped(line.count()) + " " + line.says()));
+
+        int tryOut(Book book) {
+            try (LoggerFeed feed = file.feed()) {
+                Compared compared = Beside.of(book.compare(delivery(feed), quarters()));
+                say(book, feed.counted(), compared, Optional.empty());
+                return ExitCode.DONE;
+            }
+        }
+
+        int takeIn(Book book) {
+            Quarters quarters = quarters();
+            try (LoggerFeed feed = file.feed()) {
+                Result result = book.takeIn(delivery(feed), quarters);
+                if (result instanceof Result.Done done) {
+                    Compared compared = Beside.of(quarters.last().orElseThrow());
+                    say(book, feed.counted(), compared, Optional.of(done.step()));
+                    return ExitCode.DONE;
+                }
+                return notTakenIn(result, quarters);
+            }
+        }
+
+        private Delivery delivery(LoggerFeed feed) {
+            return file.delivery(place.id(), in.shortName(), feed);
+        }
+
+        private Quarters quarters() {
+            return new Quarters(printer, in.shortName(), file.lines());
+        }
+
+        /** The same bytes once more are no failure. */
+        private int notTakenIn(Result result, Quarters quarters) {
+            if (result instanceof Result.Failed failed) {
+                throw new CouldNot(failed.sentence());
+            }
+            return quarters.last().isEmpty() ? knownAlready() : nothingRead();
+        }
+
+        private int knownAlready() {
+            if (inJson) {
+                printer.json(LoggerJson.known(place, file.understood()));
+            }
+            printer.say(ALL_KNOWN);
+            return ExitCode.DONE;
+        }
+
+        private int nothingRead() {
+            throw new CouldNot(in.name() + ": No line of it has a temperature. " + NOTHING);
+        }
+
+        private void say(Book book, Counted counted, Compared compared, Optional<String> step) {
+            if (inJson) {
+                printer.json(LoggerJson.counted(place, file.understood(), counted, compared, step));
+                return;
+            }
+            LoggerImport.this.say(place, new UnderstoodWords(file.understood()));
+            Journal journal = book.journal();
+            new CountedWords(
+                            counted,
+                            journal.settings().zone(),
+                            journal.settings().temperatures())
+                    .lines(Optional.of(compared))
+                    .forEach(line -> printer.line(
+                            (line.wants() ? "! " : "") + Counts.grouped(line.count()) + " " + line.says()));
+            step.ifPresent(printer::line);
+        }
     }
 }

@@ -20,6 +20,13 @@ record LoggerIn(String file, InputStream in) {
         return isStandardInput() ? "The standard input" : file;
     }
 
+    /** What it is called in the journal. */
+    String shortName() {
+        return isStandardInput()
+                ? "the standard input"
+                : String.valueOf(Path.of(file).getFileName());
+    }
+
     private boolean isStandardInput() {
         return file.equals(STANDARD_INPUT);
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import sillbook.model.Place;
 import sillbook.words.Provisos;
 import sillbook.words.Temperatures;
+import sillbook.words.logger.Compared;
 import sillbook.words.logger.Counted;
 import sillbook.words.logger.Counted.Span;
 import sillbook.words.logger.Counted.Strange;
@@ -24,7 +25,12 @@ public final class LoggerJson {
 
     /** Of a file that leaves something open, so that nothing of it could be counted. */
     public static String asking(Place place, Understood understood) {
-        return write(place, understood, Optional.empty(), Optional.empty());
+        return write(place, understood, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** Of one whose bytes were taken in for that place before, so that it was not gone through again. */
+    public static String known(Place place, Understood understood) {
+        return asking(place, understood);
     }
 
     /**
@@ -32,11 +38,17 @@ public final class LoggerJson {
      *
      * @param step the name of the step it made; empty where nothing is kept
      */
-    public static String counted(Place place, Understood understood, Counted counted, Optional<String> step) {
-        return write(place, understood, Optional.of(counted), step);
+    public static String counted(
+            Place place, Understood understood, Counted counted, Compared compared, Optional<String> step) {
+        return write(place, understood, Optional.of(counted), Optional.of(compared), step);
     }
 
-    private static String write(Place place, Understood understood, Optional<Counted> counted, Optional<String> step) {
+    private static String write(
+            Place place,
+            Understood understood,
+            Optional<Counted> counted,
+            Optional<Compared> compared,
+            Optional<String> step) {
         Fields fields = new Fields()
                 .text("of", "readings")
                 .text("place", place.name())
@@ -50,6 +62,8 @@ public final class LoggerJson {
                                 .text("says", new UnderstoodWords(understood).asks(question)))
                 .object("file", file(understood))
                 .object("counts", counted, LoggerJson::counts)
+                .object("beside", compared, LoggerJson::beside)
+                .list("differences", compared.map(Compared::differences).orElse(List.of()), LoggerJson::difference)
                 .list("strange", counted.map(Counted::strange).orElse(List.of()), LoggerJson::strange);
         return Answer.write(fields, new Provisos(List.of(), new UnderstoodWords(understood).assumed()));
     }
@@ -85,6 +99,23 @@ public final class LoggerJson {
                 .number("unreadable", counted.unreadable())
                 .text("first", counted.span().map(Span::first).map(Instant::toString))
                 .text("last", counted.span().map(Span::last).map(Instant::toString));
+    }
+
+    private static Fields beside(Compared compared) {
+        return new Fields()
+                .number("new", compared.fresh())
+                .number("same", compared.known())
+                .number("changed", compared.changed())
+                .number("differing", compared.differing())
+                .flag("takenInBefore", compared.isTakenIn());
+    }
+
+    private static Fields difference(Compared.Difference one) {
+        return new Fields()
+                .number("line", one.line())
+                .number("celsius", one.file() / MILLI)
+                .number("journal", one.journal() / MILLI)
+                .flag("changed", one.isChanged());
     }
 
     private static Fields strange(Strange strange) {

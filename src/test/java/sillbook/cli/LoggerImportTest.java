@@ -61,10 +61,11 @@ class LoggerImportTest {
 
         assertThat(printed.out()).isEqualTo("""
                 layout: 1 line, then a heading; semicolons between, decimal comma
-                instant: columns 1 and 2, day.month.year; line 3, 13.11.2026, can only be that
+                instant: columns 1 and 2, day.month.year; line 3 proves it: 13.11.2026
                 clock: UTC (no zone is named, so the journal's)
                 reading: column 3, "Temp, F", in F (as the file says)
-                2 with a reading, 13 Nov
+                place: cellar
+                2 new, 13 Nov
                 1 without a value
                 ! 1 suspicious, line 6 85; kept, marked, left out of sums
                 ! 1 unreadable, line 5 "(Button)"
@@ -84,9 +85,7 @@ class LoggerImportTest {
                 Every date of it can be read as day.month.year and as month.day.year. Say which: --dates dmy or --dates mdy.
                 Nothing is imported.
                 """);
-        assertThat(told.out())
-                .contains("month.day.year (as you said)")
-                .contains("2 with a reading, 11 Mar to 11 Apr\n");
+        assertThat(told.out()).contains("month.day.year (as you said)").contains("2 new, 11 Mar to 11 Apr\n");
     }
 
     @Test
@@ -114,7 +113,8 @@ class LoggerImportTest {
                 clock: -06:00 (as you said)
                 reading: column 2, in F (as you said)
                 device: box B, of 2 devices
-                1 with a reading, 13 Nov
+                place: cellar
+                1 new, 13 Nov
                 1 of something else
                 ! 1 suspicious, line 2 5.8; kept, marked, left out of sums
                 """);

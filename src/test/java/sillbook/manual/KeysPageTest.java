@@ -11,16 +11,21 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sillbook.exchange.Demo;
+import sillbook.exchange.logger.LoggerFile;
+import sillbook.exchange.logger.Source;
 import sillbook.handbook.Handbook;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
+import sillbook.model.LoggerFormat;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
 import sillbook.ui.draw.Alphabet;
@@ -37,6 +42,9 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.Window;
 import sillbook.ui.screen.contents.Sillbook;
 import sillbook.words.list.Table;
+import sillbook.words.logger.Compared;
+import sillbook.words.logger.Counted;
+import sillbook.words.logger.Looked;
 
 /** The page of keys lists what each page of the program answers, asked of the pages themselves. */
 class KeysPageTest {
@@ -87,6 +95,8 @@ class KeysPageTest {
         slips.put("Moving a pot", demo().press("2", "m"));
         slips.put("Importing a list: its file", demo().press("4", "i"));
         slips.put("Importing a list: its rows", listed());
+        slips.put("Importing a thermometer's file: its name", demo().press("3", "i"));
+        slips.put("Importing a thermometer's file: what it comes to", logger());
         slips.put("Why", demo().press("w"));
         slips.put("Taking back and putting back", demo().press("u"));
         slips.put("Leaving", demo().press("q"));
@@ -98,6 +108,26 @@ class KeysPageTest {
     private static Desk listed() {
         Table table = new Table(List.of("name", "kind"), List.of(new Table.Row(2, List.of("Bluejar", "tulip"))));
         return demo().press("4", "i").tell(new Message.TableRead("list.csv", table));
+    }
+
+    private static Desk logger() {
+        Looked looked = LoggerFile.look(
+                        Source.of(Path.of("docs/how-to/lists/cellar-box-later.csv")), LoggerFormat.OPEN, Demo.ZONE)
+                .map(file -> Looked.open("box.csv", "box.csv", 1, LoggerFormat.OPEN, file.understood()))
+                .value()
+                .orElseThrow();
+        Counted counted = new Counted(
+                1,
+                0,
+                0,
+                0,
+                1,
+                List.of(new Counted.Strange(9, "(Button)", Optional.empty())),
+                Optional.empty(),
+                new TreeMap<>(),
+                List.of());
+        Compared compared = new Compared(1, 0, 0, 0, false, List.of());
+        return demo().press("3", "i").tell(new Message.LoggerLookedAt(looked.with(counted, compared)));
     }
 
     private static State open(Snapshot shown) {

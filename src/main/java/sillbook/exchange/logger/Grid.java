@@ -15,6 +15,9 @@ record Grid(Separator separator, List<Row> rows) {
     /** Lines a look takes in; no thermometer's file has more of them before its readings. */
     private static final int LINES = 1000;
 
+    /** So many devices at most give readings of one second. */
+    private static final int MOST_ALIKE = 8;
+
     Grid {
         rows = List.copyOf(rows);
     }
@@ -116,7 +119,7 @@ record Grid(Separator separator, List<Row> rows) {
     private Optional<Integer> mostVaried(CellTest test) {
         return most(test).filter(column -> {
             Grid lines = only(row -> test.in(row.cells(), column));
-            return 2 * lines.distinct(column).size() > lines.rows().size();
+            return MOST_ALIKE * lines.distinct(column).size() > lines.rows().size();
         });
     }
 }

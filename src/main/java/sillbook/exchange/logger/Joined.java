@@ -62,8 +62,8 @@ record Joined(int columns, List<Integer> cut) {
     }
 
     /**
-     * Where the figure of a column ends that begins in this cell; -1 where that cannot be told. A figure without decimals has one cell only,
-     * which is sure only if no figure follows.
+     * Where the figure of a column ends; -1 where that cannot be told. A figure without decimals has one cell only. Where one column alone is
+     * cut, no other has bare digits, so what follows tells; with several, a line that has not all cells does not tell which is which.
      */
     int end(Cells cells, int column) {
         int cell = cell(column);
@@ -73,7 +73,7 @@ record Joined(int columns, List<Integer> cut) {
         boolean isWhole = cells.count() >= columns + cut.size();
         boolean isAlone = cut.size() == 1;
         if (isCut(cells, cell)) {
-            return isWhole || (isAlone && column + 1 == columns) ? cells.to(cell + 1) : -1;
+            return isWhole || isAlone ? cells.to(cell + 1) : -1;
         }
         return isAlone || isWhole ? cells.to(cell) : -1;
     }

@@ -13,7 +13,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.DateOrder;
+import sillbook.model.Id;
 import sillbook.model.LoggerFormat;
+import sillbook.model.Place;
+import sillbook.store.Delivery;
 import sillbook.words.Heard;
 import sillbook.words.logger.Understood;
 import sillbook.words.logger.Understood.Basis;
@@ -164,6 +167,11 @@ public final class LoggerFile {
     /** How many lines have an instant, of the device that is meant: about as many as it has readings. */
     public long lines() {
         return survey.lines();
+    }
+
+    /** What is delivered with its readings, which are gone through once. */
+    public Delivery delivery(Id<Place> place, String name, LoggerFeed readings) {
+        return new Delivery(place, name, source, readings);
     }
 
     /**

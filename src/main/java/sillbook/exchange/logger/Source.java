@@ -2,17 +2,13 @@
 package sillbook.exchange.logger;
 
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import sillbook.store.Original;
 
 /** Where the bytes of a thermometer's file come from. They are gone through more than once, and must stay the same. */
 @FunctionalInterface
-public interface Source {
-    /** From the first byte again. */
-    InputStream open() throws IOException;
-
+public interface Source extends Original {
     static Source of(Path file) {
         return () -> Files.newInputStream(file);
     }

@@ -56,6 +56,7 @@ public enum Action {
     DO_JOB(Where.TODAY, "Enter", "do it", "do the job; start the round"),
     OPEN_CARD(Where.POTS_PAGE, "Enter", "card", "the pot's card"),
     NEW_PLACE(Where.PLACES, "N", "new place", "new place"),
+    IMPORT_READINGS(Where.PLACES, "I", "import", "import a thermometer's file"),
     OPEN_PLACE(Where.PLACES, "Enter", "place", "the place's card"),
     TAKE_READING(Where.PLACES, "T", "reading", "write a temperature: cellar 5, cellar 3 to 8"),
     OPEN_VARIETY(Where.BULBS, "Enter", "variety", "the variety's card"),
@@ -101,6 +102,10 @@ public enum Action {
     TAKE_SUGGESTION(Where.FIELDS, "Tab Enter", "take it", "take the suggestion; Tab goes on"),
     NEXT_BLANK(Where.FIELDS, "Tab Shift-Tab Down Up", "Tab Down", "next", "next blank; Shift-Tab Up before"),
     RECORD(Where.FIELDS, "Enter", "record", "record, or go to what is missing"),
+
+    PUT_RIGHT(Where.IMPORT, "Enter", "correct", "correct what was understood"),
+    KEEP_READINGS(Where.IMPORT, "K", "keep it, one step", "keep the readings, one step"),
+    STRANGE_LINES(Where.IMPORT, "V", "lines", "the lines that are suspicious or unreadable, and back"),
 
     CHOOSE(Where.SLIPS, "Up Down PgUp PgDn Home End", "Up Down", "choose", "choose; PgUp PgDn, Home End"),
     AGREE(Where.SLIPS, "Enter", "agree", "agree"),

@@ -8,6 +8,7 @@ import sillbook.change.Change;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
+import sillbook.model.LoggerFormat;
 import sillbook.model.Place;
 import sillbook.model.Settings.Colours;
 import sillbook.season.past.Foretellings;
@@ -35,6 +36,12 @@ public sealed interface Effect {
         R openJournal(OpenJournal effect);
 
         R readTable(ReadTable effect);
+
+        R lookAtLogger(LookAtLogger effect);
+
+        R takeInLogger(TakeInLogger effect);
+
+        R stopTakingIn(StopTakingIn effect);
 
         R average(Average effect);
 
@@ -126,6 +133,37 @@ public sealed interface Effect {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.readTable(this);
+        }
+    }
+
+    /**
+     * Look at the file of a thermometer; answered by {@link Message.LoggerLookedAt} or {@link Message.Failed}.
+     *
+     * @param told what the grower says of it
+     */
+    record LookAtLogger(String file, LoggerFormat told, Id<Place> place) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.lookAtLogger(this);
+        }
+    }
+
+    /**
+     * Take in the readings of a thermometer's file; answered by {@link Message.TakingIn} from time to time, and in the end by
+     * {@link Message.Kept} or {@link Message.NotTakenIn}.
+     */
+    record TakeInLogger(String file, LoggerFormat told, Id<Place> place) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.takeInLogger(this);
+        }
+    }
+
+    /** Stop what {@link TakeInLogger} began, at once; nothing of it stays. */
+    record StopTakingIn() implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.stopTakingIn(this);
         }
     }
 

@@ -73,6 +73,16 @@ public interface Layer {
         return Step.to(state);
     }
 
+    /** A thermometer's file that was asked for with {@link Effect.LookAtLogger}. */
+    default Step loggerLookedAt(State state, Message.LoggerLookedAt file) {
+        return Step.to(state);
+    }
+
+    /** How far what was asked for with {@link Effect.TakeInLogger} is. */
+    default Layer takingIn(Message.TakingIn soFar) {
+        return this;
+    }
+
     /** What was asked for with {@link Effect.Average}. */
     default Layer averaged(Message.Averaged answer) {
         return this;

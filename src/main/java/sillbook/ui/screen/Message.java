@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sillbook.model.ChartColumn;
+import java.util.OptionalLong;
 import sillbook.reckon.effects.Effects;
 import sillbook.season.past.Foretellings;
 import sillbook.season.past.Merits;
@@ -15,6 +16,7 @@ import sillbook.season.past.Trials;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Size;
 import sillbook.words.list.Table;
+import sillbook.words.logger.Looked;
 
 /** What the shell tells the screens, one thing after another. */
 public sealed interface Message {
@@ -42,6 +44,12 @@ public sealed interface Message {
         R opened(Opened message);
 
         R tableRead(TableRead message);
+
+        R loggerLookedAt(LoggerLookedAt message);
+
+        R takingIn(TakingIn message);
+
+        R notTakenIn(NotTakenIn message);
 
         R averaged(Averaged message);
 
@@ -138,6 +146,35 @@ public sealed interface Message {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.tableRead(this);
+        }
+    }
+
+    /** The file of a thermometer was looked at. */
+    record LoggerLookedAt(Looked looked) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.loggerLookedAt(this);
+        }
+    }
+
+    /**
+     * So many readings are taken in by now.
+     *
+     * @param all how many there will be, as far as that is known
+     * @param secondsLeft how long it will take yet; empty while that cannot be told
+     */
+    record TakingIn(long done, long all, OptionalLong secondsLeft) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.takingIn(this);
+        }
+    }
+
+    /** Nothing was taken in. */
+    record NotTakenIn(String sentence) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.notTakenIn(this);
         }
     }
 

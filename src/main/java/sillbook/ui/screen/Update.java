@@ -111,6 +111,24 @@ record Update(State state) implements Message.Cases<Step> {
     }
 
     @Override
+    public Step loggerLookedAt(Message.LoggerLookedAt message) {
+        return state.top().loggerLookedAt(state, message);
+    }
+
+    @Override
+    public Step takingIn(Message.TakingIn message) {
+        return Step.to(state.with(state.layers().each(layer -> layer.takingIn(message))));
+    }
+
+    /** What told how far it was goes, and the preview is seen again. */
+    @Override
+    public Step notTakenIn(Message.NotTakenIn message) {
+        State after = state.answered();
+        State shown = after.top() instanceof Waiting ? after.lifted() : after;
+        return Step.to(shown.saying(Said.problem(message.sentence())));
+    }
+
+    @Override
     public Step averaged(Message.Averaged message) {
         return Step.to(state.with(state.layers().each(layer -> layer.averaged(message))));
     }

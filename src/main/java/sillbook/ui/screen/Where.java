@@ -18,6 +18,7 @@ public enum Where {
     SEASONS("On Seasons"),
     CHOOSING("On Choosing"),
     DIARY("In the Diary"),
+    IMPORT("On a thermometer's file"),
     SLIPS("In slips"),
     HELP("In these keys"),
     FIRST_RUN("Before a journal is open");

@@ -23,6 +23,7 @@ import sillbook.ui.screen.TakenStep;
 public final class BookEffects implements Effects<Message, Effect>, AutoCloseable {
     private final Library library;
     private Optional<OnTable> open;
+    private volatile boolean isStopped;
 
     /** A book on the table, and how it lies there. */
     public record OnTable(Book book, Copy copy) {
@@ -41,12 +42,14 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
      * @param demo makes a spare copy of the demo, in these colours
      * @param file opens the journal in the file of that name
      * @param table reads the table in the file of that name, and says what came of it
+     * @param loggers reads the files of thermometers
      */
     public record Library(
             Function<Colours, OnTable> begin,
             Function<Colours, OnTable> demo,
             Function<String, OnTable> file,
-            Function<String, Message> table) {}
+            Function<String, Message> table,
+            Loggers loggers) {}
 
     public BookEffects(Library library, Optional<OnTable> open) {
         this.library = library;
@@ -56,13 +59,18 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
     @Override
     public synchronized void carryOut(Effect effect, Consumer<Message> answer) {
         try {
-            effect.fold(new Deeds()).ifPresent(answer);
+            effect.fold(new Deeds(answer)).ifPresent(answer);
             if (effect instanceof Effect.ReadRest) {
                 backUpOnceADay();
             }
         } catch (StoreException failure) {
             answer.accept(new Message.Failed(failure.sentence()));
         }
+    }
+
+    @Override
+    public void interrupt() {
+        isStopped = true;
     }
 
     /** The screens have all they show by then, so nobody waits for it. A demo is not worth a copy. */
@@ -97,6 +105,11 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
 
     /** Each effect done, with the answer it gives. */
     private final class Deeds implements Effect.Cases<Optional<Message>> {
+        private final Consumer<Message> meanwhile;
+
+        Deeds(Consumer<Message> meanwhile) {
+            this.meanwhile = meanwhile;
+        }
 
         @Override
         public Optional<Message> carryOut(Effect.CarryOut effect) {
@@ -175,6 +188,30 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         @Override
         public Optional<Message> readTable(Effect.ReadTable effect) {
             return Optional.of(library.table().apply(effect.file()));
+        }
+
+        @Override
+        public Optional<Message> lookAtLogger(Effect.LookAtLogger effect) {
+            return Optional.of(library.loggers().look(effect, table().book()));
+        }
+
+        @Override
+        public Optional<Message> takeInLogger(Effect.TakeInLogger effect) {
+            Result result = library.loggers().takeIn(effect, table().book(), () -> isStopped, meanwhile);
+            isStopped = false;
+            return result instanceof Result.Done
+                    ? answer(result, name -> name + ".", false)
+                    : Optional.of(new Message.NotTakenIn(sentence(result)));
+        }
+
+        private static String sentence(Result result) {
+            return result instanceof Result.Refused refused ? refused.sentence() : ((Result.Failed) result).sentence();
+        }
+
+        /** Done by {@link #interrupt} already. */
+        @Override
+        public Optional<Message> stopTakingIn(Effect.StopTakingIn effect) {
+            return Optional.empty();
         }
 
         @Override

@@ -12,4 +12,7 @@ public interface Effects<M, E> {
      * @param answer takes messages for the program, at any time and from any thread
      */
     void carryOut(E effect, Consumer<M> answer);
+
+    /** Stops what is being carried out, where it can be stopped; called on the thread of the loop, meanwhile. */
+    default void interrupt() {}
 }

@@ -108,6 +108,7 @@ public final class Loop<S, M, E> {
             case LEAVE -> over = true;
             case REDRAW -> redraw();
             case SUSPEND -> suspend();
+            case INTERRUPT -> effects.interrupt();
             case EFFECTS -> carryOut(effect);
         }
     }

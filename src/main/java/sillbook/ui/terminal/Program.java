@@ -33,9 +33,10 @@ public record Program<S, M, E>(
         }
     }
 
-    /** Who does an effect: the effects' own thread, or the loop itself in one of three ways. */
+    /** Who does an effect: the effects' own thread, or the loop itself in one of four ways. */
     public enum Doer {
         EFFECTS,
+        INTERRUPT,
         LEAVE,
         SUSPEND,
         REDRAW

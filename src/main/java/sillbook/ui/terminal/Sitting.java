@@ -106,6 +106,9 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
         if (effect instanceof Effect.Suspend) {
             return Doer.SUSPEND;
         }
+        if (effect instanceof Effect.StopTakingIn) {
+            return Doer.INTERRUPT;
+        }
         return effect instanceof Effect.Redraw ? Doer.REDRAW : Doer.EFFECTS;
     }
 

@@ -5,12 +5,14 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.words.Days;
 import sillbook.words.Temperatures;
 import sillbook.words.logger.Counted.Span;
 import sillbook.words.logger.Counted.Strange;
+import sillbook.words.logger.UnderstoodWords.Topic;
 
 /**
  * Says what a thermometer's file comes to, a count a line.
@@ -26,42 +28,70 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
      * So many of something.
      *
      * @param wants whether it is to be looked at
+     * @param topic what about it can be corrected
      */
-    public record Line(long count, boolean wants, String says) {}
+    public record Line(long count, boolean wants, String says, Optional<Topic> topic) {
+        private static Line of(long count, String says) {
+            return new Line(count, false, says, Optional.empty());
+        }
+    }
 
-    /** What of it there is. */
-    public List<Line> lines() {
+    /** What of it there is; compared with what the journal has, where that is known. */
+    public List<Line> lines(Optional<Compared> compared) {
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line(
-                of.readings(),
-                false,
-                "with a reading" + of.span().map(this::fromTo).orElse("")));
+        String fromTo = of.span().map(this::fromTo).orElse("");
+        compared.ifPresentOrElse(
+                beside -> lines.addAll(beside(beside, fromTo)),
+                () -> lines.add(Line.of(of.readings(), "with a reading" + fromTo)));
         lines.addAll(withoutReadings());
         return lines;
     }
 
+    private List<Line> beside(Compared compared, String fromTo) {
+        List<Line> lines = new ArrayList<>();
+        lines.add(Line.of(compared.fresh(), "new" + (compared.fresh() > 0 ? fromTo : "")));
+        add(lines, compared.known(), false, "already here, skipped");
+        add(lines, compared.changed(), true, "changed: " + differences(compared, true));
+        add(lines, compared.differing(), true, "other than here, which stays: " + differences(compared, false));
+        return lines;
+    }
+
+    private String differences(Compared compared, boolean isChanged) {
+        List<String> some = compared.differences().stream()
+                .filter(difference -> difference.isChanged() == isChanged)
+                .limit(NAMED)
+                .map(difference -> "line " + difference.line() + " " + degrees(difference.file())
+                        + (isChanged ? " was " : " not ") + degrees(difference.journal()))
+                .toList();
+        return String.join(", ", some);
+    }
+
+    private String degrees(int milli) {
+        return Temperatures.number(milli / MILLI, unit);
+    }
+
     /** The lines beside those that are readings to be kept. */
-    public List<Line> withoutReadings() {
+    private List<Line> withoutReadings() {
         List<Line> lines = new ArrayList<>();
         add(lines, of.withoutValue(), false, "without a value");
         add(lines, of.others(), false, "of something else");
-        add(
-                lines,
-                of.suspicious(),
-                true,
-                "suspicious, " + named(strange -> !strange.isUnreadable()) + "; kept, marked, left out of sums");
+        if (of.suspicious() > 0) {
+            String says = "suspicious, " + named(strange -> !strange.isUnreadable());
+            String end = "; kept, marked, left out of sums";
+            lines.add(new Line(of.suspicious(), true, says + end, Optional.of(Topic.SUSPICIOUS)));
+        }
         add(lines, of.unreadable(), true, "unreadable, " + named(Strange::isUnreadable));
         return lines;
     }
 
     private static void add(List<Line> lines, long count, boolean wants, String says) {
         if (count > 0) {
-            lines.add(new Line(count, wants, says));
+            lines.add(new Line(count, wants, says, Optional.empty()));
         }
     }
 
     /** {@code , 8 Oct to 12 Jan}. */
-    public String fromTo(Span span) {
+    private String fromTo(Span span) {
         return ", " + Days.fromTo(LocalDate.ofInstant(span.first(), zone), LocalDate.ofInstant(span.last(), zone));
     }
 
@@ -73,9 +103,7 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
 
     private String line(Strange strange) {
         return "line " + strange.line() + " "
-                + strange.milli()
-                        .map(milli -> Temperatures.number(milli / MILLI, unit))
-                        .orElseGet(() -> '"' + quoted(strange.written()) + '"');
+                + strange.milli().map(this::degrees).orElseGet(() -> '"' + quoted(strange.written()) + '"');
     }
 
     private static String quoted(String written) {

@@ -3,6 +3,7 @@ package sillbook.words.logger;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.DateOrder;
 import sillbook.model.Settings.TemperatureUnit;
@@ -27,7 +28,8 @@ public record UnderstoodWords(Understood of) {
         INSTANT("instant"),
         CLOCK("clock"),
         READING("reading"),
-        DEVICE("device");
+        DEVICE("device"),
+        SUSPICIOUS("suspicious");
 
         private final String word;
 
@@ -54,7 +56,7 @@ public record UnderstoodWords(Understood of) {
         facts.add(new Fact(Topic.INSTANT, instant(), open.contains(Question.DATES)));
         facts.add(new Fact(Topic.CLOCK, clock(), false));
         facts.add(new Fact(Topic.READING, reading(), open.contains(Question.COLUMN)));
-        if (!of.devices().isEmpty()) {
+        if (of.devices().size() > 1) {
             facts.add(new Fact(Topic.DEVICE, device(), open.contains(Question.DEVICE)));
         }
         return facts;
@@ -95,8 +97,8 @@ public record UnderstoodWords(Understood of) {
 
     private static String proof(Understood.Proof proof) {
         return proof.follows()
-                .map(before -> "; line " + proof.line() + ", " + proof.written() + ", follows " + before)
-                .orElseGet(() -> "; line " + proof.line() + ", " + proof.written() + ", can only be that");
+                .map(before -> "; line " + proof.line() + " proves it: " + proof.written() + " follows " + before)
+                .orElseGet(() -> "; line " + proof.line() + " proves it: " + proof.written());
     }
 
     private String orders(String between) {
@@ -161,12 +163,16 @@ public record UnderstoodWords(Understood of) {
     private String device() {
         List<String> some = of.devices().stream().limit(NAMED).toList();
         String all = Counts.and(some) + (of.devices().size() > NAMED ? " .." : "");
-        if (of.devices().size() == 1) {
-            return all;
-        }
         return of.device()
                 .map(one -> one + ", of " + Counts.of(of.devices().size(), "device"))
                 .orElseGet(() -> all + ": which?");
+    }
+
+    /** What the file calls the thermometer, where it is one alone: {@code called LOG-2 in the file}. */
+    public Optional<String> calledThere() {
+        return Optional.of(of.devices())
+                .filter(all -> all.size() == 1)
+                .map(all -> "called " + all.get(0) + " in the file");
     }
 
     /** What was taken for granted, a phrase each. */

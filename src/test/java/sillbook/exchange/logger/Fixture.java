@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import sillbook.model.DateOrder;
-import sillbook.model.Logged;
 import sillbook.model.LoggerFormat;
 
 /**
@@ -24,7 +23,7 @@ import sillbook.model.LoggerFormat;
  *
  * @param expected facts by their names
  */
-record Fixture(String name, Path file, Map<String, String> expected, List<Logged> readings) {
+record Fixture(String name, Path file, Map<String, String> expected, List<Taken> readings) {
     static final ZoneId HOME = ZoneId.of("Europe/Vienna");
 
     private static final Path FOLDER = Path.of("src/test/resources/sillbook/exchange/logger");
@@ -45,7 +44,7 @@ record Fixture(String name, Path file, Map<String, String> expected, List<Logged
         String whole = file.getFileName().toString();
         String name = whole.substring(0, whole.indexOf('.'));
         Map<String, String> expected = new LinkedHashMap<>();
-        List<Logged> readings = new ArrayList<>();
+        List<Taken> readings = new ArrayList<>();
         try {
             for (String line : Files.readAllLines(file.resolveSibling(name + EXPECTED), UTF_8)) {
                 int colon = line.indexOf(": ");
@@ -61,9 +60,9 @@ record Fixture(String name, Path file, Map<String, String> expected, List<Logged
         return new Fixture(name, file, expected, readings);
     }
 
-    private static Logged reading(String[] words) {
+    private static Taken reading(String[] words) {
         int milli = (int) Math.round(Double.parseDouble(words[1]) * 1000);
-        return new Logged(Instant.parse(words[0]), milli, words.length > 2);
+        return new Taken(Instant.parse(words[0]), milli, words.length > 2);
     }
 
     Source source() {

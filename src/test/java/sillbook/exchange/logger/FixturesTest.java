@@ -13,7 +13,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import sillbook.model.Logged;
 import sillbook.model.LoggerFormat;
 import sillbook.words.Complaint;
 import sillbook.words.logger.Counted;
@@ -40,10 +39,10 @@ class FixturesTest {
     @ParameterizedTest
     @MethodSource("readable")
     void givesItsReadings(Fixture fixture) {
-        List<Logged> found = new ArrayList<>();
+        List<Taken> found = new ArrayList<>();
         try (LoggerFeed feed = look(fixture, fixture.told()).feed()) {
             while (feed.advance()) {
-                found.add(new Logged(Instant.ofEpochSecond(feed.at()), feed.milli(), feed.isSuspicious()));
+                found.add(new Taken(Instant.ofEpochSecond(feed.at()), feed.milli(), feed.isSuspicious()));
             }
         }
         assertThat(found).isEqualTo(fixture.readings());
@@ -61,7 +60,7 @@ class FixturesTest {
         assertThat(counted.readings()).isEqualTo(fixture.readings().size());
         assertThat(counted.suspicious())
                 .isEqualTo(
-                        fixture.readings().stream().filter(Logged::isSuspicious).count());
+                        fixture.readings().stream().filter(Taken::isSuspicious).count());
     }
 
     private static Counted counted(Fixture fixture) {

@@ -15,6 +15,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sillbook.app.Book;
@@ -27,6 +29,7 @@ import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Temperature;
+import sillbook.app.Result;
 import sillbook.store.Backups;
 import sillbook.store.sqlite.SqliteStorage;
 import sillbook.ui.screen.Almanac;
@@ -69,7 +72,24 @@ class BookEffectsTest {
 
     private static BookEffects.Library none() {
         return new BookEffects.Library(
-                colours -> noOther(), colours -> noOther(), name -> noOther(), name -> new Message.Failed(name));
+                colours -> noOther(),
+                colours -> noOther(),
+                name -> noOther(),
+                name -> new Message.Failed(name),
+                new NoLoggers());
+    }
+
+    /** Looks at no file; what is taken in goes on until it is stopped. */
+    private static final class NoLoggers implements Loggers {
+        @Override
+        public Message look(Effect.LookAtLogger asked, Book book) {
+            return new Message.Failed(asked.file());
+        }
+
+        @Override
+        public Result takeIn(Effect.TakeInLogger asked, Book book, BooleanSupplier isStopped, Consumer<Message> soFar) {
+            return isStopped.getAsBoolean() ? new Result.Refused("stopped") : new Result.Failed("not stopped");
+        }
     }
 
     private static BookEffects.OnTable noOther() {

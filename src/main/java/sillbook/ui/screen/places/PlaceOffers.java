@@ -14,6 +14,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.act.Acts;
 import sillbook.ui.screen.act.RemoveEntry;
 import sillbook.ui.screen.entry.Entry;
+import sillbook.ui.screen.imports.LoggerFileSlip;
 import sillbook.ui.screen.line.LineSlip;
 import sillbook.ui.screen.why.WhySlip;
 
@@ -24,6 +25,7 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
         List<Offer> offers = new ArrayList<>();
         offers.add(newPlace());
         now.map(this::takeReading).ifPresent(offers::add);
+        now.map(this::importReadings).ifPresent(offers::add);
         offers.add(why());
         boolean isOfPlace = state.picked().isEmpty();
         if (isOfPlace) {
@@ -46,6 +48,11 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
     private Offer takeReading(PlaceNow there) {
         LineSlip line = LineSlip.ofReading(there.place().name());
         return Offer.of(Action.TAKE_READING, () -> Step.to(state.laid(line)))
+                .offIf(state.copy().isReadOnly(), "the journal is read only");
+    }
+
+    private Offer importReadings(PlaceNow there) {
+        return Offer.of(Action.IMPORT_READINGS, () -> Step.to(state.laid(LoggerFileSlip.of(there.place()))))
                 .offIf(state.copy().isReadOnly(), "the journal is read only");
     }
 
