@@ -77,7 +77,7 @@ class MutationsTest {
                 LoggerFormat told = random.nextBoolean()
                         ? LoggerFormat.OPEN
                         : LoggerFormat.OPEN
-                                .withDates(DateOrder.values()[random.nextInt(3)])
+                                .withDates(List.of(DateOrder.values()).get(random.nextInt(3)))
                                 .withColumn(1 + random.nextInt(4));
                 look(file, told);
             }

@@ -135,7 +135,8 @@ class PairsTest {
     private static Set<Habit> some(Random random) {
         Set<Habit> habits = new HashSet<>();
         for (int i = 2 + random.nextInt(6); i > 0; i--) {
-            Habit one = Habit.values()[random.nextInt(Habit.values().length)];
+            List<Habit> all = List.of(Habit.values());
+            Habit one = all.get(random.nextInt(all.size()));
             if (habits.stream().allMatch(one::goesWith)) {
                 habits.add(one);
             }

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import sillbook.app.Book;
 import sillbook.app.Bookshelf;
 import sillbook.app.DayReckoning;
+import sillbook.app.Result;
 import sillbook.change.TakeReading;
 import sillbook.change.WriteDown;
 import sillbook.model.ChartColumn;
@@ -29,7 +30,6 @@ import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Temperature;
-import sillbook.app.Result;
 import sillbook.store.Backups;
 import sillbook.store.sqlite.SqliteStorage;
 import sillbook.ui.screen.Almanac;
@@ -120,8 +120,7 @@ class BookEffectsTest {
         Id<Place> cellar = new Id<>(1, 1);
         book.carryOut(new WriteDown(Place.of(cellar, "cellar", Sort.CELLAR)));
         for (int hour = 0; hour < 3; hour++) {
-            book.carryOut(new TakeReading(
-                    cellar, Temperature.ofCelsius(4 + hour), Optional.of(TODAY.atTime(hour, 0))));
+            book.carryOut(new TakeReading(cellar, Temperature.ofCelsius(4 + hour), Optional.of(TODAY.atTime(hour, 0))));
         }
         Instant midnight = NOW.truncatedTo(ChronoUnit.DAYS);
         Effect.ReadChart asked = new Effect.ReadChart(cellar, midnight, midnight.plus(Duration.ofHours(4)), 4);
