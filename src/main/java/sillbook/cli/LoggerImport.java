@@ -150,7 +150,7 @@ final class LoggerImport {
             if (result instanceof Result.Failed failed) {
                 throw new CouldNot(failed.sentence());
             }
-            return quarters.last().isEmpty() ? knownAlready() : nothingRead();
+            return quarters.last().filter(read -> read.readings() == 0).isPresent() ? nothingRead() : knownAlready();
         }
 
         private int knownAlready() {
