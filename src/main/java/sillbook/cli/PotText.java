@@ -16,6 +16,7 @@ import sillbook.season.ColdCount;
 import sillbook.season.Outlook;
 import sillbook.season.PotLine;
 import sillbook.season.PotNow;
+import sillbook.season.RoomWarmth;
 import sillbook.words.BatchWords;
 import sillbook.words.CautionWords;
 import sillbook.words.ColdSaid;
@@ -33,6 +34,7 @@ import sillbook.words.SuspectWords;
 import sillbook.words.Terms;
 import sillbook.words.VerdictWords;
 import sillbook.words.YearWords;
+import sillbook.words.WarmthWords;
 
 /** Pots as plain lines. */
 record PotText(Journal journal, LocalDate today) {
@@ -101,6 +103,9 @@ record PotText(Journal journal, LocalDate today) {
                     .filter(ColdCount::isRead)
                     .ifPresent(read -> lines.add("by thermometer: " + ColdSaid.say(read)));
         });
+        new WarmthWords(journal)
+                .say(RoomWarmth.of(journal, now, outlook.day()))
+                .forEach(remark -> lines.add("warmth: " + remark));
         now.readiness()
                 .ifPresent(ready -> lines.add("coming in: "
                         + VerdictWords.clause(

@@ -16,6 +16,7 @@ import sillbook.model.Pot;
 import sillbook.season.Ahead;
 import sillbook.season.ColdCount;
 import sillbook.season.PotNow;
+import sillbook.season.RoomWarmth;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
@@ -35,6 +36,7 @@ import sillbook.words.PotWords;
 import sillbook.words.PottingSteps;
 import sillbook.words.SuspectWords;
 import sillbook.words.YearWords;
+import sillbook.words.WarmthWords;
 
 /** The lines of a pot's card. */
 final class CardRows {
@@ -57,6 +59,7 @@ final class CardRows {
         bench();
         ahead();
         cold();
+        warmth();
         outcome();
         history();
         care();
@@ -134,6 +137,13 @@ final class CardRows {
                     .filter(ColdCount::isRead)
                     .ifPresent(read -> labelled("", "By thermometer: " + ColdSaid.say(read) + "."));
         });
+    }
+
+    /** What the warmth of its rooms comes to. */
+    private void warmth() {
+        RoomWarmth warmth = RoomWarmth.of(journal, now, state.shown().today());
+        rows.addAll(Labelled.each(
+                "Warmth", new WarmthWords(journal).say(warmth), state.body().columns()));
     }
 
     /** How it did; of a failed one what the journal says of every cause. */
