@@ -31,7 +31,7 @@ public record TendGround(Id<Place> place, Care care, Day day) implements Change 
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(
                         Said.place(journal, place) + " " + Said.words(care),
-                        List.of(new Edit.Put(hand.event(
-                                journal, new Subject.OfPlace(place), day, new Happening.Cared(care))))));
+                        List.of(new Edit.Put(
+                                hand.event(journal, new Subject.OfPlace(place), day, new Happening.Cared(care))))));
     }
 }

@@ -33,8 +33,8 @@ import sillbook.words.StageWords;
 import sillbook.words.SuspectWords;
 import sillbook.words.Terms;
 import sillbook.words.VerdictWords;
-import sillbook.words.YearWords;
 import sillbook.words.WarmthWords;
+import sillbook.words.YearWords;
 
 /** Pots as plain lines. */
 record PotText(Journal journal, LocalDate today) {

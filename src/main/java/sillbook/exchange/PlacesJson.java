@@ -17,8 +17,8 @@ import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceClimate.SoFar;
 import sillbook.season.PlaceClimate.Strayed;
 import sillbook.season.PlaceNow;
-import sillbook.words.Provisos;
 import sillbook.words.PlaceTerms;
+import sillbook.words.Provisos;
 import sillbook.words.Terms;
 
 /** Places as JSON. */

@@ -7,8 +7,8 @@ import sillbook.model.Band;
 import sillbook.model.Journal;
 import sillbook.season.Today;
 import sillbook.season.Today.Attention;
-import sillbook.words.Provisos;
 import sillbook.words.PlaceTerms;
+import sillbook.words.Provisos;
 
 /** What a day asks for, as JSON. */
 public final class TodayJson {

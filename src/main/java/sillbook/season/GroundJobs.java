@@ -67,8 +67,8 @@ record GroundJobs(
     private boolean cameThisSeason() {
         return journal.events().all().stream()
                 .filter(this::isOfThisSeason)
-                .anyMatch(event ->
-                        event.what() instanceof Happening.Moved moved && moved.place().equals(place()));
+                .anyMatch(event -> event.what() instanceof Happening.Moved moved
+                        && moved.place().equals(place()));
     }
 
     private Stream<Event> ofPlace() {
@@ -83,8 +83,7 @@ record GroundJobs(
     }
 
     private boolean isDone(Care care) {
-        return ofPlace()
-                .anyMatch(event -> event.what() instanceof Happening.Cared cared && cared.care() == care);
+        return ofPlace().anyMatch(event -> event.what() instanceof Happening.Cared cared && cared.care() == care);
     }
 
     /** Early: the ground is still open, and wet or frozen ground is hard work. */
@@ -96,11 +95,11 @@ record GroundJobs(
 
     /** When the thermometer there says so; before it is read, when it is foretold. */
     private Optional<Job.OfGround> potsIn(LocalDate foretold) {
-        LocalDate latest =
-                ground.digBefore().map(day -> day.minusDays(1)).orElse(foretold.plusWeeks(POTS_FROM_WEEKS));
+        LocalDate latest = ground.digBefore().map(day -> day.minusDays(1)).orElse(foretold.plusWeeks(POTS_FROM_WEEKS));
         Window window = window(foretold.minusWeeks(POTS_FROM_WEEKS), foretold, latest);
         Optional<Boolean> isCold = isColdByReading();
-        LocalDate on = isCold.map(cold -> cold ? earlier(today, window.likely()) : later(today.plusDays(1), window.likely()))
+        LocalDate on = isCold.map(
+                        cold -> cold ? earlier(today, window.likely()) : later(today.plusDays(1), window.likely()))
                 .orElse(window.likely());
         return job(JobKind.POTS_IN, waiting(), window, on, isCold.isPresent());
     }
@@ -150,12 +149,8 @@ record GroundJobs(
     /** The first day of this season on which it froze in the air over the trench, or in it. */
     private Optional<LocalDate> frostSeen() {
         return Stream.concat(Stream.of(place()), ground.trench().outdoors().stream())
-                .flatMap(at -> journal
-                        .daysRead()
-                        .at(at)
-                        .subMap(ground.winter().start(), true, today, true)
-                        .values()
-                        .stream())
+                .flatMap(at ->
+                        journal.daysRead().at(at).subMap(ground.winter().start(), true, today, true).values().stream())
                 .filter(day -> day.lowest() <= 0)
                 .map(DayRead::day)
                 .min(LocalDate::compareTo);
@@ -164,16 +159,13 @@ record GroundJobs(
     /** Pots whose own day falls while it is shut, while it can still be opened. */
     private Optional<Job.OfGround> lift() {
         return ground.shut().filter(shut -> today.isBefore(shut.start())).flatMap(shut -> {
-            List<Id<Pot>> caught = standing().stream()
-                    .filter(pot -> comesInWhile(shut, pot))
-                    .toList();
+            List<Id<Pot>> caught =
+                    standing().stream().filter(pot -> comesInWhile(shut, pot)).toList();
             Window window = window(
                     shut.start().minusWeeks(LIFT_FROM_WEEKS),
                     shut.start().minusWeeks(1),
                     shut.start().minusDays(1));
-            return caught.isEmpty()
-                    ? Optional.empty()
-                    : job(JobKind.LIFT_POTS, caught, window, window.likely(), false);
+            return caught.isEmpty() ? Optional.empty() : job(JobKind.LIFT_POTS, caught, window, window.likely(), false);
         });
     }
 
@@ -200,7 +192,6 @@ record GroundJobs(
         Optional<Job.Delay> delay =
                 answers.delay(kind).filter(put -> put.until().isAfter(on));
         LocalDate day = delay.map(Job.Delay::until).orElse(on);
-        return Optional.of(
-                new Job.OfGround(kind, place(), pots, window, day, Due.on(day, today), isByReading, delay));
+        return Optional.of(new Job.OfGround(kind, place(), pots, window, day, Due.on(day, today), isByReading, delay));
     }
 }

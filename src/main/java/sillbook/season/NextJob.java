@@ -96,7 +96,8 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
             case WRITE_OUTCOME -> flower.writeOutcome();
             case AFTERCARE -> flower.aftercare();
             case FEED, PUT_OUTDOORS, TAKE_INDOORS, START_REST, WAKE, REPOT -> year.job(kind);
-            case CHECK, DAILY_CARE, DIG_TRENCH, POTS_IN, COVER_TRENCH, LIFT_POTS -> throw new IllegalArgumentException(kind + " is asked for by place");
+            case CHECK, DAILY_CARE, DIG_TRENCH, POTS_IN, COVER_TRENCH, LIFT_POTS ->
+                throw new IllegalArgumentException(kind + " is asked for by place");
         };
     }
 

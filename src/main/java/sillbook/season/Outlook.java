@@ -230,7 +230,10 @@ public final class Outlook {
 
     /** Why what is shown of a place is what it is: its warmth, its round, and how cold its ground will be. */
     public List<Why<?>> whys(Place place) {
-        return Stream.of(WhyStrayed.of(journal, place, today), why(place), grounds().why(place))
+        return Stream.of(
+                        WhyStrayed.of(journal, place, today),
+                        why(place),
+                        grounds().why(place))
                 .flatMap(Optional::stream)
                 .<Why<?>>map(why -> why)
                 .toList();
@@ -323,7 +326,8 @@ public final class Outlook {
     /** The windows shown for some pots now, to be kept so that the book can later be held to its word. */
     public List<KeptWindow> windowsToKeep(Collection<Id<Pot>> pots) {
         return pots.stream()
-                .map(pot -> potReading.foretell(History.read(journal, journal.pots().get(pot), today)))
+                .map(pot ->
+                        potReading.foretell(History.read(journal, journal.pots().get(pot), today)))
                 .flatMap(pot -> new AheadReading(pot)
                         .list().stream()
                                 .map(ahead -> ahead.kept(pot.life().pot().id(), today)))

@@ -72,8 +72,8 @@ public record RoomWarmth(Optional<SoFar> soFar, Optional<Lasting> bloom) {
     }
 
     private static Optional<SoFar> soFar(Journal journal, PotNow pot) {
-        boolean isTulip =
-                pot.figures().varieties().stream().allMatch(one -> one.kind().name().equals(TULIP));
+        boolean isTulip = pot.figures().varieties().stream()
+                .allMatch(one -> one.kind().name().equals(TULIP));
         List<Phase> out = pot.life().phases().stream()
                 .filter(phase -> phase.happened() && OUT.contains(phase.stage()))
                 .toList();
@@ -81,8 +81,8 @@ public record RoomWarmth(Optional<SoFar> soFar, Optional<Lasting> bloom) {
                 out.stream().flatMap(phase -> read(journal, phase).stream()).toList();
         int days = (int) out.stream().mapToLong(phase -> phase.days().days()).sum();
         double sum = read.stream()
-                .mapToDouble(day -> new SineDay(day.lowest() / MILLI, day.highest() / MILLI)
-                        .degreesAbove(ThermalTime.TULIP_BASE))
+                .mapToDouble(day ->
+                        new SineDay(day.lowest() / MILLI, day.highest() / MILLI).degreesAbove(ThermalTime.TULIP_BASE))
                 .sum();
         return isTulip && !read.isEmpty() ? Optional.of(new SoFar(sum, read.size(), days)) : Optional.empty();
     }
@@ -117,7 +117,11 @@ public record RoomWarmth(Optional<SoFar> soFar, Optional<Lasting> bloom) {
             double mean = week.stream().mapToInt(DayRead::mean).average().orElseThrow() / MILLI;
             return Optional.of(Lasting.of(place, mean, true, usual));
         }
-        return journal.places().get(place).usual().map(RoomWarmth::middle).map(mean -> Lasting.of(place, mean, false, usual));
+        return journal.places()
+                .get(place)
+                .usual()
+                .map(RoomWarmth::middle)
+                .map(mean -> Lasting.of(place, mean, false, usual));
     }
 
     private static double middle(Band band) {

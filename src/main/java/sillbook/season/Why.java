@@ -319,8 +319,8 @@ public sealed interface Why<R>
                 Map<Id<Purchase>, LocalDate> felt,
                 Optional<LocalDate> leftOut,
                 int everyDays) {
-            LocalDate due = last(looks, felt, leftOut).plusDays(everyDays);
-            return new RoundDue(looks, felt, leftOut, everyDays, due);
+            return new RoundDue(
+                    looks, felt, leftOut, everyDays, last(looks, felt, leftOut).plusDays(everyDays));
         }
 
         @Override

@@ -29,8 +29,7 @@ public record CautionWords(Handbook handbook, Settings settings) {
     private static final String NOT_KNOWN =
             "Not known to be harmless: keep it away from food, children and pets. (common practice)";
 
-    private static final Set<Topic> OF_PLACES =
-            Set.of(Topic.CAUTION_FRIDGE, Topic.CAUTION_FUMES, Topic.CAUTION_ROT);
+    private static final Set<Topic> OF_PLACES = Set.of(Topic.CAUTION_FRIDGE, Topic.CAUTION_FUMES, Topic.CAUTION_ROT);
 
     /** What to beware of with a kind: people first, then skin, pets and what it is mistaken for. */
     public List<String> of(Kind kind) {
@@ -122,10 +121,12 @@ public record CautionWords(Handbook handbook, Settings settings) {
             case COLD_WALL ->
                 List.of("The back wall freezes what stands against it: leave a hand's width free (common practice).");
             case DOOR_AJAR ->
-                List.of("A door ajar lets it warm up unseen: see that it shuts, and lay a thermometer in (common practice).");
+                List.of(
+                        "A door ajar lets it warm up unseen: see that it shuts, and lay a thermometer in (common practice).");
             case UNHEATED_ROOM ->
-                List.of("Where the room is colder than its label allows, a fridge may stop, and warm up or freeze: read the label, "
-                        + "and lay a thermometer in (common practice).");
+                List.of(
+                        "Where the room is colder than its label allows, a fridge may stop, and warm up or freeze: read the label, "
+                                + "and lay a thermometer in (common practice).");
         };
     }
 

@@ -90,14 +90,13 @@ public record ClimateWords(Settings settings, Instant now) {
      */
     public String atLength(Strayed strayed, boolean forCold) {
         String side = Initial.large(side(strayed.side()));
-        String since = side + " its band since " + Days.day(strayed.since()) + ", " + soFar(strayed.hours()) + " so far.";
+        String since =
+                side + " its band since " + Days.day(strayed.since()) + ", " + soFar(strayed.hours()) + " so far.";
         return since + strayed.mean().filter(mean -> forCold).map(this::worth).orElse("");
     }
 
     private static String soFar(double hours) {
-        return hours <= HOURS_ARE_SAID_UP_TO
-                ? Math.round(hours) + " h"
-                : Counts.of(Math.round(hours / HOURS), "day");
+        return hours <= HOURS_ARE_SAID_UP_TO ? Math.round(hours) + " h" : Counts.of(Math.round(hours / HOURS), "day");
     }
 
     private String worth(Temperature mean) {

@@ -19,7 +19,9 @@ public final class GroundJobWords {
 
     /** What says that it is time: {@code by 19 Nov}, {@code by its thermometer}. */
     public static String because(Job.OfGround job) {
-        return job.isByReading() ? "by its thermometer" : "by " + Days.date(job.window().latest());
+        return job.isByReading()
+                ? "by its thermometer"
+                : "by " + Days.date(job.window().latest());
     }
 
     /** {@code Thu  8 Oct}; empty for a job of today. */

@@ -24,8 +24,6 @@ public final class Spells {
         if (time.toHours() >= TWO_DAYS) {
             return Counts.of(time.toDays(), "day");
         }
-        return time.toHours() >= 1
-                ? Counts.of(time.toHours(), "hour")
-                : Counts.of(time.toMinutes(), "minute");
+        return time.toHours() >= 1 ? Counts.of(time.toHours(), "hour") : Counts.of(time.toMinutes(), "minute");
     }
 }

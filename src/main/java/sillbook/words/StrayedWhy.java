@@ -16,8 +16,9 @@ import sillbook.words.Explanation.Line;
 
 /** Since when a place is out of its band, explained. */
 record StrayedWhy(Settings settings) {
-    static final String RULE = "A day is out of the band by the mean of what was read on it. Back from the last day known, all in a row"
-            + " count together.";
+    static final String RULE =
+            "A day is out of the band by the mean of what was read on it. Back from the last day known, all in a row"
+                    + " count together.";
 
     /** Earlier ones stand together. */
     private static final int DAYS_NAMED = 7;
@@ -47,8 +48,7 @@ record StrayedWhy(Settings settings) {
         int before = Math.max(0, days.size() - DAYS_NAMED);
         List<Line> lines = new ArrayList<>();
         if (before > 0) {
-            String earlier =
-                    Days.span(days.get(0).day(), days.get(before - 1).day());
+            String earlier = Days.span(days.get(0).day(), days.get(before - 1).day());
             lines.add(new Line(earlier, Counts.of(before, "day"), ""));
         }
         days.subList(before, days.size()).forEach(day -> lines.add(line(day)));

@@ -17,7 +17,8 @@ public record WarmthWords(Journal journal) {
     public List<String> say(RoomWarmth warmth) {
         return Stream.concat(
                         warmth.soFar().map(this::soFar).stream(),
-                        warmth.bloom()
+                        warmth
+                                .bloom()
                                 .filter(bloom -> Math.round(bloom.days()) != Math.round(bloom.usual()))
                                 .map(this::lasting)
                                 .stream())

@@ -107,16 +107,18 @@ class GroundJobsTest {
 
     @ParameterizedTest
     @CsvSource({
-        // Cold for three days: in, before the day foretold. Not for one of them, or only for two: not yet, also after it.
+        // Cold for three days: in, before the day foretold. Not for one of them, or only for two: not yet, also after
+        // it.
         "15 oct, 7, 6, 7, TODAY",
         "28 oct, 7, 8, 7, SOON",
         "28 oct, 9, 9, 8, SOON"
     })
     void aThermometerInTheTrenchBeatsTheForecast(String today, int first, int second, int third, Due due) {
-        Job.OfGround in = read(house.tended("5 oct", Care.DUG), "trench", today, first, second, third).today().ground().stream()
-                .filter(job -> job.kind() == JobKind.POTS_IN)
-                .findFirst()
-                .orElseThrow();
+        Job.OfGround in =
+                read(house.tended("5 oct", Care.DUG), "trench", today, first, second, third).today().ground().stream()
+                        .filter(job -> job.kind() == JobKind.POTS_IN)
+                        .findFirst()
+                        .orElseThrow();
 
         assertThat(in.due()).isEqualTo(due);
         assertThat(in.isByReading()).isTrue();
@@ -124,7 +126,9 @@ class GroundJobsTest {
 
     @Test
     void twoMorningsAreNotEnough() {
-        assertThat(read(house.tended("5 oct", Care.DUG), "trench", "23 oct", 5, 5).today().ground())
+        assertThat(read(house.tended("5 oct", Care.DUG), "trench", "23 oct", 5, 5)
+                        .today()
+                        .ground())
                 .singleElement()
                 .satisfies(job -> assertThat(job.due()).isEqualTo(Due.SOON));
     }
@@ -174,7 +178,10 @@ class GroundJobsTest {
         GroundForetold ground = mild.on("1 dec").ground(mild.placeId("trench")).orElseThrow();
         LocalDate in = ground.potsIn().orElseThrow();
 
-        Job.OfGround dig = Outlook.of(mild.journal(), Handbook.standard(), in).today().ground().get(0);
+        Job.OfGround dig = Outlook.of(mild.journal(), Handbook.standard(), in)
+                .today()
+                .ground()
+                .get(0);
         assertThat(dig.window().latest()).isEqualTo(in);
     }
 }

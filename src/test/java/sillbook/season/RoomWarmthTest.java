@@ -57,7 +57,8 @@ class RoomWarmthTest {
             assertThat(bloom.isRead()).isFalse();
             assertThat(bloom.celsius()).isEqualTo(13);
         });
-        assertThat(warmth("20 jan", day(house, house.day("19 jan"), 16, 20), day(house, house.day("12 jan"), 0, 2)).bloom())
+        assertThat(warmth("20 jan", day(house, house.day("19 jan"), 16, 20), day(house, house.day("12 jan"), 0, 2))
+                        .bloom())
                 .hasValueSatisfying(bloom -> {
                     assertThat(bloom.isRead()).isTrue();
                     assertThat(bloom.celsius()).isEqualTo(18);
@@ -107,8 +108,7 @@ class RoomWarmthTest {
                 .pot("H1", "Inkwell", "hyacinth")
                 .potted("1 oct", "cellar")
                 .moved("14 jan", "sill");
-        Journal journal =
-                told.journal().with(DaysRead.of(List.of(day(told, told.day("15 jan"), 18, 18)), List.of()));
+        Journal journal = told.journal().with(DaysRead.of(List.of(day(told, told.day("15 jan"), 18, 18)), List.of()));
         LocalDate today = told.day("17 jan");
 
         RoomWarmth warmth = RoomWarmth.of(

@@ -75,7 +75,8 @@ class ClimateWordsTest {
                 .isEqualTo("Over its band since Mon 11 Jan, 48 h so far. At 9.6 C a day gives 20 of its 24 hours (?).");
         assertThat(atLength(warm, false)).isEqualTo("Over its band since Mon 11 Jan, 48 h so far.");
         assertThat(atLength(cellar().logged("1 jan", "12 jan", 1), true))
-                .isEqualTo("Under its band since Fri 1 Jan, 12 days so far. At 1 C a day gives 12 of its 24 hours (?).");
+                .isEqualTo(
+                        "Under its band since Fri 1 Jan, 12 days so far. At 1 C a day gives 12 of its 24 hours (?).");
         assertThat(atLength(cellar().read("2 jan", "9 jan", 10, 12), true))
                 .isEqualTo("Over its band since Sat 2 Jan, 7 days so far.");
     }

@@ -159,10 +159,10 @@ class ConcernWordsTest {
                 arguments(
                         new Concern.BesideHazard(fridge, Hazard.FRUIT),
                         "The garage fridge holds fruit too: its gas kills the buds."),
-arguments(
+                arguments(
                         new Concern.BesideHazard(fridge, Hazard.ROTTING_BULBS),
                         "The garage fridge holds rotting bulbs too: their gas kills the buds, take them out."),
-arguments(
+                arguments(
                         new Concern.BesideHazard(fridge, Hazard.FUMES),
                         "The garage fridge holds fumes too: they can kill the buds, air it."),
                 arguments(

@@ -15,8 +15,7 @@ class WarmthWordsTest {
 
     private static RoomWarmth bloom(double celsius, boolean isRead, double days, double least, double most) {
         return new RoomWarmth(
-                Optional.empty(),
-                Optional.of(new Lasting(new Id<>(1, 1), celsius, isRead, 10, days, least, most)));
+                Optional.empty(), Optional.of(new Lasting(new Id<>(1, 1), celsius, isRead, 10, days, least, most)));
     }
 
     @Test
@@ -32,7 +31,8 @@ class WarmthWordsTest {
     @Test
     void nothingIsSaidOfARoomThatChangesNothing() {
         assertThat(words.say(bloom(18, true, 10, 10, 10))).isEmpty();
-        assertThat(words.say(new RoomWarmth(Optional.empty(), Optional.empty()))).isEmpty();
+        assertThat(words.say(new RoomWarmth(Optional.empty(), Optional.empty())))
+                .isEmpty();
     }
 
     @Test

@@ -107,8 +107,7 @@ final class AnswerForm implements Form {
     /** Its round, unless a job of its ground is named. */
     private static void ofPlace(Place place, Filled filled, Map<JobKind, List<Subject>> jobs, Draft draft) {
         Optional<JobKind> ofGround = filled.get(JOB).filter(OF_GROUND::contains);
-        draft.means(ofGround
-                .map(job -> place.name() + ": " + Terms.JOBS.say(job))
+        draft.means(ofGround.map(job -> place.name() + ": " + Terms.JOBS.say(job))
                 .orElse("the round of the " + place.name()));
         jobs.put(ofGround.orElse(JobKind.CHECK), List.of(new Subject.OfPlace(place.id())));
     }

@@ -41,13 +41,15 @@ final class CareForm implements Form {
     @Override
     public int wanting(Filled filled) {
         boolean saysCare = filled.all(CARE).stream().anyMatch(care -> care != Care.WATERED);
-        boolean isOfGround = filled.has(Slots.PLACE) && filled.all(CARE).stream().anyMatch(OF_GROUND::contains);
+        boolean isOfGround =
+                filled.has(Slots.PLACE) && filled.all(CARE).stream().anyMatch(OF_GROUND::contains);
         return (filled.has(Slots.POTS) || isOfGround ? 0 : 1) + (saysCare ? 0 : 1);
     }
 
     @Override
     public void draw(Filled filled, Draft draft) {
-        Optional<Care> ofGround = filled.all(CARE).stream().filter(OF_GROUND::contains).findFirst();
+        Optional<Care> ofGround =
+                filled.all(CARE).stream().filter(OF_GROUND::contains).findFirst();
         ofGround.ifPresentOrElse(care -> drawGround(care, filled, draft), () -> drawPots(filled, draft));
     }
 

@@ -13,8 +13,8 @@ import sillbook.model.Stage;
 import sillbook.model.Variety;
 import sillbook.words.Counts;
 import sillbook.words.Days;
-import sillbook.words.StageWords;
 import sillbook.words.PlaceTerms;
+import sillbook.words.StageWords;
 
 /** Facts that several forms read back alike. */
 final class Lines {
@@ -104,7 +104,9 @@ final class Lines {
 
     /** What is said of a place that is made with the line: {@code , a new place (cellar)}. */
     static String made(Named<Place> place) {
-        return place.isNew() ? ", a new place (" + PlaceTerms.SORTS.say(place.thing().sort()) + ")" : "";
+        return place.isNew()
+                ? ", a new place (" + PlaceTerms.SORTS.say(place.thing().sort()) + ")"
+                : "";
     }
 
     /** A fact that brings so many more pots to a place, and whether there is room. */

@@ -18,9 +18,9 @@ import sillbook.words.ColdDayWords;
 import sillbook.words.Counts;
 import sillbook.words.Groups;
 import sillbook.words.Heard;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Spells;
 import sillbook.words.Temperatures;
-import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 import sillbook.words.Vocabulary;
 
@@ -44,8 +44,8 @@ record PlaceFacts(Filled filled) {
                     "bridges? (?:(\\d{1,3}) (days?|hours?)|half a day|a day)", said -> Heard.as(bridged(said))));
     private static final Slot<Band> USUAL = Slot.one("band of temperatures", Senses.longest(PlaceFacts::band));
     private static final Slot<ColdDays> COLD = Slot.one("", Senses.longest((words, bench) -> cold(words)));
-    private static final Slot<Hazard> HAZARD =
-            Slot.many("", Senses.any(List.of(Senses.oneOf(PlaceTerms.HAZARDS), Senses.oneOf("hazard", PlaceTerms.HAZARDS))));
+    private static final Slot<Hazard> HAZARD = Slot.many(
+            "", Senses.any(List.of(Senses.oneOf(PlaceTerms.HAZARDS), Senses.oneOf("hazard", PlaceTerms.HAZARDS))));
     private static final Slot<Boolean> NO_HAZARD = Slot.one("", Senses.flag("no hazards?"));
     private static final Slot<String> LIGHT = Slot.one("", Senses.phraseAfter("light"));
 

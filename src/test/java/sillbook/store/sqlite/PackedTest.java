@@ -74,10 +74,8 @@ class PackedTest {
         }
         try (Database database = Database.open(file, Access.READ)) {
             List<byte[]> pieces = new ArrayList<>();
-            database.each(
-                    "SELECT bytes FROM original ORDER BY taken_in, position", row -> pieces.add(row.getBytes(1)));
-            assertThat(unpacked(pieces))
-                    .isEqualTo(bytes);
+            database.each("SELECT bytes FROM original ORDER BY taken_in, position", row -> pieces.add(row.getBytes(1)));
+            assertThat(unpacked(pieces)).isEqualTo(bytes);
         }
     }
 

@@ -55,8 +55,7 @@ record GroundSheet(Id<Place> place, Care care) implements Sheet {
 
     @Override
     public Aside aside(State state, Answers answers, Blank blank) {
-        List<String> steps =
-                GroundJobWords.steps(care == Care.DUG ? JobKind.DIG_TRENCH : JobKind.COVER_TRENCH);
+        List<String> steps = GroundJobWords.steps(care == Care.DUG ? JobKind.DIG_TRENCH : JobKind.COVER_TRENCH);
         return Aside.of("", steps.get(0), steps.get(1));
     }
 

@@ -35,8 +35,8 @@ import sillbook.words.PotNames;
 import sillbook.words.PotWords;
 import sillbook.words.PottingSteps;
 import sillbook.words.SuspectWords;
-import sillbook.words.YearWords;
 import sillbook.words.WarmthWords;
+import sillbook.words.YearWords;
 
 /** The lines of a pot's card. */
 final class CardRows {

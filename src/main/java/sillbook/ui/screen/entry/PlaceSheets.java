@@ -8,9 +8,9 @@ import sillbook.model.Place;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.ui.screen.form.Answers;
 import sillbook.words.ColdDayWords;
+import sillbook.words.PlaceTerms;
 import sillbook.words.Spells;
 import sillbook.words.Temperatures;
-import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 
 /** Forms of places. */
@@ -39,8 +39,11 @@ final class PlaceSheets {
             12,
             "bridges ",
             "Readings so far apart are joined: 10 days, half a day; what is longer is a gap.");
-    private static final Part HAZARDS =
-            Part.of("Hazards", 30, "hazard ", "Food, fruit, rotting bulbs, frost, mice, pets, children, fumes, cold back wall, door ajar, unheated room.");
+    private static final Part HAZARDS = Part.of(
+            "Hazards",
+            30,
+            "hazard ",
+            "Food, fruit, rotting bulbs, frost, mice, pets, children, fumes, cold back wall, door ajar, unheated room.");
     private static final Part LIGHT =
             Part.of("Light", 24, "light ", "In your own words.").phrase();
     private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");

@@ -41,7 +41,9 @@ final class NamedPlaces {
     private static Heard<Place> place(String said, Ids ids) {
         Matcher bracketed = IN_BRACKETS.matcher(said);
         if (bracketed.matches()) {
-            return PlaceTerms.SORTS.parse(bracketed.group(2)).map(sort -> Place.of(ids.next(), bracketed.group(1), sort));
+            return PlaceTerms.SORTS
+                    .parse(bracketed.group(2))
+                    .map(sort -> Place.of(ids.next(), bracketed.group(1), sort));
         }
         return sort(said)
                 .map(sort -> Heard.as(Place.of(ids.next(), said, sort)))

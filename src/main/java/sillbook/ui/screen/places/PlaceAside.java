@@ -27,20 +27,22 @@ record PlaceAside(State state) {
     Aside of(PlaceNow now) {
         return outOfBand(now)
                 .map(sentence -> Aside.of(now.place().name(), sentence))
-                .orElseGet(() -> Aside.of(now.place().name(), stands(now), gravest(now).orElse("")));
+                .orElseGet(() ->
+                        Aside.of(now.place().name(), stands(now), gravest(now).orElse("")));
     }
 
     /** Where nothing is graver than that pots stand too warm or too cold: how much, and which. */
     private Optional<String> outOfBand(PlaceNow now) {
         boolean forCold = now.place().serves() == Stage.COLD;
-        ClimateWords words = new ClimateWords(state.journal().settings(), state.shown().at());
+        ClimateWords words =
+                new ClimateWords(state.journal().settings(), state.shown().at());
         return PlaceSign.attention(state, now.place()).stream()
                 .findFirst()
                 .filter(gravest -> !now.pots().isEmpty())
                 .filter(Attention.OutOfBand.class::isInstance)
                 .map(Attention.OutOfBand.class::cast)
-                .map(out -> words.atLength(out.strayed(), forCold)
-                        + (forCold ? " In the cold here: " : " Stand here: ") + labels(now) + ".");
+                .map(out -> words.atLength(out.strayed(), forCold) + (forCold ? " In the cold here: " : " Stand here: ")
+                        + labels(now) + ".");
     }
 
     private String labels(PlaceNow now) {

@@ -35,9 +35,9 @@ import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.GroundAheadWords;
 import sillbook.words.GroundWords;
+import sillbook.words.PlaceTerms;
 import sillbook.words.ReadingWords;
 import sillbook.words.Temperatures;
-import sillbook.words.PlaceTerms;
 import sillbook.words.Terms;
 import sillbook.words.Weeks;
 
@@ -58,9 +58,7 @@ final class PlaceCardRows {
         rows.add(Row.of(new Thing.OfPlace(place.id()), this::head));
         labelled("", facts());
         rows.addAll(Labelled.each(
-                "Today",
-                new PlaceAside(state).sentences(place),
-                state.body().columns()));
+                "Today", new PlaceAside(state).sentences(place), state.body().columns()));
         read();
         labelled("Round", round());
         labelledIfSaid("Crowd", new PlaceAside(state).kept(now).orElse(""));

@@ -22,8 +22,8 @@ import sillbook.ui.screen.State;
 import sillbook.ui.screen.list.Row;
 import sillbook.words.ClimateWords;
 import sillbook.words.Days;
-import sillbook.words.Temperatures;
 import sillbook.words.PlaceTerms;
+import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 
 /** A place in its columns. */
@@ -182,7 +182,8 @@ record PlaceLine(State state, PlaceNow now) implements Widget {
     }
 
     private static void hazards(Place place, Rect beyond, Cells cells) {
-        String said = place.hazards().stream().sorted().map(PlaceTerms.HAZARDS::say).collect(Collectors.joining(", "));
+        String said =
+                place.hazards().stream().sorted().map(PlaceTerms.HAZARDS::say).collect(Collectors.joining(", "));
         cells.put(beyond.column(), beyond.row(), Columns.fit(said, beyond.columns() - 1), Style.INK);
     }
 }

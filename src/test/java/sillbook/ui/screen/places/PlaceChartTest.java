@@ -325,7 +325,9 @@ class PlaceChartTest {
 
     @Test
     void whyExplainsSinceWhenAPlaceIsOutOfItsBand() {
-        assertThat(all(told().press("Down", "w"))).contains("over its band since Sat 9 Jan").contains("24 h known");
+        assertThat(all(told().press("Down", "w")))
+                .contains("over its band since Sat 9 Jan")
+                .contains("24 h known");
     }
 
     @Test
