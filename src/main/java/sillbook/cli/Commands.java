@@ -26,6 +26,7 @@ public final class Commands {
                 .addSubcommand(new PotsCommand(books, printer))
                 .addSubcommand(new PotCommand(books, printer))
                 .addSubcommand(new PlacesCommand(books, printer))
+                .addSubcommand(new ReadingsCommand(books, printer))
                 .addSubcommand(new GroundCommand(books, printer))
                 .addSubcommand(new BulbsCommand(books, printer))
                 .addSubcommand(new SeasonsCommand(books, printer))

@@ -4,6 +4,8 @@ package sillbook.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -13,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import sillbook.model.Journal;
+import sillbook.model.Settings;
 import sillbook.store.Steps;
 
 /** A program killed while it writes: what it said was kept is kept, at most one act more, and all of it in order. */
@@ -34,6 +38,38 @@ class KillTest {
     @Tag("slow")
     void fiftyKillsLoseNothing() throws Exception {
         kill(50);
+    }
+
+    @Test
+    void aKillWhileReadingsAreTakenInLeavesNoneOfThem() throws Exception {
+        killIntakes(3);
+    }
+
+    @Test
+    @Tag("slow")
+    void thirtyKillsWhileReadingsAreTakenIn() throws Exception {
+        killIntakes(30);
+    }
+
+    private void killIntakes(int rounds) throws Exception {
+        Path file = folder.resolve("readings.sillbook");
+        Journal journal = Journal.of(List.of(Settings.initial(ZoneOffset.UTC), Writer.CELLAR));
+        Writer.shelf(folder.resolve("cache")).begin(file, journal).close();
+        for (int round = 0; round < rounds; round++) {
+            Child child = Child.start(
+                    "022", Writer.Readings.class, folder.resolve("cache").toString(), file.toString());
+            for (int said = random.nextInt(20); said >= 0; said--) {
+                child.line();
+            }
+            child.kill();
+            try (Book book = Writer.shelf(folder.resolve("cache")).open(file)) {
+                assertThat(book.readAll()).isEqualTo(journal);
+                assertThat(book.steps(0, 9).all()).isZero();
+                assertThat(book.chart(Writer.CELLAR.id(), Instant.EPOCH, Instant.EPOCH.plusSeconds(9_999), 9))
+                        .isEmpty();
+                assertThat(book.verify()).isEmpty();
+            }
+        }
     }
 
     private void kill(int rounds) throws Exception {

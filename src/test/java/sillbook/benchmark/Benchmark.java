@@ -41,6 +41,7 @@ public final class Benchmark {
         seasons(thirty, InventedSeasons.THIRTY);
         System.out.println(new SeasonsSpeed(program).measure(thirty));
         System.out.println(new EffectsSpeed(folder).measure());
+        System.out.println(new ReadingsSpeed(program, folder).measure(journal));
         System.out.println("bytes a frame   held to 1.3 times the ideal by the tests of sillbook.ui.terminal");
     }
 

@@ -31,7 +31,7 @@ final class FirstFrame {
         Sample own = new Sample();
         for (int run = 0; run <= RUNS; run++) {
             long helloTime = untilSaid("java -cp " + hello + " Hello", "hello");
-            long ownTime = untilSaid(program + " --journal " + journal, FRAME_END);
+            long ownTime = once(program, journal);
             if (run > 0) {
                 peer.add(helloTime);
                 own.add(ownTime);
@@ -39,6 +39,11 @@ final class FirstFrame {
         }
         return "first frame     " + own.say() + "\n  hello world   " + peer.say()
                 + String.format(Locale.ROOT, "%n  ratio         %.2f", own.medianMillis() / peer.medianMillis());
+    }
+
+    /** From the start of the program on a journal to its first picture, in nanoseconds. */
+    static long once(String program, Path journal) {
+        return untilSaid(program + " --journal " + journal, FRAME_END);
     }
 
     private static long untilSaid(String command, String sign) {

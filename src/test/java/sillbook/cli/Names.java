@@ -14,6 +14,7 @@ final class Names {
                 "pots",
                 "pot",
                 "places",
+                "readings",
                 "ground",
                 "bulbs",
                 "seasons",

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import sillbook.model.Band;
+import sillbook.model.DayRead;
+import sillbook.model.Logged;
+import sillbook.model.ReadingSource;
+import sillbook.model.Settings;
+import sillbook.model.Temperature;
+import sillbook.season.ReadStretch;
+import sillbook.season.ReadStretch.Gap;
+import sillbook.words.Counts;
+import sillbook.words.Days;
+import sillbook.words.Spells;
+import sillbook.words.Temperatures;
+
+/** What was read at places as plain lines. */
+record ReadingsText(Settings settings) {
+    private static final String INDENT = "  ";
+
+    /** The place and where it is from, then indented what was read. */
+    Stream<String> lines(ReadStretch read) {
+        Stream<String> head = Stream.concat(
+                Stream.of(read.place().name() + ":"), read.sources().stream().map(this::source));
+        return Stream.of(head, readings(read).stream(), read.days().stream().map(this::day))
+                .flatMap(lines -> lines);
+    }
+
+    /** {@code   from winter.csv: 1,440 readings, 2 Nov to 2 Jan, 3 suspicious}. */
+    private String source(ReadingSource source) {
+        String suspicious = source.suspicious() == 0 ? "" : ", " + source.suspicious() + " suspicious";
+        return INDENT + "from " + source.name() + ": " + Counts.of(source.readings(), "reading") + ", "
+                + Days.fromTo(
+                        at(source.first()).toLocalDate(), at(source.last()).toLocalDate()) + suspicious;
+    }
+
+    private List<String> readings(ReadStretch read) {
+        List<String> lines = new ArrayList<>();
+        Iterator<Gap> gaps = read.gaps().iterator();
+        Gap gap = gaps.hasNext() ? gaps.next() : new Gap(Instant.MAX, Instant.MAX);
+        for (Logged reading : read.readings()) {
+            if (reading.at().equals(gap.to())) {
+                lines.add(INDENT + "nothing known for " + Spells.roughly(gap.length()));
+                gap = gaps.hasNext() ? gaps.next() : new Gap(Instant.MAX, Instant.MAX);
+            }
+            lines.add(reading(reading));
+        }
+        return lines;
+    }
+
+    /** {@code   Mon 2 Nov 2026 14:30    5.0 C, suspicious}. */
+    private String reading(Logged reading) {
+        ZonedDateTime at = at(reading.at());
+        String from = reading.source().isEmpty() ? ", typed" : "";
+        return String.format(
+                Locale.ROOT,
+                "%s%s %s %02d:%02d %9s%s%s",
+                INDENT,
+                Days.column(at.toLocalDate()),
+                at.getYear(),
+                at.getHour(),
+                at.getMinute(),
+                celsius(reading.milli()),
+                reading.isSuspicious() ? ", suspicious" : "",
+                from);
+    }
+
+    /** {@code   Mon  2 Nov 2026: 2.1 to 8 C, mean 5 C; 24.0 h known, 22.5 h cold}. */
+    private String day(DayRead day) {
+        Band band = new Band(new Temperature(day.lowest(), ""), new Temperature(day.highest(), ""));
+        return String.format(
+                Locale.ROOT,
+                "%s%s %d: %s, mean %s; %.1f h known, %.1f h cold%s%s",
+                INDENT,
+                Days.column(day.day()),
+                day.day().getYear(),
+                Temperatures.fromTo(band, settings.temperatures()),
+                celsius(day.mean()),
+                day.known(),
+                day.effective(),
+                hours(day.freezing(), "below 0 C"),
+                hours(day.warm(), "above 13 C"));
+    }
+
+    private static String hours(double hours, String what) {
+        return hours < 0.05 ? "" : String.format(Locale.ROOT, ", %.1f h %s", hours, what);
+    }
+
+    private String celsius(int milli) {
+        return Temperatures.say(new Temperature(milli, ""), settings.temperatures());
+    }
+
+    private ZonedDateTime at(Instant instant) {
+        return instant.atZone(settings.zone());
+    }
+}
