@@ -30,7 +30,7 @@ record PlaceBelow(State state, PlaceNow now, ChartSpan span) implements Widget {
 
     /** That a place was never read, and the keys that change it, as far as they are on. */
     static String neverRead(State state) {
-        return state.copy().isReadOnly() ? "Never read." : "Never read. T takes a reading.";
+        return state.copy().isReadOnly() ? "Never read." : "Never read. T takes a reading, I reads a file.";
     }
 
     /** How many rows it wants at least in a window so wide. */

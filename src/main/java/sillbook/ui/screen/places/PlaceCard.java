@@ -84,6 +84,7 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
                         Action.MOVE,
                         Action.CHECK,
                         Action.TAKE_READING,
+                        Action.IMPORT_READINGS,
                         Action.CORRECT,
                         Action.JOT,
                         Action.WHY,

@@ -97,6 +97,7 @@ public record PlacesPage(Cursor cursor, Find find, ChartSpan span) implements Se
                         Action.OPEN_PLACE,
                         Action.CHECK,
                         Action.TAKE_READING,
+                        Action.IMPORT_READINGS,
                         Action.ZOOM,
                         Action.WHY,
                         Action.NEW_PLACE,
