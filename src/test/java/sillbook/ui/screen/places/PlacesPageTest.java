@@ -62,7 +62,9 @@ class PlacesPageTest {
         desk.press("Down", "Down");
 
         assertThat(desk.line(22)).startsWith(" trench  Stand here: C2 S1 T3 T8.");
-        assertThat(all(desk)).contains("trench  Never read. T takes a reading, I reads a file.").contains("T8  'Ninepenny Hat'");
+        assertThat(all(desk))
+                .contains("trench  Never read. T takes a reading, I reads a file.")
+                .contains("T8  'Ninepenny Hat'");
     }
 
     @Test
