@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,9 +93,8 @@ public sealed interface Why<R>
 
     /** Keys of all sources: of the rule, then of the figures. */
     default List<String> sources() {
-        Set<String> keys = new LinkedHashSet<>(ruleSources());
-        figures().forEach(figure -> keys.addAll(figure.sources()));
-        return List.copyOf(keys);
+        Stream<String> ofFigures = figures().stream().flatMap(figure -> figure.sources().stream());
+        return Stream.concat(ruleSources().stream(), ofFigures).distinct().toList();
     }
 
     /**

@@ -228,7 +228,8 @@ class AnyWinterTest {
             case START_REST -> winter.cared(on, Care.RESTED);
             case WAKE -> winter.cared(on, Care.WOKEN);
             case REPOT -> winter.cared(on, Care.REPOTTED);
-            case CHECK, DAILY_CARE -> throw new AssertionError("a job of a place: " + job);
+            case CHECK, DAILY_CARE, DIG_TRENCH, POTS_IN, COVER_TRENCH, LIFT_POTS ->
+                throw new AssertionError("a job of a place: " + job);
         }
     }
 }

@@ -98,7 +98,8 @@ final class Grower {
             case START_REST -> care(pots, Care.RESTED);
             case WAKE -> care(pots, Care.WOKEN);
             case REPOT -> care(pots, Care.REPOTTED);
-            case CHECK, DAILY_CARE -> throw new AssertionError("a job of a place: " + job);
+            case CHECK, DAILY_CARE, DIG_TRENCH, POTS_IN, COVER_TRENCH, LIFT_POTS ->
+                throw new AssertionError("a job of a place: " + job);
         }
     }
 
