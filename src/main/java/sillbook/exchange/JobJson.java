@@ -43,7 +43,8 @@ record JobJson(Named named, LocalDate today) {
                 .day("last", round.last())
                 .day("on", round.on())
                 .code("due", round.due())
-                .object("putOff", round.putOff(), JobJson::delay);
+                .object("putOff", round.putOff(), JobJson::delay)
+                .flag("asksForSoftness", round.asksForSoftness());
     }
 
     Fields dailyCare(Job.DailyCare care) {

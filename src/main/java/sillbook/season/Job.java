@@ -88,6 +88,7 @@ public sealed interface Job {
      * @param everyDays the place's own interval; a week at most where dry bulbs wait
      * @param last the day since which not every pot there, or purchase, has been looked at; coming to the place counts as a look
      * @param settles pots there that may come in as soon as somebody has seen roots or a shoot
+     * @param asksForSoftness whether frost may have made any of them soft by then
      */
     record Round(
             Id<Place> place,
@@ -99,7 +100,8 @@ public sealed interface Job {
             LocalDate on,
             Due due,
             Optional<Delay> putOff,
-            List<Id<Pot>> settles)
+            List<Id<Pot>> settles,
+            boolean asksForSoftness)
             implements Job {
         public Round {
             pots = List.copyOf(pots);
@@ -118,7 +120,7 @@ public sealed interface Job {
         }
 
         Round settling(List<Id<Pot>> waiting) {
-            return new Round(place, pots, bulbs, everyDays, last, window, on, due, putOff, waiting);
+            return new Round(place, pots, bulbs, everyDays, last, window, on, due, putOff, waiting, asksForSoftness);
         }
     }
 

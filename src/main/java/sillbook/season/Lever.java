@@ -18,6 +18,8 @@ public enum Lever {
     WISH,
     /** How often its place is asked for. */
     INTERVAL,
+    /** Another reading of a place. */
+    A_READING,
     /** What is written of the ground: depth, soil, cover and months. */
     GROUND,
     /** What is read at the place, and the band it should stay in. */

@@ -224,7 +224,7 @@ public final class Outlook {
     }
 
     /** Why the round of a place falls on its day; empty where there is none. */
-    public Optional<Why.RoundDue> why(Place place) {
+    public Optional<RoundDue> why(Place place) {
         return rounds.why(place);
     }
 

@@ -72,7 +72,7 @@ final class Rounds {
             return Optional.empty();
         }
         Answers answers = answers(place);
-        Why.RoundDue due = why(place, there, answers);
+        RoundDue due = why(place, there, answers);
         LocalDate next = due.result();
         Window window = new Window(next, next, next.plusDays(due.everyDays()));
         Optional<Job.Delay> delay =
@@ -88,7 +88,8 @@ final class Rounds {
                 on,
                 Due.on(on, today),
                 delay,
-                List.of()));
+                List.of(),
+                due.afterFrost().filter(day -> !day.isAfter(next)).isPresent()));
     }
 
     /**
@@ -123,19 +124,28 @@ final class Rounds {
     }
 
     /** Why the round of a place falls on its day; empty where there is none. */
-    Optional<Why.RoundDue> why(Place place) {
+    Optional<RoundDue> why(Place place) {
         return of(place).map(round -> why(place, at(place), answers(place)));
     }
 
     /** A round that was left out counts as if it had been made. */
-    private static Why.RoundDue why(Place place, There there, Answers answers) {
+    private RoundDue why(Place place, There there, Answers answers) {
         Map<Id<Pot>, LocalDate> looks = new LinkedHashMap<>();
         there.pots().forEach(life -> looks.put(life.pot().id(), lastLook(life)));
         Map<Id<Purchase>, LocalDate> felt = new LinkedHashMap<>();
         there.bulbs().forEach(bulbs -> felt.put(bulbs.purchase().id(), bulbs.lastLook()));
         Optional<LocalDate> leftOut =
                 Optional.ofNullable(answers.leftOut().get(JobKind.CHECK)).map(Day::likely);
-        return Why.RoundDue.of(looks, felt, leftOut, everyDays(place, there));
+        return RoundDue.of(looks, felt, leftOut, afterFrost(there, leftOut), everyDays(place, there));
+    }
+
+    /** The first day on which one there is to be looked at for softness; a round that was left out since counts as made. */
+    private Optional<LocalDate> afterFrost(There there, Optional<LocalDate> leftOut) {
+        return there.pots().stream()
+                .filter(life -> life.stage().isBefore(Stage.IN_BLOOM))
+                .flatMap(life -> Frost.of(journal, life, today).flatMap(Frost::lookOn).stream())
+                .filter(day -> leftOut.filter(left -> !left.isBefore(day)).isEmpty())
+                .min(Comparator.naturalOrder());
     }
 
     private static LocalDate lastLook(PotLife life) {

@@ -3,20 +3,13 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.Source;
-import sillbook.model.Id;
-import sillbook.model.Pot;
-import sillbook.model.Purchase;
 import sillbook.model.Stage;
 import sillbook.model.Wish;
 import sillbook.reckon.dates.DayCount;
@@ -37,8 +30,9 @@ public sealed interface Why<R>
                 Why.NeededForWish,
                 Why.StageBegins,
                 Why.Late,
-                Why.RoundDue,
+                RoundDue,
                 WhyOfYear,
+                WhyCold,
                 WhyGround,
                 WhyStrayed,
                 WhyLearnt {
@@ -62,6 +56,8 @@ public sealed interface Why<R>
         T roundDue(RoundDue why);
 
         T ofYear(WhyOfYear why);
+
+        T coldEnough(WhyCold why);
 
         T ground(WhyGround why);
 
@@ -118,7 +114,9 @@ public sealed interface Why<R>
 
         @Override
         public Set<Lever> levers() {
-            return EnumSet.of(Lever.A_DAY, Lever.COLD_DAYS_OF_PLACE);
+            return result.isRead()
+                    ? EnumSet.of(Lever.A_DAY, Lever.A_READING, Lever.COLD_DAYS_OF_PLACE)
+                    : EnumSet.of(Lever.A_DAY, Lever.COLD_DAYS_OF_PLACE);
         }
     }
 
@@ -286,67 +284,6 @@ public sealed interface Why<R>
         @Override
         public Set<Lever> levers() {
             return EnumSet.of(Lever.A_MOVE, Lever.WISH, Lever.OWN_FIGURE);
-        }
-    }
-
-    /**
-     * When a place's next round is due: its interval after the day since which not every pot there was looked at.
-     *
-     * @param looks the last look at each pot; coming to the place counts as one
-     * @param leftOut the last round that was left out, which counts as made
-     */
-    record RoundDue(
-            Map<Id<Pot>, LocalDate> looks,
-            Map<Id<Purchase>, LocalDate> felt,
-            Optional<LocalDate> leftOut,
-            int everyDays,
-            LocalDate result)
-            implements Why<LocalDate> {
-        public RoundDue {
-            looks = Collections.unmodifiableMap(new LinkedHashMap<>(looks));
-            felt = Collections.unmodifiableMap(new LinkedHashMap<>(felt));
-        }
-
-        @Override
-        public <T> T fold(Cases<T> cases) {
-            return cases.roundDue(this);
-        }
-
-        static RoundDue of(
-                Map<Id<Pot>, LocalDate> looks,
-                Map<Id<Purchase>, LocalDate> felt,
-                Optional<LocalDate> leftOut,
-                int everyDays) {
-            return new RoundDue(
-                    looks, felt, leftOut, everyDays, last(looks, felt, leftOut).plusDays(everyDays));
-        }
-
-        @Override
-        public LocalDate recomputed() {
-            return last().plusDays(everyDays);
-        }
-
-        /** The day since which not every pot, or purchase, was looked at. */
-        public LocalDate last() {
-            return last(looks, felt, leftOut);
-        }
-
-        private static LocalDate last(
-                Map<Id<Pot>, LocalDate> looks, Map<Id<Purchase>, LocalDate> felt, Optional<LocalDate> leftOut) {
-            LocalDate last = Stream.concat(looks.values().stream(), felt.values().stream())
-                    .min(Comparator.naturalOrder())
-                    .orElseThrow();
-            return leftOut.filter(last::isBefore).orElse(last);
-        }
-
-        @Override
-        public List<String> ruleSources() {
-            return List.of("advice-columns");
-        }
-
-        @Override
-        public Set<Lever> levers() {
-            return EnumSet.of(Lever.A_CHECK, Lever.INTERVAL);
         }
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.model.JobKind;
+import sillbook.reckon.dates.DayCount;
 
 /** Gives each figure shown for a pot its reasons, in the order they are shown. */
 record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figures figures) {
@@ -40,7 +41,16 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figure
             List<ColdStretch> stretches = pot.pins().reading().stretches(pot.life());
             whys.add(new Why.ColdSoFar(stretches, pot.life().cold().count()));
             whys.add(new Why.ColdNeeded(pot.prospect().shares(), figures(FigureName.COLD), need.potted()));
+            pot.prospect()
+                    .coldAhead()
+                    .filter(ColdAhead::isRead)
+                    .map(ahead -> enough(ahead, need.potted()))
+                    .ifPresent(whys::add);
         });
+    }
+
+    private Why<?> enough(ColdAhead ahead, DayCount potted) {
+        return new WhyCold(ahead, potted, figures(FigureName.COLD), ahead.between(potted.typical()));
     }
 
     private Why<Verdict> mayComeIn(Readiness ready) {

@@ -26,6 +26,11 @@ record ColdWhy(Journal journal) {
                     + "). Of a lowest and a highest the middle between them "
                     + "speaks. Warm spells are never taken off. A day that was not read counts when its place is cold on it.";
 
+    static final String AHEAD =
+            "The days to come count as those of the last two weeks read at its place did: their mean for the likely day; for the "
+                    + "earliest and the latest the spread of single days, and the most and the least that may have counted so far ("
+                    + OURS + ").";
+
     static String rule(ColdCount cold) {
         return cold.isRead() ? BY_THERMOMETER : BY_CALENDAR;
     }
@@ -101,7 +106,7 @@ record ColdWhy(Journal journal) {
     }
 
     private static String percent(double share) {
-        return Math.round(share * PERCENT) + " %";
+        return Long.toString(Math.round(share * PERCENT));
     }
 
     private static String inDays(double days) {

@@ -154,6 +154,9 @@ public record JobWords(Journal journal, LocalDate today) {
             asked.add("roots?");
         }
         asked.add("shoot?");
+        if (round.asksForSoftness()) {
+            asked.add("soft?");
+        }
         return asked;
     }
 

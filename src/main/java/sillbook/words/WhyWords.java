@@ -10,13 +10,16 @@ import sillbook.model.Findings.Roots;
 import sillbook.model.Journal;
 import sillbook.model.Length;
 import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.Window;
 import sillbook.season.ColdCount;
 import sillbook.season.Deadline;
 import sillbook.season.DryCold;
 import sillbook.season.Lever;
 import sillbook.season.Noted;
 import sillbook.season.Prospect;
+import sillbook.season.RoundDue;
 import sillbook.season.Why;
+import sillbook.season.WhyCold;
 import sillbook.season.WhyGround;
 import sillbook.season.WhyLearnt;
 import sillbook.season.WhyOfYear;
@@ -43,12 +46,11 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     @Override
     public Explanation coldSoFar(Why.ColdSoFar why) {
         ColdCount cold = why.result();
-        ColdWhy words = new ColdWhy(journal);
         return page(
                 why,
                 PotWords.cold(cold.daysIn(), cold.daysColdEnough()),
                 ColdWhy.rule(cold),
-                why.stretches().stream().flatMap(words::stretch).toList(),
+                why.stretches().stream().flatMap(new ColdWhy(journal)::stretch).toList(),
                 ColdWhy.total(cold));
     }
 
@@ -148,9 +150,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
                         + "never before today. "
                         + (isLearnt(why) ? LearntWords.CHANCE : "A range, not a chance."),
                 new StageSum(why.prospect(), why.milestone()).lines(),
-                Days.date(why.result().earliest()) + ", "
-                        + Days.date(why.result().likely()) + ", "
-                        + Days.date(why.result().latest()));
+                dates(why.result()));
     }
 
     private static boolean isLearnt(Why<?> why) {
@@ -167,9 +167,18 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
                 Terms.JOBS.say(why.job()) + " about " + Days.day(why.result().likely()),
                 YearJobWords.rule(why.job()),
                 sum,
-                Days.date(why.result().earliest()) + ", "
-                        + Days.date(why.result().likely()) + ", "
-                        + Days.date(why.result().latest()));
+                dates(why.result()));
+    }
+
+    @Override
+    public Explanation coldEnough(WhyCold why) {
+        Window enough = why.result();
+        return page(
+                why,
+                "cold enough about " + Days.day(enough.likely()),
+                ColdWhy.AHEAD,
+                new ColdWhy(journal).ahead(why.cold(), "needs", why.potted().typical()),
+                dates(enough));
     }
 
     @Override
@@ -229,13 +238,16 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     }
 
     @Override
-    public Explanation roundDue(Why.RoundDue why) {
+    public Explanation roundDue(RoundDue why) {
         List<Line> sum = new ArrayList<>();
         boolean isAnyDry = !why.felt().isEmpty();
         String unseen = isAnyDry ? "not all there was looked at since" : "not every pot was looked at since";
         sum.add(new Line("last", unseen, Days.day(why.last())));
         String interval = isAnyDry ? "with dry bulbs weekly, or the place's own interval" : "the place's own interval";
         sum.add(new Line("every", interval, days(why.everyDays())));
+        why.afterFrost()
+                .ifPresent(
+                        day -> sum.add(new Line("or sooner", "two weeks after frost (?): any soft?", Days.day(day))));
         return page(
                 why,
                 "round due " + Days.day(why.result()),
@@ -254,10 +266,15 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
             case OWN_FIGURE -> "A figure of your own would stand over the handbook's.";
             case DRY_COLD -> "It follows how long the bulbs were cooled before.";
             case WISH -> "Another wish would change it.";
+            case A_READING -> "Another reading of its place would change it.";
             case GROUND -> "It follows what is written of the ground: depth, soil, cover and months.";
             case READINGS -> "It follows what is read there, and what is written as usual for the place.";
             case INTERVAL -> "It follows how often the place is asked for.";
         };
+    }
+
+    private static String dates(Window window) {
+        return Days.date(window.earliest()) + ", " + Days.date(window.likely()) + ", " + Days.date(window.latest());
     }
 
     private static String days(long days) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Band;
+import sillbook.model.JobKind;
 import sillbook.model.Place.Sort;
 import sillbook.model.Temperature;
 import sillbook.season.PlaceClimate.Side;
@@ -154,5 +155,39 @@ class ClimateAttentionTest {
         Winter house = tulip(cellar().cold("1 nov", "1 apr"));
         assertThat(codes(house.moved("2 nov", "cellar"), "2 apr")).containsExactly("not-cold");
         assertThat(codes(house.logged("20 mar", "2 apr", 5), "2 apr")).isEmpty();
+    }
+
+    @Test
+    void aRoundIsMadeOnTheDayToLookForSoftness() {
+        Winter house = tulip(cellar().every(20).logged("1 jan", "31 jan", 4).logged("10 jan", "10 jan", -4, 1));
+        house.checked("8 jan");
+        Job.Round round = house.on("12 jan").places().get(0).round().orElseThrow();
+        assertThat(round.on()).isEqualTo(house.day("24 jan"));
+        assertThat(round.asksForSoftness()).isTrue();
+        assertThat(house.on("12 jan")
+                        .why(house.on("12 jan").places().get(0).place())
+                        .orElseThrow())
+                .satisfies(why -> assertThat(why.recomputed()).isEqualTo(why.result()));
+        house.checked("24 jan");
+        Job.Round after = house.on("24 jan").places().get(0).round().orElseThrow();
+        assertThat(after.on()).isEqualTo(house.day("13 feb"));
+        assertThat(after.asksForSoftness()).isFalse();
+    }
+
+    @Test
+    void aRoundThatComesBeforeDoesNotAskForItYet() {
+        Winter house = tulip(cellar().every(10).logged("1 jan", "31 jan", 4).logged("10 jan", "10 jan", -4, 1));
+        house.checked("8 jan");
+        Job.Round round = house.on("12 jan").places().get(0).round().orElseThrow();
+        assertThat(round.on()).isEqualTo(house.day("18 jan"));
+        assertThat(round.asksForSoftness()).isFalse();
+    }
+
+    @Test
+    void leftOutItIsNotAskedAgain() {
+        Winter house = tulip(cellar().every(20).logged("1 jan", "31 jan", 4).logged("10 jan", "10 jan", -4, 1));
+        house.checked("8 jan").roundLeftOut("24 jan", JobKind.CHECK);
+        assertThat(house.on("25 jan").places().get(0).round().orElseThrow().on())
+                .isEqualTo(house.day("13 feb"));
     }
 }

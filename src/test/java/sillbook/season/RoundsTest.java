@@ -63,7 +63,8 @@ class RoundsTest {
                         day("11 oct"),
                         Due.SOON,
                         Optional.empty(),
-                        List.of()));
+                        List.of(),
+                        false));
         assertThat(house.on("10 oct").today().checks()).isEmpty();
         assertThat(house.on("11 oct").today().checks()).hasSize(1);
     }
@@ -178,7 +179,7 @@ class RoundsTest {
     void whyItFallsOnItsDay() {
         pots().then("T1").checked("5 oct").roundLeftOut("3 oct", JobKind.CHECK);
         Outlook outlook = house.on("6 oct");
-        Why.RoundDue why = outlook.why(outlook.places().get(4).place()).orElseThrow();
+        RoundDue why = outlook.why(outlook.places().get(4).place()).orElseThrow();
         assertThat(why.looks()).containsEntry(house.id("T1"), day("5 oct")).containsEntry(house.id("T2"), day("1 oct"));
         assertThat(why.leftOut()).contains(day("3 oct"));
         assertThat(why.recomputed()).isEqualTo(why.result()).isEqualTo(day("13 oct"));

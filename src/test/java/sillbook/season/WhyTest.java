@@ -171,17 +171,38 @@ class WhyTest {
 
     private List<Why<?>> all() {
         List<Why<?>> all = new ArrayList<>(house.on("15 jan").whys(house.id("T1")));
-        all.add(Why.RoundDue.of(Map.of(house.id("T1"), house.day("1 oct")), Map.of(), Optional.empty(), 10));
+        all.add(RoundDue.of(
+                Map.of(house.id("T1"), house.day("1 oct")), Map.of(), Optional.empty(), Optional.empty(), 10));
         all.addAll(ofYears());
         all.addAll(LearningTest.learnt());
         all.add(GroundForetoldTest.why());
         all.addAll(strayed());
+        all.addAll(ofReadCold());
         return all;
     }
 
     private static List<Why<?>> strayed() {
         Winter warm = winter().place("cellar", Sort.CELLAR).logged("1 jan", "12 jan", 10);
         return warm.on("12 jan").whys(warm.journal().places().get(warm.placeId("cellar")));
+    }
+
+    /** A tulip in a cellar that was read to be at 10 C. */
+    private static List<Why<?>> ofReadCold() {
+        Winter read = winter().place("cellar", Sort.CELLAR)
+                .logged("1 oct", "31 dec", 10)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("1 oct", "cellar");
+        return read.on("1 jan").whys(read.id("T1"));
+    }
+
+    @Test
+    void whatThermometersSawIsWorkedOutAgain() {
+        assertThat(ofReadCold())
+                .allSatisfy(why -> assertThat((Object) why.recomputed()).isEqualTo(why.result()));
+        assertThat(ofReadCold())
+                .filteredOn(WhyCold.class::isInstance)
+                .extracting(why -> (Object) why.result())
+                .containsExactly(Window.on(LocalDate.of(2027, 2, 18)));
     }
 
     /** Fed in spring, and at rest in autumn. */
@@ -235,6 +256,11 @@ class WhyTest {
         }
 
         @Override
+        public String coldEnough(WhyCold why) {
+            return "WhyCold";
+        }
+
+        @Override
         public String ground(WhyGround why) {
             return "WhyGround";
         }
@@ -275,7 +301,7 @@ class WhyTest {
         }
 
         @Override
-        public String roundDue(Why.RoundDue why) {
+        public String roundDue(RoundDue why) {
             return "RoundDue";
         }
     }

@@ -191,7 +191,8 @@ class JobWordsTest {
                 TODAY,
                 Due.TODAY,
                 Optional.empty(),
-                List.of());
+                List.of(),
+                false);
 
         assertThat(words.asks(round)).isEqualTo("moist? roots? shoot?");
         assertThat(JobWords.last(round)).isEqualTo("last  2 Jan");

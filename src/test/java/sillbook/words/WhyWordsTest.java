@@ -22,6 +22,7 @@ import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Deadline;
 import sillbook.season.Outlook;
+import sillbook.season.RoundDue;
 import sillbook.season.Why;
 import sillbook.season.WhyOfYear;
 import sillbook.words.Explanation.Line;
@@ -116,7 +117,7 @@ class WhyWordsTest {
                         Why.MayComeIn.class,
                         Why.UseBy.class,
                         Why.StageBegins.class,
-                        Why.RoundDue.class);
+                        RoundDue.class);
     }
 
     @Test
@@ -150,8 +151,13 @@ class WhyWordsTest {
                 .findFirst()
                 .orElseThrow();
 
-        Explanation due = words.say(new Why.RoundDue(
-                Map.of(pot, last), Map.of(), Optional.empty(), cellar.checkEveryDays(), last.plusDays(10)));
+        Explanation due = words.say(new RoundDue(
+                Map.of(pot, last),
+                Map.of(),
+                Optional.empty(),
+                Optional.empty(),
+                cellar.checkEveryDays(),
+                last.plusDays(10)));
 
         assertThat(due.title()).isEqualTo("round due Tue 12 Jan");
         assertThat(due.sum())
@@ -165,13 +171,19 @@ class WhyWordsTest {
     void aRoundWithDryBulbsIsWeekly() {
         LocalDate last = LocalDate.of(2027, 1, 2);
 
-        Explanation due = words.say(
-                new Why.RoundDue(Map.of(), Map.of(new Id<>(7, 7), last), Optional.empty(), 7, last.plusDays(7)));
+        Explanation due = words.say(new RoundDue(
+                Map.of(),
+                Map.of(new Id<>(7, 7), last),
+                Optional.empty(),
+                Optional.of(last.plusDays(3)),
+                7,
+                last.plusDays(3)));
 
         assertThat(due.sum())
                 .containsExactly(
                         new Line("last", "not all there was looked at since", "Sat 2 Jan"),
-                        new Line("every", "with dry bulbs weekly, or the place's own interval", "7 days"));
+                        new Line("every", "with dry bulbs weekly, or the place's own interval", "7 days"),
+                        new Line("or sooner", "two weeks after frost (?): any soft?", "Tue 5 Jan"));
     }
 
     /** From 3 January on so many days; the sources are the handbook's. */

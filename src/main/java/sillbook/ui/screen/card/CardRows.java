@@ -14,6 +14,7 @@ import sillbook.model.Kind;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.season.Ahead;
+import sillbook.season.ColdBar;
 import sillbook.season.ColdCount;
 import sillbook.season.PotNow;
 import sillbook.season.RoomWarmth;
@@ -136,6 +137,7 @@ final class CardRows {
             Optional.of(now.life().cold().count())
                     .filter(ColdCount::isRead)
                     .ifPresent(read -> labelled("", "By thermometer: " + ColdSaid.say(read) + "."));
+            ColdBar.of(journal, now, state.shown().today()).map(ColdBarRow::new).ifPresent(bar -> rows.add(bar.row()));
         });
     }
 

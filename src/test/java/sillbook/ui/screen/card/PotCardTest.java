@@ -85,6 +85,34 @@ class PotCardTest {
     }
 
     @Test
+    void aWarmCellarHoldsAPotBackAndAGapIsDotted() {
+        Winter told = winter().of(2026)
+                .place("cellar", Sort.CELLAR)
+                .logged("13 oct", "14 nov", 7, 11.5)
+                .logged("28 nov", "11 jan", 9, 11)
+                .pot("T3", "Ninepenny Hat", "tulip")
+                .potted("13 oct", "cellar");
+        Desk held = Desk.over(told.journal());
+
+        Golden.check(
+                "pot-card-held-back",
+                held.lay(PotCard.of(held.state(), told.id("T3"))).state());
+    }
+
+    @Test
+    void theBarGoesOnBeyondTheNeed() {
+        Winter told = winter().of(2026)
+                .place("cellar", Sort.CELLAR)
+                .logged("1 sep", "11 jan", 5)
+                .pot("T3", "Ninepenny Hat", "tulip")
+                .potted("1 sep", "cellar");
+        Desk over = Desk.over(told.journal());
+
+        assertThat(over.lay(PotCard.of(over.state(), told.id("T3"))).lines())
+                .anyMatch(line -> line.contains("⎻⎻⎻⎢⎻⎻⎻⎻⎻⎻⎻⎻  half a week a cell"));
+    }
+
+    @Test
     void theNextPotIsAKeyAway() {
         String first = open("C1").line(4);
 
