@@ -220,7 +220,7 @@ record SeriesWriter(Set<Habit> habits, ZoneId home, Random random) {
         if (!figure.matches("-?[0-9.]+")) {
             return figure;
         }
-        boolean isF = has(Habit.FAHRENHEIT) || has(Habit.UNIT_IN_ROWS) && index % 3 == 0;
+        boolean isF = has(Habit.FAHRENHEIT) || (has(Habit.UNIT_IN_ROWS) && index % 3 == 0);
         BigDecimal value = new BigDecimal(figure);
         BigDecimal shown = isF
                 ? value.multiply(new BigDecimal("1.8")).add(new BigDecimal(32))

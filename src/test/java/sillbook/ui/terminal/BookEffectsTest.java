@@ -27,6 +27,7 @@ import sillbook.change.TakeReading;
 import sillbook.change.WriteDown;
 import sillbook.model.ChartColumn;
 import sillbook.model.Id;
+import sillbook.model.LoggerFormat;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Temperature;
@@ -102,6 +103,26 @@ class BookEffectsTest {
 
         assertThat(answers).singleElement().isInstanceOf(Message.Changed.class);
         assertThat(Backups.of(file()).ofDay(TODAY)).isRegularFile();
+    }
+
+    @Test
+    void whatIsTakenInCanBeLeftAndIsTakenInTheNextTime() {
+        Effect.TakeInLogger asked = new Effect.TakeInLogger("box.csv", LoggerFormat.OPEN, new Id<>(0, 1));
+        Book book = begun();
+        BookEffects.OnTable table = new BookEffects.OnTable(book, new Copy(file().toString(), false, false));
+        try (BookEffects effects = new BookEffects(none(), Optional.of(table))) {
+            effects.interrupt();
+            effects.carryOut(asked, answers::add);
+            effects.carryOut(asked, answers::add);
+            effects.carryOut(new Effect.StopTakingIn(), answers::add);
+            effects.carryOut(new Effect.LookAtLogger("box.csv", LoggerFormat.OPEN, new Id<>(0, 1)), answers::add);
+        }
+
+        assertThat(answers)
+                .containsExactly(
+                        new Message.NotTakenIn("stopped"),
+                        new Message.NotTakenIn("not stopped"),
+                        new Message.Failed("box.csv"));
     }
 
     @Test
