@@ -166,7 +166,7 @@ class UnderstoodWordsTest {
                         "1 without a value",
                         "2 of something else",
                         "5 ! suspicious, line 3 85, line 4 -999, line 5 85 ..; kept, marked, left out of sums",
-                        "1 ! unreadable, line 7 \"(a remark that goes on and on a..\"");
+                        "1 ! unreadable, line 7 \"(a remark that goes on and on ..\"");
     }
 
     @Test

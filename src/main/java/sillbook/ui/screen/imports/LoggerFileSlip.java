@@ -46,7 +46,7 @@ public record LoggerFileSlip(Id<Place> lyingAt, String placeName, Field file) im
     public Aside aside(State state) {
         return Aside.of(
                 "",
-                "Any file of lines with an instant and a temperature, as the thermometer gave it.",
+                "Any file with an instant and a temperature line by line, just as it came.",
                 "Nothing is kept before you have seen what it was understood as.");
     }
 
