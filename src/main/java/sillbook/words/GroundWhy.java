@@ -3,7 +3,6 @@ package sillbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.Journal;
 import sillbook.model.Settings;
@@ -21,13 +20,12 @@ import sillbook.words.Explanation.Line;
 /** Why the ground is foretold to be so cold: the wave of the air, what is left of it at the pots, and the spells. */
 record GroundWhy(Journal journal) {
     static final String RULE =
-            "The year's swing of the air, drawn through its twelve months, comes to the pots smaller and later: held back by "
-                    + "the cover, dying away with depth. Cold spells of ten days are added for the chance of frost. It is a rough forecast: air is not soil, "
-                    + "moist soil freezes later, and the cover is reckoned as if it lay all year. A thermometer at the pots beats it.";
+            "The year's swing of the air, through its twelve months, comes to the pots smaller and later, the more so under a cover; "
+                    + "cold spells are added for the chance of frost. It is rough, and a thermometer at the pots beats it.";
 
     private static final double MILLION = 1e6;
     private static final String JUDGED = "? ";
-    private static final String TABLE = " (Moene and van Dam, table 2.2)";
+    private static final String TABLE = " (table 2.2)";
 
     static String title(GroundForetold ground) {
         return "the ground foretold, chance of frost " + SoilFigures.percent(ground.chance());
@@ -41,28 +39,17 @@ record GroundWhy(Journal journal) {
     List<Line> sum(WhyGround why) {
         GroundForetold ground = why.result();
         List<Line> lines = new ArrayList<>();
-        lines.add(wave("air", why.trench().air().fold(new Origins(journal)), ground.air()));
-        why.trench()
-                .cover()
-                .ifPresent(cover -> lines.add(wave(
-                        "surface",
-                        "under " + Covers.say(cover, journal.settings().lengths()),
-                        ground.surface())));
-        lines.add(wave("pots", "bare", ground.bare()));
-        if (why.trench().cover().isPresent()) {
-            lines.add(wave("pots", "covered", ground.covered()));
-        }
-        lines.add(new Line(
-                "spells",
-                "ten days about the wave, one deviation",
-                GroundWords.spread(ground.spells(), journal.settings().temperatures())));
+        lines.add(wave(why.trench().air().fold(new Origins(journal)), ground.air()));
+        why.trench().cover().ifPresent(cover -> lines.add(wave("ground, covered", ground.surface())));
+        lines.add(wave("pots, bare", ground.bare()));
+        why.trench().cover().ifPresent(cover -> lines.add(wave("pots, covered", ground.covered())));
         return lines;
     }
 
-    private Line wave(String what, String how, WinterWave winter) {
+    private Line wave(String what, WinterWave winter) {
         String range = degrees(winter.wave().minimum()) + " to "
                 + degrees(winter.wave().maximum());
-        return new Line(what, how + ", coldest about " + Days.date(winter.coldestDay()), range);
+        return new Line(what, "coldest about " + Days.date(winter.coldestDay()), range);
     }
 
     private String degrees(double celsius) {
@@ -77,7 +64,7 @@ record GroundWhy(Journal journal) {
 
     private static Stream<String> figures(Trench trench, Settings settings) {
         Stream<String> cover = trench.cover().stream().map(GroundWhy::cover);
-        return Stream.of(Stream.of(soil(trench)), cover, spells(trench, settings).stream())
+        return Stream.of(Stream.of(soil(trench)), cover, Stream.of(spells(trench, settings)))
                 .flatMap(lines -> lines);
     }
 
@@ -93,15 +80,15 @@ record GroundWhy(Journal journal) {
         SoilHeat soil = SoilHeat.of(trench.soil());
         String says = GroundTerms.SOILS.say(trench.soil()) + ": " + Decimal.say(soil.diffusivity() * MILLION, 2)
                 + " millionths of m2/s, " + Decimal.say(soil.conductivity(), 2) + " W/m/K";
-        return soil.isPublished() ? "▫ " + says + TABLE : JUDGED + says + " (a judgement, between sand and clay)";
+        return soil.isPublished() ? "▫ " + says + TABLE : JUDGED + says + " (judged)";
     }
 
-    private static Optional<String> spells(Trench trench, Settings settings) {
-        return trench.spells().isPresent()
-                ? Optional.empty()
-                : Optional.of(JUDGED + "spells of "
+    private static String spells(Trench trench, Settings settings) {
+        return trench.spells()
+                .map(own -> "▪ spells of " + GroundWords.spread(own, settings.temperatures()) + " (your own)")
+                .orElseGet(() -> JUDGED + "spells of "
                         + GroundWords.spread(FrostChance.USUAL_SPELL_SD, settings.temperatures())
-                        + " (a judgement, for winters away from the sea)");
+                        + " (judged, away from the sea)");
     }
 
     private static String cover(Trench.Cover cover) {
@@ -110,7 +97,7 @@ record GroundWhy(Journal journal) {
                 GroundTerms.COVERS.say(cover.material()) + ": " + Decimal.say(heat.conductivity(), 3) + " W/m/K";
         return switch (heat.basis()) {
             case PUBLISHED -> "▫ fresh " + conducts + TABLE;
-            case ASSUMED -> JUDGED + conducts + " (a judgement, as it lies moist in winter)";
+            case ASSUMED -> JUDGED + conducts + " (judged, as it lies moist)";
             case OWN -> "▪ " + conducts + " (your own)";
         };
     }
@@ -119,12 +106,12 @@ record GroundWhy(Journal journal) {
     private record Origins(Journal journal) implements Trench.Air.Cases<String> {
         @Override
         public String means(Trench.Means air) {
-            return "through your twelve months";
+            return "air, by its months";
         }
 
         @Override
         public String read(Trench.Read air) {
-            return "as read at the " + journal.places().get(air.outdoors()).name();
+            return "air at the " + journal.places().get(air.outdoors()).name();
         }
     }
 }

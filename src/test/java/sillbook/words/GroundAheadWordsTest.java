@@ -80,26 +80,27 @@ class GroundAheadWordsTest {
         assertThat(judged.from())
                 .containsExactly(
                         "▫ rule: D. Hillel; G. S. Campbell and J. M. Norman; A. F. Moene and J. C. van Dam",
-                        "? garden soil: 0.5 millionths of m2/s, 1 W/m/K (a judgement, between sand and clay)",
-                        "? straw: 0.1 W/m/K (a judgement, as it lies moist in winter)",
-                        "? spells of 3 C (a judgement, for winters away from the sea)");
+                        "? garden soil: 0.5 millionths of m2/s, 1 W/m/K (judged)",
+                        "? straw: 0.1 W/m/K (judged, as it lies moist)",
+                        "? spells of 3 C (judged, away from the sea)");
         assertThat(judged.sum())
                 .extracting(Explanation.Line::what)
-                .containsExactly("air", "surface", "pots", "pots", "spells");
+                .containsExactly("air, by its months", "ground, covered", "pots, bare", "pots, covered");
 
         Explanation known =
                 why("ground trench, 25 cm deep, sand, snow 10 cm, spells 4 C, means -6 -4 1 7 13 17 19 18 13 7 1 -4");
         assertThat(known.from())
                 .endsWith(
-                        "▫ sand: 0.99 millionths of m2/s, 2.1 W/m/K (Moene and van Dam, table 2.2)",
-                        "▫ fresh snow: 0.1 W/m/K (Moene and van Dam, table 2.2)");
+                        "▫ sand: 0.99 millionths of m2/s, 2.1 W/m/K (table 2.2)",
+                        "▫ fresh snow: 0.1 W/m/K (table 2.2)",
+                        "▪ spells of 4 C (your own)");
 
         Explanation own =
                 why("ground trench, 25 cm deep, straw 10 cm at 0.06 W/m/K, means -6 -4 1 7 13 17 19 18 13 7 1 -4");
         assertThat(own.from()).contains("▪ straw: 0.06 W/m/K (your own)");
 
         Explanation bare = why("ground trench, 25 cm deep, means -6 -4 1 7 13 17 19 18 13 7 1 -4");
-        assertThat(bare.sum()).extracting(Explanation.Line::what).containsExactly("air", "pots", "spells");
+        assertThat(bare.sum()).extracting(Explanation.Line::what).containsExactly("air, by its months", "pots, bare");
         assertThat(bare.wouldChange())
                 .containsExactly("It follows what is written of the ground: depth, soil, cover and months.");
     }
