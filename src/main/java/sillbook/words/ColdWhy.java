@@ -9,6 +9,8 @@ import sillbook.season.ColdAhead;
 import sillbook.season.ColdCount;
 import sillbook.season.ColdPart;
 import sillbook.season.ColdStretch;
+import sillbook.season.DryCold;
+import sillbook.season.Prospect;
 import sillbook.words.Explanation.Line;
 
 /** The sum behind the cold of a pot, line by line. What an hour at a temperature is worth is a judgement of ours, and marked. */
@@ -33,6 +35,16 @@ record ColdWhy(Journal journal) {
 
     static String rule(ColdCount cold) {
         return cold.isRead() ? BY_THERMOMETER : BY_CALENDAR;
+    }
+
+    /** What one sort of bulb needs, and had dry. */
+    static Stream<Line> share(Prospect.Share share) {
+        String need = share.need().cold().map(WhyWords::range).orElse("none");
+        DryCold dry = share.dry();
+        Line before = new Line(
+                "needs " + need, "cooled dry before", days(dry.beforeTheyCame().orElse(0)));
+        Line stood = new Line("? assumed", "stood dry where it is cold since they came", days(dry.atTheirPlace()));
+        return dry.atTheirPlace() == 0 ? Stream.of(before) : Stream.of(before, stood);
     }
 
     static String total(ColdCount cold) {

@@ -4,7 +4,6 @@ package sillbook.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sillbook.handbook.Handbook;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Journal;
@@ -13,10 +12,8 @@ import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Window;
 import sillbook.season.ColdCount;
 import sillbook.season.Deadline;
-import sillbook.season.DryCold;
 import sillbook.season.Lever;
 import sillbook.season.Noted;
-import sillbook.season.Prospect;
 import sillbook.season.RoundDue;
 import sillbook.season.Why;
 import sillbook.season.WhyCold;
@@ -56,7 +53,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
 
     @Override
     public Explanation coldNeeded(Why.ColdNeeded why) {
-        List<Line> sum = why.shares().stream().flatMap(WhyWords::share).toList();
+        List<Line> sum = why.shares().stream().flatMap(ColdWhy::share).toList();
         return page(
                 why,
                 "needs " + weeks(why.result().typical()) + " of cold in the pot",
@@ -64,15 +61,6 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
                         + "least 5 weeks stay, for the roots.",
                 sum,
                 range(why.result()));
-    }
-
-    private static Stream<Line> share(Prospect.Share share) {
-        String need = share.need().cold().map(WhyWords::range).orElse("none");
-        DryCold dry = share.dry();
-        Line before = new Line(
-                "needs " + need, "cooled dry before", days(dry.beforeTheyCame().orElse(0)));
-        Line stood = new Line("? assumed", "stood dry where it is cold since they came", days(dry.atTheirPlace()));
-        return dry.atTheirPlace() == 0 ? Stream.of(before) : Stream.of(before, stood);
     }
 
     @Override
@@ -285,7 +273,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
         return Weeks.sayDays(days);
     }
 
-    private static String range(DayCount days) {
+    static String range(DayCount days) {
         return Weeks.range(Weeks.ofDays(days.low()), Weeks.ofDays(days.typical()), Weeks.ofDays(days.high()));
     }
 }
