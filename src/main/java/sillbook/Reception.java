@@ -5,12 +5,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import sillbook.app.Book;
 import sillbook.app.Bookshelf;
+import sillbook.app.demo.Demo;
 import sillbook.cli.ExitCode;
-import sillbook.exchange.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
@@ -97,7 +96,7 @@ final class Reception {
     private OnTable demo(Colours colours) {
         Demo.Told told = Demo.told();
         Edit inColours = new Edit.Put(in(colours, told.journal().settings()));
-        Book book = wiring.demoShelf().spare(told.journal().with(List.of(inColours)), told.kept());
+        Book book = told.spare(wiring.demoShelf(), inColours);
         return new OnTable(book, new Copy("demo.sillbook", true, false));
     }
 

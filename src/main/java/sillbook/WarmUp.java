@@ -9,10 +9,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import sillbook.app.Folders;
+import sillbook.app.demo.Demo;
 import sillbook.cli.Commands;
 import sillbook.cli.ExitCode;
 import sillbook.cli.World;
-import sillbook.exchange.Demo;
 import sillbook.ui.terminal.Shell;
 import sillbook.ui.terminal.Tty;
 
@@ -44,7 +44,7 @@ public final class WarmUp {
     private void run() throws IOException {
         Tty.isInteractive();
         Demo.Told told = Demo.told();
-        wiring.demoShelf().begin(journal, told.journal(), told.kept()).close();
+        told.begin(wiring.demoShelf(), journal).close();
         Shell.Ending ending = new Reception(wiring, journal).turnPages();
         if (!(ending instanceof Shell.Ending.Left)) {
             throw new IllegalStateException("the pages were not turned to the last: " + ending);

@@ -10,7 +10,7 @@ import sillbook.app.Bookshelf;
 import sillbook.app.DayReckoning;
 import sillbook.app.Folders;
 import sillbook.app.Forecast;
-import sillbook.exchange.Demo;
+import sillbook.app.demo.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.store.sqlite.SqliteStorage;
 

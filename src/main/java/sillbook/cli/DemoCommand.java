@@ -4,7 +4,7 @@ package sillbook.cli;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import sillbook.exchange.Demo;
+import sillbook.app.demo.Demo;
 import sillbook.words.Days;
 
 /** Without a terminal the demo says its Today; with one, the screens are opened before the commands are read. */

@@ -166,7 +166,15 @@ public record Prospect(
     /** What would be known if the stage began on that day. */
     Facts beginning(Milestone milestone, LocalDate day) {
         boolean hasStarted = facts.potted().isPresent() || !facts.happened().isEmpty();
-        return (hasStarted ? facts : facts.withPotted(day)).with(milestone, day);
+        return (hasStarted ? withColdBefore(day) : facts.withPotted(day)).with(milestone, day);
+    }
+
+    /** What was read may be enough before the calendar, by which the cold is still to go on, says that it began. */
+    private Facts withColdBefore(LocalDate day) {
+        return Optional.ofNullable(facts.happened().get(Milestone.COLD))
+                .filter(day::isBefore)
+                .map(later -> facts.with(Milestone.COLD, day))
+                .orElse(facts);
     }
 
     private Optional<Stages> stages(Facts known) {

@@ -20,7 +20,7 @@ import sillbook.app.Bookshelf;
 import sillbook.app.DayReckoning;
 import sillbook.app.Folders;
 import sillbook.app.Forecast;
-import sillbook.exchange.Demo;
+import sillbook.app.demo.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.store.sqlite.SqliteStorage;
@@ -54,9 +54,8 @@ final class Terminal {
     /** The same, with the demo's journal. */
     static Terminal ofDemo(Path home) {
         Terminal terminal = at(home);
-        terminal.shelf
-                .get()
-                .begin(home.resolve("winter.sillbook"), TheDemo.TOLD.journal(), TheDemo.TOLD.kept())
+        TheDemo.TOLD
+                .begin(terminal.shelf.get(), home.resolve("winter.sillbook"))
                 .close();
         return terminal;
     }

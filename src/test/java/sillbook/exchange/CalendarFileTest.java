@@ -23,6 +23,7 @@ import net.fortuna.ical4j.model.parameter.Value;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sillbook.app.demo.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.season.Job;

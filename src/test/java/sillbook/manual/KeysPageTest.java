@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import sillbook.exchange.Demo;
+import sillbook.app.demo.Demo;
 import sillbook.exchange.logger.LoggerFile;
 import sillbook.exchange.logger.Source;
 import sillbook.handbook.Handbook;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import sillbook.app.Folders;
-import sillbook.exchange.Demo;
+import sillbook.app.demo.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.ui.draw.Alphabet;
 import sillbook.ui.screen.Copy;

@@ -24,9 +24,9 @@ import sillbook.app.Bookshelf;
 import sillbook.app.DayReckoning;
 import sillbook.app.Folders;
 import sillbook.app.Forecast;
+import sillbook.app.demo.Demo;
 import sillbook.cli.Commands;
 import sillbook.cli.World;
-import sillbook.exchange.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.store.sqlite.SqliteStorage;
 
@@ -72,8 +72,8 @@ final class Shell {
     void layDemo() {
         now = Demo.MOMENT;
         Folders folders = Folders.of(Map.of(), "Linux", home);
-        shelf(folders, Clock.fixed(now, ZONE))
-                .begin(folders.journal(), TheDemo.TOLD.journal(), TheDemo.TOLD.kept())
+        TheDemo.TOLD
+                .begin(shelf(folders, Clock.fixed(now, ZONE)), folders.journal())
                 .close();
     }
 

@@ -62,6 +62,13 @@ class ColdAheadTest {
     }
 
     @Test
+    void enoughForTheEarliestThoughByTheCalendarMostIsStillToCome() {
+        Winter house = tulip(cellar().cold("1 oct", "5 oct").logged("1 oct", "31 dec", 5));
+        assertThat(on(house, "20 mar").ahead().get(0).window().earliest()).isEqualTo(house.day("24 dec"));
+        assertThat(on(house, "20 mar").ahead()).extracting(Ahead::stage).startsWith(Stage.COOL_ROOM, Stage.WARM_ROOM);
+    }
+
+    @Test
     void coldNearFreezingHoldsBackToo() {
         Winter house = tulip(cellar().logged("1 oct", "31 dec", -1));
         assertThat(on(house, "1 jan").concerns()).extracting(Concern::code).contains("held-back");

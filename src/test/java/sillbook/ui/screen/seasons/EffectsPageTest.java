@@ -7,7 +7,7 @@ import static sillbook.season.Winter.winter;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import sillbook.exchange.Demo;
+import sillbook.app.demo.Demo;
 import sillbook.model.Journal;
 import sillbook.model.Place.Sort;
 import sillbook.model.Settings;

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sillbook.exchange.Demo;
+import sillbook.app.demo.Demo;
 import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.season.Why;

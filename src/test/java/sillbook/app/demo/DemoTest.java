@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.exchange;
+package sillbook.app.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,11 +13,17 @@ import sillbook.handbook.Handbook;
 import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.reckon.dates.DaySpan;
+import sillbook.season.Concern;
 import sillbook.season.Job;
 import sillbook.season.Outlook;
+import sillbook.season.PlaceClimate;
+import sillbook.season.PotNow;
 import sillbook.season.Today;
+import sillbook.season.Verdict;
 
 /** That the demo's lines all hold, always come to the same journal, and show on its day what they were written to show. */
 class DemoTest {
@@ -104,9 +110,57 @@ class DemoTest {
                 .containsExactly("cellar, 20", "garage fridge, 6");
         assertThat(today.dailyCare().orElseThrow().pots()).hasSize(8);
         assertThat(today.dailyCare().orElseThrow().ofPots()).isEqualTo(10);
-        assertThat(labels(today.soon())).startsWith("M1", "S1", "H5").contains("H2", "T1", "D2", "A2", "C2", "T3");
+        assertThat(labels(today.soon())).startsWith("M1", "S1", "H5").contains("H2", "T1", "A2", "C2", "T3");
         assertThat(today.inBloom()).hasSize(2);
         assertThat(today.done()).isNotEmpty();
+    }
+
+    @Test
+    void aPotIsHeldBackBecauseItsPlaceRanWarm() {
+        PotNow held = now("D2");
+
+        assertThat(held.concerns()).hasAtLeastOneElementOfType(Concern.HeldBack.class);
+        assertThat(held.life().cold().daysColdEnough())
+                .isLessThan(held.life().cold().daysIn());
+        assertThat(held.readiness().orElseThrow().verdict()).isEqualTo(Verdict.WEEKS_SHORT);
+    }
+
+    @Test
+    void aPotStoodInTheFrostThatItsThermometerSaw() {
+        assertThat(now("M1").concerns()).hasAtLeastOneElementOfType(Concern.Frozen.class);
+        assertThat(now("H5").concerns()).doesNotHaveAnyElementsOfTypes(Concern.Frozen.class);
+    }
+
+    private PotNow now(String label) {
+        return outlook.pot(JOURNAL.pot(FOURTH, label).orElseThrow().id());
+    }
+
+    @Test
+    void aThermometerWasFlatForTwelveDays() {
+        assertThat(climate("cellar").season().orElseThrow().gaps())
+                .containsExactly(DaySpan.ofInclusive(LocalDate.of(2026, 11, 25), LocalDate.of(2026, 12, 5)));
+    }
+
+    @Test
+    void aPlaceIsKnownByItsWeeklyLowestAndHighestAlone() {
+        Place fridge = place("garage fridge");
+
+        assertThat(JOURNAL.daysRead().at(fridge.id())).isEmpty();
+        assertThat(JOURNAL.spanReadings().all())
+                .filteredOn(span -> span.place().equals(fridge.id()))
+                .hasSize(16);
+        assertThat(climate("garage fridge").week()).isPresent();
+    }
+
+    private PlaceClimate climate(String name) {
+        return PlaceClimate.of(JOURNAL, place(name).id(), DAY);
+    }
+
+    private static Place place(String name) {
+        return JOURNAL.places().all().stream()
+                .filter(place -> place.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<String> labels(List<Job.OfPots> jobs) {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.exchange;
+package sillbook.app.demo;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;

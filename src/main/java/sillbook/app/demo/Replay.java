@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.exchange;
+package sillbook.app.demo;
 
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import sillbook.app.demo.DatedLines.Dated;
 import sillbook.change.Decision;
 import sillbook.change.Hand;
 import sillbook.change.Refusal;
 import sillbook.change.Step;
-import sillbook.exchange.DatedLines.Dated;
 import sillbook.handbook.Handbook;
 import sillbook.model.Edit;
 import sillbook.model.Id;
@@ -24,7 +24,7 @@ import sillbook.words.line.Bench;
 import sillbook.words.line.QuickLine;
 
 /**
- * Writes lines of past days into a journal, each as if it had been written on its own day: the first of a day at twenty
+ * Writes lines of past days, and thermometers' files, into a journal, each as if it had been written on its own day: the first of a day at twenty
  * to nine, every other a minute later.
  */
 final class Replay {
@@ -32,6 +32,7 @@ final class Replay {
 
     private final Ids ids;
     private final List<KeptWindow> kept = new ArrayList<>();
+    private final Downloads downloads = new Downloads();
     private Journal journal;
     private LocalDate day = LocalDate.MIN;
     private int ofThisDay;
@@ -50,6 +51,11 @@ final class Replay {
         return List.copyOf(kept);
     }
 
+    /** The thermometers' files that were taken in on these days. */
+    List<Download> downloads() {
+        return downloads.all();
+    }
+
     /**
      * Writes all lines of a file.
      *
@@ -62,6 +68,14 @@ final class Replay {
     private void write(Dated line, String file) {
         ofThisDay = line.day().equals(day) ? ofThisDay + 1 : 0;
         day = line.day();
+        if (Downloads.isOne(line.text())) {
+            journal = downloads.takenIn(line.text(), journal);
+        } else {
+            hear(line, file);
+        }
+    }
+
+    private void hear(Dated line, String file) {
         Decision decision = QuickLine.heard(line.text(), bench())
                 .fold(change -> change.on(journal, hand()), not -> new Refusal(not.sentence()));
         Step step = decision.fold(kept -> kept, refusal -> {

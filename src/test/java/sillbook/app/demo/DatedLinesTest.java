@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.exchange;
+package sillbook.app.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
-import sillbook.exchange.DatedLines.Dated;
+import sillbook.app.demo.DatedLines.Dated;
 
 class DatedLinesTest {
     @Test
