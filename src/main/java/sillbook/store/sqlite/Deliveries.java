@@ -10,6 +10,7 @@ import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.ReadingSource;
 import sillbook.store.Comparison;
+import sillbook.store.DaySums;
 import sillbook.store.Delivery;
 import sillbook.store.Progress;
 
@@ -21,6 +22,15 @@ final class Deliveries {
     private static final String EXTENT = "UPDATE taken_in SET source = ?, first_at = ?, last_at = ? WHERE number = ?";
     private static final String NUMBER = "SELECT number FROM taken_in WHERE step = ?";
     private static final String PLACE_NAME = "SELECT name FROM place WHERE id = ?";
+
+    /** Where nothing is kept nothing is summed up. */
+    private static final DaySums.Tally NONE = new DaySums.Tally() {
+        @Override
+        public void read(long at, int milli) {}
+
+        @Override
+        public void end() {}
+    };
 
     private final Database database;
     private final StepLog steps;
@@ -43,7 +53,7 @@ final class Deliveries {
         FutureTask<Packed> packing = originals.packing(delivery.original());
         OnTheWay onTheWay = new OnTheWay(delivery.place(), days);
         Intake intake = begin(delivery.place(), false);
-        intake.takeIn(delivery.feed(), Optional.of(onTheWay), progress);
+        intake.takeIn(delivery.feed(), onTheWay, progress);
         Packed packed = originals.await(packing);
         Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), packed.hash());
         if (intake.counting().readings() == 0 || isTakenIn(id)) {
@@ -74,7 +84,7 @@ final class Deliveries {
     Comparison compare(Delivery delivery, Progress progress) {
         Packed packed = originals.await(originals.packing(delivery.original()));
         Intake intake = begin(delivery.place(), isTakenIn(ReadingSource.idOf(delivery.place(), packed.hash())));
-        intake.takeIn(delivery.feed(), Optional.empty(), progress);
+        intake.takeIn(delivery.feed(), NONE, progress);
         return intake.soFar();
     }
 

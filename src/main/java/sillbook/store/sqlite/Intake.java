@@ -82,7 +82,7 @@ final class Intake {
      *
      * @param sums is told the readings that are not suspicious as long as they come in order
      */
-    void takeIn(Feed feed, Optional<DaySums.Tally> sums, Progress progress) {
+    void takeIn(Feed feed, DaySums.Tally sums, Progress progress) {
         database.each(EXTENT, this::extent, Long.MAX_VALUE, Long.MIN_VALUE, place);
         database.fill(INSERT, new long[] {place, source}, INSERTED, batch -> {
             long before = Long.MIN_VALUE;
@@ -93,7 +93,9 @@ final class Intake {
                 if (inOrder) {
                     counting.fresh();
                     put(feed, batch);
-                    sums.filter(tally -> !feed.isSuspicious()).ifPresent(tally -> tally.read(at, feed.milli()));
+                    if (!feed.isSuspicious()) {
+                        sums.read(at, feed.milli());
+                    }
                 } else {
                     compare(feed, batch);
                 }
