@@ -2,6 +2,7 @@
 package sillbook;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -62,7 +63,14 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
                     file -> new Message.LoggerLookedAt(looked(asked, named, file, book)), Message.Failed::new);
         } catch (InvalidPathException wrong) {
             return new Message.Failed("'" + asked.file() + "' cannot be the name of a file. Name another.");
+        } catch (UncheckedIOException gone) {
+            return new Message.Failed(unreadable(asked.file()));
         }
+    }
+
+    /** As of a stick that was pulled out while it was read. */
+    private static String unreadable(String file) {
+        return file + ": It could be read no longer, and nothing of it is kept.";
     }
 
     private static Looked looked(Effect.LookAtLogger asked, Named named, LoggerFile file, Book book) {
@@ -78,8 +86,12 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
 
     @Override
     public Result takeIn(Effect.TakeInLogger asked, Book book, BooleanSupplier isStopped, Consumer<Message> soFar) {
-        Named named = named(asked.file(), asked.told(), book);
-        return named.fold(file -> takeIn(asked, named, file, book, isStopped, soFar), Result.Failed::new);
+        try {
+            Named named = named(asked.file(), asked.told(), book);
+            return named.fold(file -> takeIn(asked, named, file, book, isStopped, soFar), Result.Failed::new);
+        } catch (UncheckedIOException gone) {
+            return new Result.Failed(unreadable(asked.file()));
+        }
     }
 
     private static Result takeIn(
