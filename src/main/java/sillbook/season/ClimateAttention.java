@@ -11,7 +11,6 @@ import sillbook.model.Journal;
 import sillbook.model.LastRead;
 import sillbook.model.Place;
 import sillbook.model.Stage;
-import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Today.Attention;
 
 /** What the thermometers of a place say that wants attention. Of a place that was never read they say nothing. */
@@ -40,19 +39,21 @@ record ClimateAttention(Journal journal, Standings standings, LocalDate today) {
         return found;
     }
 
+    /** What the pots there stood through: one that came afterwards, or was looked at since, does not count. */
     private Optional<Attention> frost(Place place) {
-        List<PotLife> there = standings.at(place.id()).stream()
+        List<Frost> stoodThrough = standings.at(place.id()).stream()
                 .filter(life -> life.stage().isBefore(Stage.IN_BLOOM))
+                .flatMap(life -> Frost.of(journal, life, place.id(), today).stream())
                 .toList();
-        return there.isEmpty()
-                ? Optional.empty()
-                : Frost.at(journal, place.id(), DaySpan.ofInclusive(LocalDate.MIN, today), today)
-                        .filter(frost -> there.stream()
-                                .anyMatch(life -> Frost.of(journal, life, today)
-                                        .filter(frost::isTheSame)
-                                        .isPresent()))
-                        .map(frost -> new Attention.FrostThere(
-                                place.id(), there.size(), frost.lowest(), frost.on(), frost.lookOn()));
+        return Frost.gravest(stoodThrough)
+                .map(frost -> new Attention.FrostThere(
+                        place.id(), count(stoodThrough, frost), frost.lowest(), frost.on(), frost.lookOn()));
+    }
+
+    private static int count(List<Frost> stoodThrough, Frost frost) {
+        return (int) stoodThrough.stream()
+                .filter(each -> each.isHard() == frost.isHard())
+                .count();
     }
 
     /** As it is now: what was read more than a week ago says nothing of that. */

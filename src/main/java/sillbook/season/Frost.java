@@ -2,8 +2,8 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.DayRead;
@@ -32,10 +32,15 @@ record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
     private static final int ACTED_ON_DAYS = 2 * LOOK_AFTER_DAYS;
 
     /** The frost at a place within some days: a hard one, else the last slight one. */
-    static Optional<Frost> at(Journal journal, Id<Place> place, DaySpan within, LocalDate today) {
-        List<Frost> days = days(journal, place, within, today).toList();
-        return last(days.stream().filter(Frost::isHard))
-                .or(() -> last(days.stream().filter(day -> day.on.isAfter(today.minusDays(NOTED_DAYS)))));
+    private static Optional<Frost> at(Journal journal, Id<Place> place, DaySpan within, LocalDate today) {
+        return gravest(days(journal, place, within, today)
+                .filter(day -> day.isHard() || day.on.isAfter(today.minusDays(NOTED_DAYS)))
+                .toList());
+    }
+
+    /** All that was hard taken together, else all that was slight. */
+    static Optional<Frost> gravest(Collection<Frost> some) {
+        return joined(some.stream().filter(Frost::isHard)).or(() -> joined(some.stream()));
     }
 
     private static Stream<Frost> days(Journal journal, Id<Place> place, DaySpan within, LocalDate today) {
@@ -55,18 +60,13 @@ record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
         return new Temperature(day.lowest(), "");
     }
 
-    private static Optional<Frost> last(Stream<Frost> days) {
+    private static Optional<Frost> joined(Stream<Frost> days) {
         return days.reduce((one, other) -> new Frost(
                 one.place,
                 one.on.isAfter(other.on) ? one.on : other.on,
                 Stream.of(one.lowest, other.lowest)
                         .min(Comparator.comparing(Temperature::milli))
                         .orElseThrow()));
-    }
-
-    /** Whether it is this one that a pot stood through, or a part of it. */
-    boolean isTheSame(Frost other) {
-        return place.equals(other.place) && isHard() == other.isHard();
     }
 
     boolean isHard() {
@@ -80,11 +80,22 @@ record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
 
     /** What a pot stood through and nobody has looked after since: before it flowers. */
     static Optional<Frost> of(Journal journal, PotLife life, LocalDate today) {
+        return each(journal, life, today)
+                .max(Comparator.comparing(Frost::isHard).thenComparing(Frost::on));
+    }
+
+    /** The same of its days at one place only. */
+    static Optional<Frost> of(Journal journal, PotLife life, Id<Place> place, LocalDate today) {
+        return gravest(each(journal, life, today)
+                .filter(frost -> frost.place.equals(place))
+                .toList());
+    }
+
+    private static Stream<Frost> each(Journal journal, PotLife life, LocalDate today) {
         return life.phases().stream()
                 .flatMap(phase ->
                         phase.place().stream().flatMap(place -> at(journal, place, phase.days(), today).stream()))
-                .filter(frost -> !isLookedAfter(frost, life))
-                .max(Comparator.comparing(Frost::isHard).thenComparing(Frost::on));
+                .filter(frost -> !isLookedAfter(frost, life));
     }
 
     private static boolean isLookedAfter(Frost frost, PotLife life) {

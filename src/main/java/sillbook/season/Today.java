@@ -236,6 +236,7 @@ public record Today(
         /**
          * There was frost where pots stand.
          *
+         * @param pots those that stood there when it froze, and stand there still
          * @param lookOn the day to look whether they have gone soft; empty where it was slight
          */
         record FrostThere(Id<Place> place, int pots, Temperature lowest, LocalDate on, Optional<LocalDate> lookOn)

@@ -132,6 +132,47 @@ class ClimateAttentionTest {
     }
 
     @Test
+    void onlyPotsThatStoodThereWhenItFrozeAreCounted() {
+        Winter house = tulip(cellar().logged("1 jan", "31 jan", 4).logged("9 jan", "9 jan", -4, 1))
+                .pot("T2", "Inkwell", "tulip")
+                .potted("1 oct", "cellar")
+                .pot("T3", "Inkwell", "tulip")
+                .potted("10 jan", "cellar");
+        assertThat(frosts(house, "12 jan"))
+                .singleElement()
+                .extracting(Attention.FrostThere::pots)
+                .isEqualTo(2);
+    }
+
+    @Test
+    void ofAHardFrostBeforeAPotCameAndASlightOneSinceItIsToldOfTheSlightOne() {
+        Winter house = cellar().logged("1 jan", "31 jan", 4)
+                .logged("5 jan", "5 jan", -4, 1)
+                .logged("10 jan", "10 jan", -1, 3)
+                .pot("T1", "Marrow Lane", "tulip")
+                .potted("7 jan", "cellar");
+        assertThat(frosts(house, "12 jan"))
+                .containsExactly(new Attention.FrostThere(
+                        house.placeId("cellar"), 1, Temperature.ofCelsius(-1), house.day("10 jan"), Optional.empty()));
+        house.pot("T2", "Inkwell", "tulip").potted("1 oct", "cellar");
+        assertThat(frosts(house, "12 jan"))
+                .as("the hard one, and whom it met")
+                .containsExactly(new Attention.FrostThere(
+                        house.placeId("cellar"),
+                        1,
+                        Temperature.ofCelsius(-4),
+                        house.day("5 jan"),
+                        Optional.of(house.day("19 jan"))));
+    }
+
+    private static List<Attention.FrostThere> frosts(Winter house, String day) {
+        return on(house, day).stream()
+                .filter(Attention.FrostThere.class::isInstance)
+                .map(Attention.FrostThere.class::cast)
+                .toList();
+    }
+
+    @Test
     void frostIsReadFromALowestToo() {
         Winter house = tulip(cellar().read("5 jan", "10 jan", -3, 4));
         assertThat(codes(house, "12 jan")).containsExactly("frozen");

@@ -18,6 +18,7 @@ class ColdSaidTest {
                 "14 | 0 | 0 | 7 | 14 | 0 | 2 weeks read; nothing counts (?), 0 to 1",
             })
     void weeksToATenth(int in, double least, double likely, double most, double read, double gaps, String said) {
-        assertThat(ColdSaid.say(new ColdCount(in, least, likely, most, read, gaps))).isEqualTo(said);
+        assertThat(ColdSaid.say(new ColdCount(in, least, likely, most, read, gaps)))
+                .isEqualTo(said);
     }
 }
