@@ -24,6 +24,7 @@ import sillbook.words.Temperatures;
 /** What was read at places as plain lines. */
 record ReadingsText(Settings settings) {
     private static final String INDENT = "  ";
+    private static final double MILLI = 1000;
 
     /** The place and where it is from, then indented what was read. */
     Stream<String> lines(ReadStretch read) {
@@ -94,7 +95,8 @@ record ReadingsText(Settings settings) {
     }
 
     private String celsius(int milli) {
-        return Temperatures.say(new Temperature(milli, ""), settings.temperatures());
+        return Temperatures.number(milli / MILLI, settings.temperatures()) + " "
+                + Temperatures.unit(settings.temperatures());
     }
 
     private ZonedDateTime at(Instant instant) {

@@ -29,6 +29,9 @@ final class ClimateReading {
     static final int WEEK = 7;
     static final double HOURS = 24;
 
+    /** Hours of a day that have to be known for its mean to be that of the day (judgement). */
+    private static final double MOST_OF_A_DAY = 20;
+
     /** A line is laid through no fewer days, and a place that changes less is steady; in degrees C a day (judgement). */
     private static final int FEWEST_FOR_DRIFT = 4;
 
@@ -99,10 +102,19 @@ final class ClimateReading {
     /** On which side of the band a day lay: by its mean, else by the whole of its span. Empty inside, and where nothing is known. */
     private Optional<Side> side(LocalDate day) {
         return days.sum(day)
-                .map(DayRead::mean)
-                .map(mean -> new Band(new Temperature(mean, ""), new Temperature(mean, "")))
+                .map(ClimateReading::judged)
                 .or(() -> days.span(day).map(ReadDays.Spanned::between))
                 .flatMap(all -> side(all.low().milli(), all.high().milli()));
+    }
+
+    /** Of a day that is known for the most part its mean; a night alone says nothing of the day. */
+    private static Band judged(DayRead day) {
+        Temperature mean = new Temperature(day.mean(), "");
+        return isMostlyKnown(day) ? new Band(mean, mean) : ReadDays.between(day);
+    }
+
+    private static boolean isMostlyKnown(DayRead day) {
+        return day.known() >= MOST_OF_A_DAY;
     }
 
     /** All of it lies outside. */
@@ -148,8 +160,9 @@ final class ClimateReading {
 
     /** By the straight line that lies nearest to the means of the last week known. */
     private Optional<Drift> drift(LocalDate last) {
-        List<DayRead> week = List.copyOf(
-                days.sums(DaySpan.ofInclusive(last.minusDays(WEEK - 1L), last)).values());
+        List<DayRead> week = days.sums(DaySpan.ofInclusive(last.minusDays(WEEK - 1L), last)).values().stream()
+                .filter(ClimateReading::isMostlyKnown)
+                .toList();
         if (week.size() < FEWEST_FOR_DRIFT || band.isEmpty()) {
             return Optional.empty();
         }
@@ -220,13 +233,7 @@ final class ClimateReading {
         LocalDate last = days.last().orElseThrow();
         DaySpan all = DaySpan.ofInclusive(since, last);
         List<LocalDate> each = all.start().datesUntil(all.endExclusive()).toList();
-        return new SoFar(
-                since,
-                count(each, Side.OVER),
-                count(each, Side.UNDER),
-                (int) each.stream().filter(this::wentBelowZero).count(),
-                gaps(each),
-                share(since));
+        return new SoFar(since, count(each, Side.OVER), count(each, Side.UNDER), frosts(all), gaps(each), share(since));
     }
 
     private int count(List<LocalDate> each, Side side) {
@@ -241,8 +248,13 @@ final class ClimateReading {
         return (known(since) + hours(after)) / (known(since) + HOURS * after.days());
     }
 
-    private boolean wentBelowZero(LocalDate day) {
-        return days.between(day).filter(all -> all.low().milli() < 0).isPresent();
+    /** Days that went below 0 C; of a span that did at least one did, and no more is known. */
+    private int frosts(DaySpan all) {
+        return (int) Stream.concat(
+                        days.sums(all).values().stream().map(ReadDays::between),
+                        days.spansIn(all).map(ReadDays.Spanned::between))
+                .filter(between -> between.low().milli() < 0)
+                .count();
     }
 
     private List<DaySpan> gaps(List<LocalDate> each) {

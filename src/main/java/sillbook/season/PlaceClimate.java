@@ -62,7 +62,7 @@ public record PlaceClimate(
      *
      * @param daysOver days whose mean, or whose whole span, lay above the band
      * @param daysUnder days whose mean, or whose whole span, lay under the band
-     * @param daysUnderZero days on which it went below 0 C
+     * @param daysUnderZero days on which it went below 0 C; at least, where only lowest and highest of some are known
      * @param gaps days of which nothing is known, between days of which something is
      * @param share of all hours since then, those that are known; 0 to 1
      */

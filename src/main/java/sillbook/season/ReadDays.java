@@ -104,6 +104,14 @@ final class ReadDays {
         return spans.values().stream().filter(span -> days.contains(span.days().endExclusive()));
     }
 
+    /** The spans with a day among some days of whose readings there is no sum. */
+    Stream<Spanned> spansIn(DaySpan days) {
+        return spans.values().stream()
+                .filter(span -> span.days().intersection(days).stream()
+                        .flatMap(common -> common.start().datesUntil(common.endExclusive()))
+                        .anyMatch(day -> !sums.containsKey(day)));
+    }
+
     /** From the first to the last of some days of which anything is known; empty where nothing is. */
     Optional<DaySpan> known(DaySpan days) {
         return isEmpty()

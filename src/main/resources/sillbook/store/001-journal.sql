@@ -389,7 +389,7 @@ CREATE TABLE past_windows (
 CREATE TABLE reading (
     place       INTEGER NOT NULL, -- number in reading_place
     at          INTEGER NOT NULL, -- seconds since 1970-01-01T00:00Z
-    temperature INTEGER NOT NULL CHECK (temperature >= -273150), -- as it was read, 0.001 C
+    temperature INTEGER NOT NULL CHECK (temperature >= -273150 OR flags <> 0), -- as it was read, 0.001 C; what is suspicious may be any number
     source      INTEGER NOT NULL, -- number in taken_in
     line        INTEGER NOT NULL, -- its line there, counted from 1
     flags       INTEGER NOT NULL, -- sum of 1: suspicious, left out of sums

@@ -28,6 +28,7 @@ class ReadingsCommandTest {
                 time,temperature C
                 2026-11-02 00:00:00,5.0
                 2026-11-02 06:00:00,85.0
+                2026-11-02 08:00:00,-999
                 2026-11-02 10:00:00,-1.0
                 2026-11-03 12:00:00,14.0
                 2026-11-03 18:00:00,14.0
@@ -53,9 +54,10 @@ class ReadingsCommandTest {
 
         assertThat(said("--place", "porch")).isEqualTo("""
                 porch:
-                  from porch-box.csv: 5 readings, 2 to 3 Nov, 1 suspicious
+                  from porch-box.csv: 6 readings, 2 to 3 Nov, 2 suspicious
                   Mon  2 Nov 2026 00:00       5 C
                   Mon  2 Nov 2026 06:00      85 C, suspicious
+                  Mon  2 Nov 2026 08:00    -999 C, suspicious
                   Mon  2 Nov 2026 10:00      -1 C
                   nothing known for 26 hours
                   Tue  3 Nov 2026 12:00      14 C
@@ -101,11 +103,11 @@ class ReadingsCommandTest {
                 .get("places")
                 .get(0);
 
-        assertThat(place.get("sources").get(0).get("readings").asInt()).isEqualTo(5);
-        assertThat(place.get("readings")).hasSize(6);
+        assertThat(place.get("sources").get(0).get("readings").asInt()).isEqualTo(6);
+        assertThat(place.get("readings")).hasSize(7);
         assertThat(place.get("readings").get(1).get("suspicious").asBoolean()).isTrue();
         assertThat(place.get("readings").get(1).get("line").asInt()).isEqualTo(3);
-        assertThat(place.get("readings").get(5).get("source").isNull()).isTrue();
+        assertThat(place.get("readings").get(6).get("source").isNull()).isTrue();
         assertThat(place.get("gaps")).hasSize(2);
         JsonNode days = new ObjectMapper()
                 .readTree(said("--json", "--days"))

@@ -117,6 +117,14 @@ class PlaceClimateTest {
     }
 
     @Test
+    void theHoursOfANightSayNothingOfTheDay() {
+        Winter house = cellar().logged("1 jan", "7 jan", 1.9, 3).loggedHours("8 jan", 6, 1.9);
+        assertThat(on(house, "8 jan").drift()).isEmpty();
+        Winter partly = cellar().loggedHours("8 jan", 6, 1.5);
+        assertThat(on(partly, "8 jan").strayed().map(Strayed::side)).contains(Side.UNDER);
+    }
+
+    @Test
     void theSeasonCountsWarmDaysFrostDaysAndGaps() {
         Winter house = cellar().logged("1 nov", "10 nov", 10)
                 .logged("14 nov", "20 nov", -1, 6)
@@ -126,7 +134,7 @@ class PlaceClimateTest {
         SoFar season = on(house, "1 dec").season().orElseThrow();
         assertThat(season.since()).isEqualTo(house.day("1 nov"));
         assertThat(season.daysOver()).isEqualTo(10);
-        assertThat(season.daysUnderZero()).isEqualTo(7 + 2);
+        assertThat(season.daysUnderZero()).isEqualTo(7 + 1);
         assertThat(season.daysUnder()).isEqualTo(1);
         assertThat(season.gaps())
                 .containsExactly(

@@ -357,7 +357,7 @@ public abstract class ReadingsContract {
     void suspiciousReadingsAreKeptAndLeftOut() {
         List<Logged> readings = new ArrayList<>(hourly(0, 25, 5));
         readings.set(12, doubtful(12, 85));
-        readings.set(24, doubtful(24, -127));
+        readings.set(24, doubtful(24, -999));
 
         take(CELLAR, "cellar.csv", readings);
 

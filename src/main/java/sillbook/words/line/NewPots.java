@@ -62,13 +62,10 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
 
     /** The first label, or the letters of the next free ones. */
     String firstLabel() {
-        if (label.isEmpty()) {
-            return plantings.stream()
-                    .findFirst()
-                    .map(first -> bench.kinds().letter(first.variety().thing().kind()))
-                    .orElse("");
-        }
-        return PotLabels.tidy(label);
+        Optional<String> ofKind = plantings.stream()
+                .findFirst()
+                .map(first -> bench.kinds().letter(first.variety().thing().kind()));
+        return label.isEmpty() ? ofKind.orElse("") : PotLabels.tidy(label);
     }
 
     private List<String> labels() {

@@ -153,10 +153,8 @@ record Found(Set<Mark> marks, String shoot, String roots, Optional<String> troub
     private List<String> said(Function<Mark, String> words, String beforeShoot, LengthUnit unit) {
         List<String> said = new ArrayList<>();
         for (Mark mark : marks) {
-            said.add(
-                    mark == Mark.ROOTS && !roots.isEmpty()
-                            ? words.apply(mark) + " " + said(roots, unit)
-                            : words.apply(mark));
+            String length = mark == Mark.ROOTS && !roots.isEmpty() ? " " + said(roots, unit) : "";
+            said.add(words.apply(mark) + length);
         }
         if (!shoot.isEmpty()) {
             said.add(beforeShoot + said(shoot, unit));
