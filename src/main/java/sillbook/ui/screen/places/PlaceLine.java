@@ -11,6 +11,7 @@ import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceNow;
 import sillbook.text.Columns;
+import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Right;
@@ -120,12 +121,15 @@ record PlaceLine(State state, PlaceNow now) implements Widget {
                 .orElse(Style.INK);
     }
 
-    /** {@code 7.9- 9.9}; {@code -0.5 to 4.1} where a minus sign would be taken for the dash. */
+    /** {@code 7.9- 9.9}; {@code -0.5 to 4.1} where a minus sign would be taken for the dash, or {@code -2 to 11} where that is too long. */
     private void week(Band week, Right columns) {
         String low = Temperatures.tenths(week.low(), unit());
         String high = Temperatures.tenths(week.high(), unit());
         if (low.startsWith("-") || high.startsWith("-")) {
-            columns.put(WEEK_END, low + " to " + high, Style.INK);
+            String tenths = low + " to " + high;
+            String degrees =
+                    whole(week.low().celsius()) + " to " + whole(week.high().celsius());
+            columns.put(WEEK_END, Width.of(tenths) < WEEK_END - LATEST_END ? tenths : degrees, Style.INK);
         } else {
             columns.put(WEEK_DASH, low, Style.INK);
             columns.put(WEEK_DASH + 1, "-", Style.INK);

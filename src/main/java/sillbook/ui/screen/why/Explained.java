@@ -42,10 +42,18 @@ final class Explained {
         text("From", explained.from(), lines);
         for (int i = 0; i < explained.sum().size(); i++) {
             Explanation.Line sum = explained.sum().get(i);
-            lines.add(new Line(i == 0 ? "Sum" : "", sum.what(), sum.how(), sum.comes(), Style.INK));
+            sum(i == 0 ? "Sum" : "", sum, lines);
         }
         lines.add(new Line("", "", "", explained.total(), Style.BOLD));
         return lines;
+    }
+
+    /** What does not fit before its figure goes on below. */
+    private static void sum(String label, Explanation.Line sum, List<Line> lines) {
+        int begin = Math.max(TEXT + Width.of(sum.what()) + 2, HOW);
+        List<String> how = Columns.wrap(sum.how(), Math.max(1, END - Width.of(sum.comes()) - 1 - begin));
+        lines.add(new Line(label, sum.what(), how.isEmpty() ? "" : how.get(0), sum.comes(), Style.INK));
+        how.stream().skip(1).forEach(more -> lines.add(new Line("", "", more, "", Style.INK)));
     }
 
     private static void text(String label, List<String> sentences, List<Line> lines) {
