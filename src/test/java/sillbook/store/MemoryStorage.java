@@ -322,7 +322,11 @@ public final class MemoryStorage implements Storage {
         List<DayRead> days = new ArrayList<>();
         List<LastRead> last = new ArrayList<>();
         for (Place place : journal.places().all()) {
-            days.addAll(journal.daysRead().at(place.id()).tailMap(since).values());
+            boolean isAir = journal.trenches().all().stream()
+                    .anyMatch(trench ->
+                            trench.outdoors().filter(place.id()::equals).isPresent());
+            LocalDate from = isAir ? LocalDate.MIN : since;
+            days.addAll(journal.daysRead().at(place.id()).tailMap(from).values());
             journal.daysRead().lastAt(place.id()).ifPresent(last::add);
         }
         return DaysRead.of(days, last);

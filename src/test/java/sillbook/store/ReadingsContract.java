@@ -36,6 +36,7 @@ import sillbook.model.Entity;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.LastRead;
+import sillbook.model.Length;
 import sillbook.model.Logged;
 import sillbook.model.Place;
 import sillbook.model.ReadingSource;
@@ -43,6 +44,7 @@ import sillbook.model.Settings;
 import sillbook.model.SpotReading;
 import sillbook.model.Temperature;
 import sillbook.model.Thermometer;
+import sillbook.model.Trench;
 import sillbook.reckon.Weather;
 import sillbook.reckon.cold.ColdHad;
 import sillbook.reckon.cold.ColdWeight;
@@ -162,6 +164,25 @@ public abstract class ReadingsContract {
                         .daysRead()
                         .lastAt(CELLAR.id()))
                 .isPresent();
+    }
+
+    @Test
+    void theFirstScreenHasAllDaysOfTheAirOverATrench() {
+        take(PORCH, "porch.csv", hourly(0, 49, 5));
+        put(new Trench(
+                new Id<>(7, 7),
+                CELLAR.id(),
+                Length.ofCentimetres(20),
+                Trench.Soil.GARDEN_SOIL,
+                Optional.empty(),
+                new Trench.Read(PORCH.id()),
+                Optional.empty()));
+
+        assertThat(store.readCurrent(NOW.plus(Duration.ofDays(900)))
+                        .journal()
+                        .daysRead()
+                        .at(PORCH.id()))
+                .isNotEmpty();
     }
 
     @Test
