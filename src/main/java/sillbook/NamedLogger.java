@@ -11,12 +11,16 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import sillbook.app.Book;
+import sillbook.app.Bookshelf;
 import sillbook.app.Result;
 import sillbook.exchange.logger.Beside;
 import sillbook.exchange.logger.LoggerFeed;
 import sillbook.exchange.logger.LoggerFile;
 import sillbook.exchange.logger.Source;
+import sillbook.model.Id;
+import sillbook.model.Journal;
 import sillbook.model.LoggerFormat;
+import sillbook.model.Place;
 import sillbook.store.Comparison;
 import sillbook.store.Progress;
 import sillbook.ui.screen.Effect;
@@ -48,17 +52,22 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
         }
     }
 
-    private Named named(String file, LoggerFormat told, Book book) {
+    private Named named(String file, LoggerFormat told, Id<Place> place, Book book) {
         Path path = NamedFile.path(file, environment);
+        Journal journal = book.journal();
         return new Named(
                 path,
-                LoggerFile.look(Source.of(path), told, book.journal().settings().zone()));
+                LoggerFile.look(
+                        Source.of(path),
+                        told,
+                        journal.loggerProfilesAt(place),
+                        journal.settings().zone()));
     }
 
     @Override
     public Message look(Effect.LookAtLogger asked, Book book) {
         try {
-            Named named = named(asked.file(), asked.told(), book);
+            Named named = named(asked.file(), asked.told(), asked.place(), book);
             return named.fold(
                     file -> new Message.LoggerLookedAt(looked(asked, named, file, book)), Message.Failed::new);
         } catch (InvalidPathException wrong) {
@@ -79,7 +88,8 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
             return open;
         }
         try (LoggerFeed feed = file.feed()) {
-            Comparison found = book.compare(file.delivery(asked.place(), named.name(), feed), Progress.UNWATCHED);
+            Comparison found = book.compare(
+                    file.delivery(asked.place(), named.name(), feed, Bookshelf.randomIds()), Progress.UNWATCHED);
             return open.with(feed.counted(), Beside.of(found));
         }
     }
@@ -87,7 +97,7 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
     @Override
     public Result takeIn(Effect.TakeInLogger asked, Book book, BooleanSupplier isStopped, Consumer<Message> soFar) {
         try {
-            Named named = named(asked.file(), asked.told(), book);
+            Named named = named(asked.file(), asked.told(), asked.place(), book);
             return named.fold(file -> takeIn(asked, named, file, book, isStopped, soFar), Result.Failed::new);
         } catch (UncheckedIOException gone) {
             return new Result.Failed(unreadable(asked.file()));
@@ -103,7 +113,7 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
             Consumer<Message> soFar) {
         Watch watch = new Watch(file.lines(), book::now, isStopped, soFar);
         try (LoggerFeed feed = file.feed()) {
-            Result result = book.takeIn(file.delivery(asked.place(), named.name(), feed), watch);
+            Result result = book.takeIn(file.delivery(asked.place(), named.name(), feed, Bookshelf.randomIds()), watch);
             return watch.wasStopped()
                     ? new Result.Refused("It was left; nothing of " + named.name() + " is kept.")
                     : result;

@@ -8,6 +8,7 @@ import sillbook.model.Container;
 import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Journal;
+import sillbook.model.LoggerProfile;
 import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
@@ -47,6 +48,7 @@ final class EntityNames {
                     ReadingSource.class,
                     (journal, source) ->
                             "readings of " + Said.place(journal, source.place()) + " from " + source.name()),
+            named(LoggerProfile.class, (journal, profile) -> "file format of " + Said.place(journal, profile.place())),
             named(
                     Thermometer.class,
                     (journal, thermometer) -> "thermometer of " + Said.place(journal, thermometer.place())),

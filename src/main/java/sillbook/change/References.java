@@ -46,6 +46,7 @@ final class References {
                 journal.spanReadings(),
                 journal.spotReadings(),
                 journal.readingSources(),
+                journal.loggerProfiles(),
                 journal.thermometers(),
                 journal.wishes(),
                 journal.trenches());

@@ -22,11 +22,15 @@ public record Step(String name, List<Edit> edits) implements Decision {
         edits = List.copyOf(edits);
     }
 
-    /** The step by which the readings of a source are taken in. */
-    public static Step takenIn(ReadingSource source, String place) {
+    /**
+     * The step by which the readings of a source are taken in.
+     *
+     * @param beside what is written down with them
+     */
+    public static Step takenIn(ReadingSource source, String place, List<Edit> beside) {
         return new Step(
                 Said.plural(source.readings(), "reading") + " of " + place + " taken in from " + source.name(),
-                List.of(new Edit.Put(source)));
+                Stream.concat(Stream.of(new Edit.Put(source)), beside.stream()).toList());
     }
 
     /** The same, and one thing more. */

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
 import sillbook.app.Book;
+import sillbook.app.Bookshelf;
 import sillbook.app.Result;
 import sillbook.exchange.LoggerJson;
 import sillbook.exchange.logger.Beside;
@@ -25,6 +26,7 @@ import sillbook.words.logger.UnderstoodWords;
 final class LoggerImport {
     private static final String NOTHING = "Nothing is imported.";
     private static final String ALL_KNOWN = "All that it says is in the book already.";
+    private static final String KEPT_BESIDE = "What you said of it is kept for the next file like it.";
 
     private final Books books;
     private final Printer printer;
@@ -48,7 +50,7 @@ final class LoggerImport {
     int of(String placeName, boolean isTrial) {
         Journal journal = books.rehearsal().readAll();
         Place place = place(journal, placeName);
-        LoggerFile file = look(journal);
+        LoggerFile file = look(journal, place);
         if (!file.understood().questions().isEmpty()) {
             return ask(place, file);
         }
@@ -63,8 +65,12 @@ final class LoggerImport {
         });
     }
 
-    private LoggerFile look(Journal journal) {
-        return LoggerFile.look(in.source(), options.format(), journal.settings().zone())
+    private LoggerFile look(Journal journal, Place place) {
+        return LoggerFile.look(
+                        in.source(),
+                        options.format(),
+                        journal.loggerProfilesAt(place.id()),
+                        journal.settings().zone())
                 .fold(file -> file, why -> {
                     throw new CouldNot(in.name() + ": " + why.sentence() + " " + NOTHING);
                 });
@@ -127,10 +133,14 @@ final class LoggerImport {
         int takeIn(Book book) {
             Quarters quarters = quarters();
             try (LoggerFeed feed = file.feed()) {
-                Result result = book.takeIn(delivery(feed), quarters);
+                Delivery delivery = delivery(feed);
+                Result result = book.takeIn(delivery, quarters);
                 if (result instanceof Result.Done done) {
                     Compared compared = Beside.of(quarters.last().orElseThrow());
                     say(book, feed.counted(), compared, Optional.of(done.step()));
+                    if (!inJson && !delivery.beside().isEmpty()) {
+                        printer.line(KEPT_BESIDE);
+                    }
                     return ExitCode.DONE;
                 }
                 return notTakenIn(result, quarters);
@@ -138,7 +148,7 @@ final class LoggerImport {
         }
 
         private Delivery delivery(LoggerFeed feed) {
-            return file.delivery(place.id(), in.shortName(), feed);
+            return file.delivery(place.id(), in.shortName(), feed, Bookshelf.randomIds());
         }
 
         private Quarters quarters() {

@@ -2,8 +2,11 @@
 package sillbook.exchange;
 
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import sillbook.model.LoggerFormat;
 import sillbook.model.Place;
 import sillbook.words.Provisos;
 import sillbook.words.Temperatures;
@@ -87,7 +90,23 @@ public final class LoggerJson {
                 .text("unit", Temperatures.unit(understood.unit().value()))
                 .flag("unitInLines", understood.rowsNameUnit())
                 .texts("devices", understood.devices())
-                .text("device", understood.device());
+                .text("device", understood.device())
+                .texts("toldBefore", toldBefore(understood.toldBefore()));
+    }
+
+    /** Which of the fields above rest on what was told of an earlier file; and whether any temperature was told to be suspicious. */
+    private static List<String> toldBefore(LoggerFormat told) {
+        Map<String, Boolean> fields = new LinkedHashMap<>();
+        fields.put("separator", told.separator().isPresent());
+        fields.put("decimalSign", told.decimalSign().isPresent());
+        fields.put("dates", told.dates().isPresent());
+        fields.put("zone", told.zone().isPresent());
+        fields.put("column", told.column().isPresent());
+        fields.put("unit", told.unit().isPresent());
+        fields.put("device", told.device().isPresent());
+        fields.put("suspicious", !told.suspicious().isEmpty());
+        fields.values().removeIf(isTold -> !isTold);
+        return List.copyOf(fields.keySet());
     }
 
     private static Fields counts(Counted counted) {

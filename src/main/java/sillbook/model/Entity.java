@@ -24,6 +24,7 @@ public sealed interface Entity<T extends Entity<T>>
                 SpanReading,
                 SpotReading,
                 ReadingSource,
+                LoggerProfile,
                 Thermometer,
                 Outcome,
                 Wish,

@@ -149,6 +149,17 @@ public final class Journal {
         return all(ReadingSource.class);
     }
 
+    public Catalogue<LoggerProfile> loggerProfiles() {
+        return all(LoggerProfile.class);
+    }
+
+    /** What was told of the files of a place's thermometer. */
+    public List<LoggerProfile> loggerProfilesAt(Id<Place> place) {
+        return loggerProfiles().all().stream()
+                .filter(profile -> profile.place().equals(place))
+                .toList();
+    }
+
     public Catalogue<Thermometer> thermometers() {
         return all(Thermometer.class);
     }

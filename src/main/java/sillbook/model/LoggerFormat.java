@@ -76,6 +76,32 @@ public record LoggerFormat(
         }
     }
 
+    /** This, and where this says nothing the other. */
+    public LoggerFormat over(LoggerFormat other) {
+        return new LoggerFormat(
+                separator.or(other::separator),
+                decimalSign.or(other::decimalSign),
+                dates.or(other::dates),
+                unit.or(other::unit),
+                zone.or(other::zone),
+                column.or(other::column),
+                device.or(other::device),
+                suspicious.isEmpty() ? other.suspicious : suspicious);
+    }
+
+    /** What this says of that of which the other says nothing. */
+    public LoggerFormat without(LoggerFormat other) {
+        return new LoggerFormat(
+                separator.filter(said -> other.separator.isEmpty()),
+                decimalSign.filter(said -> other.decimalSign.isEmpty()),
+                dates.filter(said -> other.dates.isEmpty()),
+                unit.filter(said -> other.unit.isEmpty()),
+                zone.filter(said -> other.zone.isEmpty()),
+                column.filter(said -> other.column.isEmpty()),
+                device.filter(said -> other.device.isEmpty()),
+                other.suspicious.isEmpty() ? suspicious : Set.of());
+    }
+
     public LoggerFormat withSeparator(Separator said) {
         return new LoggerFormat(Optional.of(said), decimalSign, dates, unit, zone, column, device, suspicious);
     }

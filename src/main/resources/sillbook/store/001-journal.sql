@@ -318,6 +318,28 @@ CREATE TABLE reading_source (
     last       INTEGER NOT NULL CHECK (last >= first) -- instant of its latest
 ) STRICT;
 
+CREATE TABLE logger_profile (
+    id           TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    place        TEXT    NOT NULL REFERENCES place (id), -- where the thermometer lies
+    heading      TEXT    NOT NULL, -- text: the line of its files that names their columns; empty where none does
+    parted_by    TEXT    NOT NULL CHECK (parted_by IN ('COMMA', 'SEMICOLON', 'TAB')), -- what parts the cells of that line, or of the first reading
+    columns      INTEGER NOT NULL CHECK (columns > 0), -- count of these cells
+    separator    TEXT    CHECK (separator IN ('COMMA', 'SEMICOLON', 'TAB')), -- what parts cells, as told; NULL where nothing was told, here and below
+    decimal_sign TEXT    CHECK (decimal_sign IN ('POINT', 'COMMA')), -- of temperatures
+    dates        TEXT    CHECK (dates IN ('DAY_MONTH_YEAR', 'MONTH_DAY_YEAR', 'YEAR_MONTH_DAY')), -- order of day, month and year
+    unit         TEXT    CHECK (unit IN ('CELSIUS', 'FAHRENHEIT')), -- of temperatures
+    zone         TEXT, -- name of a zone, or its distance from Greenwich: of its clock
+    temperature_column INTEGER CHECK (temperature_column > 0), -- number of the column that is read, counted from 1
+    device       TEXT -- text: whose readings are meant
+) STRICT;
+
+CREATE TABLE logger_profile_suspicious (
+    logger_profile TEXT    NOT NULL REFERENCES logger_profile (id) ON DELETE CASCADE, -- of whose files
+    position       INTEGER NOT NULL CHECK (position >= 0), -- counted from 0
+    temperature    INTEGER NOT NULL, -- can hardly be true there, 0.001 C
+    PRIMARY KEY (logger_profile, position)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE outcome (
     id             TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
     pot            TEXT    NOT NULL REFERENCES pot (id), -- how this pot did

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -128,6 +129,50 @@ class LoggerImportTest {
         assertThat(dryRun("Box;Date;Temp\nA;2026-11-13 07:00;4,5\nB;2026-11-13 07:00;5,5\n")
                         .err())
                 .startsWith("It has readings of 2 devices: A and B. Say whose: --device ");
+    }
+
+    private Printed takenIn(String text, String... options) throws IOException {
+        return terminal.run(Stream.concat(Stream.of("import", file(text), "--place", "cellar"), Stream.of(options))
+                .toArray(String[]::new));
+    }
+
+    @Test
+    void whatWasToldIsKeptWithTheReadingsForTheNextFileLikeIt() throws IOException {
+        String next = "Date,Temp C\n5/11/2026 07:00,4.5\n6/11/2026 07:00,4.0\n";
+
+        assertThat(dryRun(UNCLEAR, "--dates", "dmy").out()).doesNotContain("is kept");
+        assertThat(takenIn(UNCLEAR, "--dates", "dmy").out()).endsWith("""
+                2 readings of cellar taken in from box.csv
+                What you said of it is kept for the next file like it.
+                """);
+        assertThat(dryRun(next).out())
+                .contains("instant: column 1, day.month.year (as told before)\n")
+                .contains("2 new, 5 to 6 Nov\n");
+        assertThat(dryRun(next, "--json").out()).contains("\"toldBefore\": [\"dates\"]");
+        assertThat(dryRun(next, "--dates", "mdy").out())
+                .as("what is said now goes first")
+                .contains("month.day.year (as you said)");
+        assertThat(takenIn(next, "--dates", "dmy").out())
+                .as("told once more it is not kept anew")
+                .endsWith("2 readings of cellar taken in from box.csv\n");
+        terminal.run("undo");
+        terminal.run("undo");
+        assertThat(dryRun(next).code()).as("with the readings it goes").isEqualTo(ExitCode.COULD_NOT);
+    }
+
+    @Test
+    void aFileOfAnotherPlaceOrAnotherHeadingIsAskedForAnew() throws IOException {
+        takenIn(UNCLEAR, "--dates", "dmy");
+        terminal.run("write", "place porch, porch");
+
+        assertThat(dryRun(UNCLEAR.replace("Temp C", "Box, Temp C").replace(",5.", ",1,5."))
+                        .code())
+                .isEqualTo(ExitCode.COULD_NOT);
+        assertThat(terminal.run("import", file(UNCLEAR), "--place", "porch", "--dry-run")
+                        .code())
+                .isEqualTo(ExitCode.COULD_NOT);
+        assertThat(terminal.run("write", "remove file format cellar").out()).contains("file format of cellar removed");
+        assertThat(dryRun(UNCLEAR).code()).isEqualTo(ExitCode.COULD_NOT);
     }
 
     @Test

@@ -112,7 +112,10 @@ class KeysPageTest {
 
     private static Desk logger() {
         Looked looked = LoggerFile.look(
-                        Source.of(Path.of("docs/how-to/lists/cellar-box-later.csv")), LoggerFormat.OPEN, Demo.ZONE)
+                        Source.of(Path.of("docs/how-to/lists/cellar-box-later.csv")),
+                        LoggerFormat.OPEN,
+                        List.of(),
+                        Demo.ZONE)
                 .map(file -> Looked.open("box.csv", "box.csv", 1, LoggerFormat.OPEN, file.understood()))
                 .value()
                 .orElseThrow();

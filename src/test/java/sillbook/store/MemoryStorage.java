@@ -182,7 +182,7 @@ public final class MemoryStorage implements Storage {
                     intake.first(),
                     intake.last());
             Step step = Step.takenIn(
-                    source, before.entries().places().get(delivery.place()).name());
+                    source, before.entries().places().get(delivery.place()).name(), delivery.beside());
             return add(step, now, new State(before.entries().with(step.edits()), intake.after()), List.of());
         }
 

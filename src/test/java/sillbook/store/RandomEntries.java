@@ -23,6 +23,7 @@ import sillbook.model.Band;
 import sillbook.model.Cause;
 import sillbook.model.Choice;
 import sillbook.model.Container;
+import sillbook.model.DateOrder;
 import sillbook.model.Day;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
@@ -37,6 +38,8 @@ import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.Kind;
 import sillbook.model.Length;
+import sillbook.model.LoggerFormat;
+import sillbook.model.LoggerProfile;
 import sillbook.model.Outcome;
 import sillbook.model.OwnFigure;
 import sillbook.model.OwnKind;
@@ -142,6 +145,7 @@ public final class RandomEntries {
                 () -> spotReading(journal),
                 () -> thermometer(journal),
                 () -> readingSource(journal),
+                () -> loggerProfile(journal),
                 () -> outcome(journal),
                 () -> wish(journal),
                 () -> choice(journal),
@@ -405,6 +409,24 @@ public final class RandomEntries {
                 random.nextInt(9),
                 first,
                 first.plusSeconds(random.nextInt(9_999)));
+    }
+
+    private LoggerProfile loggerProfile(Journal journal) {
+        return new LoggerProfile(
+                oldOrNew(journal.loggerProfiles().all(), LoggerProfile::id),
+                pick(journal.places().all()).id(),
+                new LoggerProfile.Mark(text(), pick(LoggerFormat.Separator.values()), 1 + random.nextInt(9)),
+                new LoggerFormat(
+                        perhaps(() -> pick(LoggerFormat.Separator.values())),
+                        perhaps(() -> pick(LoggerFormat.DecimalSign.values())),
+                        perhaps(() -> pick(DateOrder.values())),
+                        perhaps(() -> pick(Settings.TemperatureUnit.values())),
+                        perhaps(() -> settings().zone()),
+                        perhaps(() -> 1 + random.nextInt(9)),
+                        perhaps(this::text),
+                        Stream.generate(() -> random.nextInt(90_000) - 9_000)
+                                .limit(random.nextInt(3))
+                                .collect(Collectors.toSet())));
     }
 
     private Outcome outcome(Journal journal) {

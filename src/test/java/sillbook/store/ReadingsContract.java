@@ -18,6 +18,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sillbook.change.Step;
 import sillbook.model.ChartColumn;
+import sillbook.model.DateOrder;
 import sillbook.model.Day;
 import sillbook.model.DayRead;
 import sillbook.model.Edit;
@@ -38,6 +40,8 @@ import sillbook.model.Journal;
 import sillbook.model.LastRead;
 import sillbook.model.Length;
 import sillbook.model.Logged;
+import sillbook.model.LoggerFormat;
+import sillbook.model.LoggerProfile;
 import sillbook.model.Place;
 import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
@@ -202,6 +206,38 @@ public abstract class ReadingsContract {
         assertThat(take(PORCH, "cellar.csv", hourly(0, 49, 5)).step().name())
                 .as("of another place it is another source")
                 .isEqualTo("49 readings of porch taken in from cellar.csv");
+    }
+
+    @Test
+    void whatIsWrittenDownBesideGoesWithTheReadings() {
+        LoggerProfile profile = new LoggerProfile(
+                new Id<>(7, 1),
+                CELLAR.id(),
+                new LoggerProfile.Mark("Date;Temp", LoggerFormat.Separator.SEMICOLON, 2),
+                LoggerFormat.OPEN.withDates(DateOrder.DAY_MONTH_YEAR).withSuspicious(Set.of(0, 25_500)));
+        Delivery readings = ListFeed.delivery(CELLAR.id(), "cellar.csv", hourly(0, 49, 5));
+        String before = store.dump();
+
+        Written.Kept kept = kept(store.takeIn(
+                store.revision(),
+                new Delivery(
+                        readings.place(),
+                        readings.name(),
+                        readings.original(),
+                        readings.feed(),
+                        List.of(new Edit.Put(profile))),
+                Progress.UNWATCHED,
+                NOW));
+
+        assertThat(kept.step().edits()).contains(new Edit.Put(profile));
+        assertThat(store.read().journal().loggerProfilesAt(CELLAR.id())).containsExactly(profile);
+        assertThat(store.readCurrent(NOW).journal().loggerProfilesAt(CELLAR.id()))
+                .containsExactly(profile);
+        String after = store.dump();
+        kept(store.takeBack(store.revision(), NOW));
+        assertThat(store.dump()).as("one step takes both back").isEqualTo(before);
+        kept(store.putBack(store.revision(), NOW));
+        assertThat(store.dump()).isEqualTo(after);
     }
 
     @Test

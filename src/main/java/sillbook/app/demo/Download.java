@@ -8,6 +8,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import sillbook.exchange.logger.LoggerFeed;
@@ -35,9 +36,10 @@ record Download(Id<Place> place, String file) {
     }
 
     private LoggerFeed feed() {
-        return LoggerFile.look(this::open, LoggerFormat.OPEN, Demo.ZONE).fold(LoggerFile::feed, why -> {
-            throw new IllegalStateException(file + ": " + why.sentence());
-        });
+        return LoggerFile.look(this::open, LoggerFormat.OPEN, List.of(), Demo.ZONE)
+                .fold(LoggerFile::feed, why -> {
+                    throw new IllegalStateException(file + ": " + why.sentence());
+                });
     }
 
     /** Thousandths of a degree by the second; those that are suspicious left out. */

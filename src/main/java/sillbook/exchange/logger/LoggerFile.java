@@ -11,10 +11,13 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import sillbook.model.DateOrder;
 import sillbook.model.Id;
+import sillbook.model.Ids;
 import sillbook.model.LoggerFormat;
+import sillbook.model.LoggerProfile;
 import sillbook.model.Place;
 import sillbook.store.Delivery;
 import sillbook.words.Heard;
@@ -32,15 +35,18 @@ import sillbook.words.logger.Understood.When;
 public final class LoggerFile {
     private final Source source;
     private final Encoding encoding;
+    private final Familiar familiar;
     private final Look look;
     private final Survey survey;
     private final ZoneId home;
     private final Understood understood;
 
-    private LoggerFile(Source source, Encoding encoding, List<byte[]> lines, Look look, Survey survey, ZoneId home) {
+    private LoggerFile(
+            Source source, Encoding encoding, List<byte[]> lines, Familiar familiar, Survey survey, ZoneId home) {
         this.source = source;
         this.encoding = encoding;
-        this.look = look;
+        this.familiar = familiar;
+        this.look = familiar.look();
         this.survey = survey;
         this.home = home;
         understood = understood(code(encoding, lines));
@@ -50,13 +56,15 @@ public final class LoggerFile {
      * Looks at a file, or says why it is none of a thermometer.
      *
      * @param told what the grower said of it, which goes before what is found
+     * @param profiles of the place where its thermometer lies; what was told of files like it goes before what is found, too
      * @param home the zone in which instants are read that name none
      */
-    public static Heard<LoggerFile> look(Source source, LoggerFormat told, ZoneId home) {
+    public static Heard<LoggerFile> look(Source source, LoggerFormat told, List<LoggerProfile> profiles, ZoneId home) {
         try {
             Encoding encoding = Encoding.of(source);
             List<byte[]> lines = Grid.lines(source, encoding);
-            return Look.at(lines, told).map(look -> surveyed(source, encoding, lines, look, home));
+            return Familiar.at(lines, told, profiles)
+                    .map(familiar -> surveyed(source, encoding, lines, familiar, home));
         } catch (NoSuchFileException nowhere) {
             return Heard.not("not there", "There is no such file.");
         } catch (IOException | UncheckedIOException failure) {
@@ -64,11 +72,13 @@ public final class LoggerFile {
         }
     }
 
-    private static LoggerFile surveyed(Source source, Encoding encoding, List<byte[]> lines, Look look, ZoneId home) {
+    private static LoggerFile surveyed(
+            Source source, Encoding encoding, List<byte[]> lines, Familiar familiar, ZoneId home) {
+        Look look = familiar.look();
         ZoneId zone = zone(look, home).value();
         try {
             Survey survey = Survey.of(source, encoding, look.layout(), device(encoding, look), zone.getRules());
-            return new LoggerFile(source, encoding, lines, look, survey, home);
+            return new LoggerFile(source, encoding, lines, familiar, survey, home);
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
@@ -130,13 +140,28 @@ public final class LoggerFile {
                 look.unit(),
                 look.layout().unit().isPresent(),
                 survey.devices(),
-                device);
+                device,
+                toldBefore(dates));
     }
 
+    /** What was told before of the order of dates answers only what the file itself leaves open. */
     private Dates dates() {
-        return look.titled().instants().form() == Form.UNIX
-                ? new Dates(Optional.empty(), Optional.empty(), java.util.Set.of())
-                : Ordering.of(survey, look.told().dates());
+        if (look.titled().instants().form() == Form.UNIX) {
+            return new Dates(Optional.empty(), Optional.empty(), Set.of());
+        }
+        Dates found = Ordering.of(survey, familiar.told().dates());
+        return familiar.before()
+                .dates()
+                .filter(order -> found.order().isEmpty() && found.possible().contains(order))
+                .map(order -> Ordering.of(survey, Optional.of(order)))
+                .orElse(found);
+    }
+
+    private LoggerFormat toldBefore(Dates dates) {
+        boolean isOrderTold =
+                dates.order().filter(order -> order.basis() == Basis.TOLD).isPresent();
+        LoggerFormat before = familiar.before();
+        return isOrderTold ? before : before.without(LoggerFormat.OPEN.withDates(DateOrder.YEAR_MONTH_DAY));
     }
 
     private static When when(Titled titled) {
@@ -169,9 +194,9 @@ public final class LoggerFile {
         return survey.lines();
     }
 
-    /** What is delivered with its readings, which are gone through once. */
-    public Delivery delivery(Id<Place> place, String name, LoggerFeed readings) {
-        return new Delivery(place, name, source, readings);
+    /** What is delivered with its readings, which are gone through once; what was told of it is kept with them. */
+    public Delivery delivery(Id<Place> place, String name, LoggerFeed readings, Ids ids) {
+        return new Delivery(place, name, source, readings, familiar.kept(place, ids));
     }
 
     /**

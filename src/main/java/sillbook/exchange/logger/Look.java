@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import sillbook.model.LoggerFormat;
 import sillbook.model.LoggerFormat.DecimalSign;
 import sillbook.model.LoggerFormat.Separator;
+import sillbook.model.LoggerProfile.Mark;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.words.Heard;
 import sillbook.words.logger.Understood.Basis;
@@ -138,6 +139,15 @@ record Look(
                 .map(unit -> new Found<>(unit, Basis.TOLD))
                 .or(() -> stated().map(unit -> new Found<>(unit, Basis.STATED)))
                 .orElse(new Found<>(TemperatureUnit.CELSIUS, Basis.ASSUMED));
+    }
+
+    /** By what files like it are known again. */
+    Mark mark() {
+        Optional<Grid.Row> heading = titled.heading().stream().findFirst();
+        Grid.Row first = heading.orElseGet(() -> titled.data().rows().get(0));
+        String named =
+                heading.map(row -> Encoding.text(row.cells().bytes()).strip()).orElse("");
+        return new Mark(named, separator.value(), first.cells().count());
     }
 
     private Optional<TemperatureUnit> stated() {

@@ -61,7 +61,8 @@ final class Deliveries {
         }
         keep(id, packed, intake.counting());
         wrongSums(delivery.place(), intake, onTheWay).forEach(wrong::readings);
-        Step step = Step.takenIn(source(id, delivery, packed.hash(), intake.counting()), name(delivery.place()));
+        ReadingSource source = source(id, delivery, packed.hash(), intake.counting());
+        Step step = Step.takenIn(source, name(delivery.place()), delivery.beside());
         steps.add(step, now);
         return Optional.of(step);
     }

@@ -26,6 +26,7 @@ final class Mappings {
             new SpanReadingRows(),
             new SpotReadingRows(),
             new ReadingSourceRows(),
+            new LoggerProfileRows(),
             new ThermometerRows(),
             new OutcomeRows(),
             new WishRows(),

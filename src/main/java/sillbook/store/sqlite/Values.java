@@ -50,6 +50,10 @@ final class Values {
         return add(text);
     }
 
+    Values optionalText(Optional<String> text) {
+        return add(text.orElse(null));
+    }
+
     Values number(long number) {
         return add(number);
     }

@@ -30,6 +30,7 @@ enum Removable {
     PURCHASE,
     READING,
     THERMOMETER,
+    FILE_FORMAT,
     WISH,
     OUTCOME;
 
@@ -44,6 +45,7 @@ enum Removable {
             .with(PURCHASE, "purchase")
             .with(READING, "reading")
             .with(THERMOMETER, "thermometer")
+            .with(FILE_FORMAT, "file format", "format")
             .with(WISH, "wish")
             .with(OUTCOME, "outcome");
 
@@ -64,6 +66,8 @@ enum Removable {
             case PURCHASE -> filled.get(Slots.VARIETY).flatMap(variety -> lastPurchase(variety, journal)).stream();
             case READING -> filled.get(Slots.PLACE).flatMap(place -> LastTyped.of(place, journal)).stream();
             case THERMOMETER -> filled.get(Slots.PLACE).flatMap(place -> journal.thermometerAt(place.id())).stream();
+            case FILE_FORMAT ->
+                filled.get(Slots.PLACE).stream().flatMap(place -> journal.loggerProfilesAt(place.id()).stream());
             case WISH -> wishes(filled, journal);
             case OUTCOME -> outcomes(filled, journal);
         };

@@ -133,7 +133,7 @@ public record Correction(Topic topic, LoggerFormat told) {
             case SUSPICIOUS ->
                 String.join(
                         ", ",
-                        told.suspicious().stream()
+                        told.over(understood.toldBefore()).suspicious().stream()
                                 .map(milli -> Temperatures.number(milli / 1000.0, TemperatureUnit.CELSIUS))
                                 .toList());
         };

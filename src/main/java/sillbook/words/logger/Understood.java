@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import sillbook.model.DateOrder;
+import sillbook.model.LoggerFormat;
 import sillbook.model.LoggerFormat.DecimalSign;
 import sillbook.model.LoggerFormat.Separator;
 import sillbook.model.Settings.TemperatureUnit;
@@ -23,6 +24,7 @@ import sillbook.model.Settings.TemperatureUnit;
  * @param rowsNameUnit whether lines name their unit
  * @param devices all whose readings the file has, where it tells them apart
  * @param device whose readings are meant; empty where it does not matter, or is not known
+ * @param toldBefore what of all this rests on what the grower said of an earlier file like it
  */
 public record Understood(
         TextCode code,
@@ -38,7 +40,8 @@ public record Understood(
         Found<TemperatureUnit> unit,
         boolean rowsNameUnit,
         List<String> devices,
-        Optional<String> device) {
+        Optional<String> device,
+        LoggerFormat toldBefore) {
 
     public Understood {
         temperatures = List.copyOf(temperatures);
@@ -54,7 +57,7 @@ public record Understood(
 
     /** What something rests on. */
     public enum Basis {
-        /** The grower said it. */
+        /** The grower said it, now or of an earlier file like it. */
         TOLD,
         /** The file says it in words. */
         STATED,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.DateOrder;
+import sillbook.model.LoggerFormat;
 import sillbook.model.Settings.TemperatureUnit;
 import sillbook.words.Counts;
 import sillbook.words.Temperatures;
@@ -21,6 +22,8 @@ import sillbook.words.logger.Understood.TextCode;
 /** Says what a thermometer's file was understood as, a fact a line. */
 public record UnderstoodWords(Understood of) {
     private static final int NAMED = 6;
+    private static final double MILLI = 1000;
+    private static final String BEFORE = " (as told before)";
 
     /** What a line is about. */
     public enum Topic {
@@ -65,8 +68,10 @@ public record UnderstoodWords(Understood of) {
     private String layout() {
         String lines = of.linesBefore() == 0 ? "" : Counts.of(of.linesBefore(), "line") + ", then ";
         String heading = of.hasHeading() ? "a heading" : "no heading";
-        String between = FormatWords.SEPARATORS.say(of.separator().value()) + " between" + told(of.separator());
-        String decimal = "decimal " + FormatWords.DECIMALS.say(of.decimalSign().value()) + told(of.decimalSign());
+        String between = FormatWords.SEPARATORS.say(of.separator().value()) + " between"
+                + told(of.separator(), before().separator());
+        String decimal = "decimal " + FormatWords.DECIMALS.say(of.decimalSign().value())
+                + told(of.decimalSign(), before().decimalSign());
         return lines + heading + "; " + between + ", " + decimal + code();
     }
 
@@ -74,8 +79,16 @@ public record UnderstoodWords(Understood of) {
         return of.code() == TextCode.UTF_8 ? "" : "; " + (of.code() == TextCode.UTF_16 ? "UTF-16" : "Latin-1");
     }
 
-    private static String told(Found<?> found) {
-        return found.basis() == Basis.TOLD ? " (as you said)" : "";
+    private LoggerFormat before() {
+        return of.toldBefore();
+    }
+
+    private static String told(Found<?> found, Optional<?> before) {
+        return found.basis() == Basis.TOLD ? said(before) : "";
+    }
+
+    private static String said(Optional<?> before) {
+        return before.isPresent() ? BEFORE : " (as you said)";
     }
 
     private String instant() {
@@ -90,7 +103,7 @@ public record UnderstoodWords(Understood of) {
         Dates dates = of.dates();
         return dates.order()
                 .map(order -> FormatWords.inFull(order.value())
-                        + told(order)
+                        + told(order, before().dates())
                         + dates.proof().map(UnderstoodWords::proof).orElse(""))
                 .orElseGet(() -> orders(" or ") + "?");
     }
@@ -123,20 +136,20 @@ public record UnderstoodWords(Understood of) {
         if (clock.rowsNameZone() && clock.zone().basis() != Basis.TOLD) {
             return "as far from Greenwich as each line says" + half;
         }
-        return zone + basis(clock.zone().basis(), "as the file says", "no zone is named, so the journal's") + half;
+        return zone + basis(clock.zone(), before().zone(), "no zone is named, so the journal's") + half;
     }
 
-    private static String basis(Basis basis, String stated, String assumed) {
-        return switch (basis) {
-            case TOLD -> " (as you said)";
-            case STATED, SEEN -> " (" + stated + ")";
+    private static String basis(Found<?> found, Optional<?> before, String assumed) {
+        return switch (found.basis()) {
+            case TOLD -> said(before);
+            case STATED, SEEN -> " (as the file says)";
             case ASSUMED -> " (" + assumed + ")";
         };
     }
 
     private String reading() {
         return of.temperature()
-                .map(column -> named(column) + ", " + unit())
+                .map(column -> named(column) + before(before().column()) + ", " + unit() + suspicious())
                 .orElseGet(() -> "column "
                         + Counts.or(of.temperatures().stream()
                                 .map(UnderstoodWords::numbered)
@@ -157,14 +170,26 @@ public record UnderstoodWords(Understood of) {
             return "in the unit each line names";
         }
         Found<TemperatureUnit> unit = of.unit();
-        return "in " + Temperatures.unit(unit.value()) + basis(unit.basis(), "as the file says", "no unit is named");
+        return "in " + Temperatures.unit(unit.value()) + basis(unit, before().unit(), "no unit is named");
+    }
+
+    private static String before(Optional<?> told) {
+        return told.isPresent() ? BEFORE : "";
+    }
+
+    /** What can hardly be true is said of each reading; only what was told before could surprise. */
+    private String suspicious() {
+        List<String> told = before().suspicious().stream()
+                .map(milli -> Temperatures.number(milli / MILLI, TemperatureUnit.CELSIUS) + " C")
+                .toList();
+        return told.isEmpty() ? "" : "; " + Counts.and(told) + " suspicious" + BEFORE;
     }
 
     private String device() {
         List<String> some = of.devices().stream().limit(NAMED).toList();
         String all = Counts.and(some) + (of.devices().size() > NAMED ? " .." : "");
         return of.device()
-                .map(one -> one + ", of " + Counts.of(of.devices().size(), "device"))
+                .map(one -> one + ", of " + Counts.of(of.devices().size(), "device") + before(before().device()))
                 .orElseGet(() -> all + ": which?");
     }
 

@@ -29,7 +29,9 @@ class FixturesTest {
     }
 
     private static LoggerFile look(Fixture fixture, LoggerFormat told) {
-        return LoggerFile.look(fixture.source(), told, Fixture.HOME).value().orElseThrow();
+        return LoggerFile.look(fixture.source(), told, List.of(), Fixture.HOME)
+                .value()
+                .orElseThrow();
     }
 
     private static Stream<Fixture> readable() {
@@ -152,7 +154,7 @@ class FixturesTest {
     @ParameterizedTest
     @MethodSource("refused")
     void isRefused(Fixture fixture) {
-        assertThat(LoggerFile.look(fixture.source(), LoggerFormat.OPEN, Fixture.HOME)
+        assertThat(LoggerFile.look(fixture.source(), LoggerFormat.OPEN, List.of(), Fixture.HOME)
                         .complaint()
                         .map(Complaint::sentence))
                 .contains(fixture.expected().get("refused"));

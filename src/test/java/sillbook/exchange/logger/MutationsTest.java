@@ -110,7 +110,7 @@ class MutationsTest {
     }
 
     private static void look(String file, LoggerFormat told) {
-        LoggerFile.look(Source.of(file.getBytes(ISO_8859_1)), told, Fixture.HOME)
+        LoggerFile.look(Source.of(file.getBytes(ISO_8859_1)), told, List.of(), Fixture.HOME)
                 .fold(
                         looked -> read(file, looked),
                         why -> assertThat(why.sentence()).as(file).endsWith("."));

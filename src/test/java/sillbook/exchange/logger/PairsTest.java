@@ -65,7 +65,7 @@ class PairsTest {
 
     /** Where commas stand for two things lines may be unreadable, or all of it; but no number is another. */
     private static Set<Taken> sure(Source source, Set<Habit> habits) {
-        return LoggerFile.look(source, LoggerFormat.OPEN, Fixture.HOME)
+        return LoggerFile.look(source, LoggerFormat.OPEN, List.of(), Fixture.HOME)
                 .map(file -> read(look(source, answered(habits, file))))
                 .value()
                 .orElse(Set.of());
@@ -80,7 +80,7 @@ class PairsTest {
     }
 
     private static LoggerFile look(Source source, LoggerFormat told) {
-        return LoggerFile.look(source, told, Fixture.HOME).value().orElseThrow();
+        return LoggerFile.look(source, told, List.of(), Fixture.HOME).value().orElseThrow();
     }
 
     /** Only what is truly open may be asked. */
@@ -124,7 +124,7 @@ class PairsTest {
             Set<Habit> habits = some(random);
             List<Taken> series = series(random);
             byte[] bytes = new SeriesWriter(habits, Fixture.HOME, random).write(series);
-            LoggerFile.look(Source.of(bytes), LoggerFormat.OPEN, Fixture.HOME)
+            LoggerFile.look(Source.of(bytes), LoggerFormat.OPEN, List.of(), Fixture.HOME)
                     .value()
                     .filter(file -> file.understood().questions().isEmpty())
                     .ifPresent(file ->

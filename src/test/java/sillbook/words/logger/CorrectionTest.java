@@ -118,6 +118,17 @@ class CorrectionTest {
         assertThat(new Correction(Topic.SUSPICIOUS, LoggerFormat.OPEN).advice()).hasSize(2);
     }
 
+    /** What is written goes in the stead of what was told before, which therefore stands there to be added to. */
+    @Test
+    void whatWasToldBeforeToBeSuspiciousIsWrittenThereAlready() {
+        Understood known = SomeFile.toldBefore(LoggerFormat.OPEN.withSuspicious(Set.of(25_500)));
+
+        assertThat(new Correction(Topic.SUSPICIOUS, LoggerFormat.OPEN).before(known))
+                .isEqualTo("25.5");
+        assertThat(new Correction(Topic.SUSPICIOUS, LoggerFormat.OPEN.withSuspicious(Set.of(0))).before(known))
+                .isEqualTo("0");
+    }
+
     @Test
     void aFileThatWasLookedAtIsOpenUntilItIsCounted() {
         Looked looked = Looked.open("~/box.csv", "box.csv", 1000, LoggerFormat.OPEN, SomeFile.clear());

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import sillbook.model.DateOrder;
+import sillbook.model.LoggerFormat;
 import sillbook.model.LoggerFormat.DecimalSign;
 import sillbook.model.LoggerFormat.Separator;
 import sillbook.model.Settings.TemperatureUnit;
@@ -53,6 +54,27 @@ final class SomeFile {
     }
 
     static Understood with(When when, Dates dates, Clock clock, List<String> devices, Optional<String> device) {
+        return with(when, dates, clock, devices, device, LoggerFormat.OPEN);
+    }
+
+    /** A clear one, of whose sort something was told before. */
+    static Understood toldBefore(LoggerFormat told) {
+        return with(
+                new When(Form.TOGETHER, List.of(new Column(1, "Time"))),
+                PROVEN,
+                SILENT,
+                List.of(),
+                Optional.empty(),
+                told);
+    }
+
+    private static Understood with(
+            When when,
+            Dates dates,
+            Clock clock,
+            List<String> devices,
+            Optional<String> device,
+            LoggerFormat toldBefore) {
         return new Understood(
                 TextCode.UTF_8,
                 0,
@@ -67,7 +89,8 @@ final class SomeFile {
                 new Found<>(TemperatureUnit.CELSIUS, Basis.STATED),
                 false,
                 devices,
-                device);
+                device,
+                toldBefore);
     }
 
     /** Of which nothing is said that may be open. */
@@ -86,7 +109,8 @@ final class SomeFile {
                 new Found<>(TemperatureUnit.CELSIUS, Basis.ASSUMED),
                 false,
                 List.of("A", "B", "C", "D", "E", "F", "G"),
-                Optional.empty());
+                Optional.empty(),
+                LoggerFormat.OPEN);
     }
 
     static Counted counted() {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import sillbook.model.DateOrder;
+import sillbook.model.LoggerFormat;
 import sillbook.model.LoggerFormat.DecimalSign;
 import sillbook.model.LoggerFormat.Separator;
 import sillbook.model.Settings.TemperatureUnit;
@@ -128,6 +129,47 @@ class UnderstoodWordsTest {
     }
 
     @Test
+    void whatWasToldOfAnEarlierFileIsSaidToBeSo() {
+        LoggerFormat before = new LoggerFormat(
+                Optional.of(Separator.TAB),
+                Optional.of(DecimalSign.COMMA),
+                Optional.of(DateOrder.DAY_MONTH_YEAR),
+                Optional.of(TemperatureUnit.FAHRENHEIT),
+                Optional.of(ZoneOffset.ofHours(1)),
+                Optional.of(3),
+                Optional.of("B"),
+                Set.of(0, 25_500));
+        Dates told = new Dates(
+                Optional.of(new Found<>(DateOrder.DAY_MONTH_YEAR, Basis.TOLD)),
+                Optional.empty(),
+                Set.of(DateOrder.DAY_MONTH_YEAR));
+        Understood understood = new Understood(
+                TextCode.UTF_8,
+                0,
+                true,
+                new Found<>(Separator.TAB, Basis.TOLD),
+                new Found<>(DecimalSign.COMMA, Basis.TOLD),
+                TOGETHER,
+                told,
+                SomeFile.clock(ZoneOffset.ofHours(1), Basis.TOLD),
+                Optional.of(new Column(3, "Temp")),
+                List.of(new Column(2, "Temp"), new Column(3, "Temp")),
+                new Found<>(TemperatureUnit.FAHRENHEIT, Basis.TOLD),
+                false,
+                List.of("A", "B"),
+                Optional.of("B"),
+                before);
+
+        assertThat(says(understood))
+                .containsExactly(
+                        "a heading; tabs between (as told before), decimal comma (as told before)",
+                        "column 1, day.month.year (as told before)",
+                        "+01:00 (as told before)",
+                        "column 3, \"Temp\" (as told before), in F (as told before); 0 C and 25.5 C suspicious (as told before)",
+                        "B, of 2 devices (as told before)");
+    }
+
+    @Test
     void unitsInLinesAndCodesAreSaid() {
         Understood understood = new Understood(
                 TextCode.UTF_16,
@@ -143,7 +185,8 @@ class UnderstoodWordsTest {
                 new Found<>(TemperatureUnit.CELSIUS, Basis.ASSUMED),
                 true,
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                LoggerFormat.OPEN);
 
         assertThat(says(understood))
                 .contains("1 line, then a heading; semicolons between, decimal comma; UTF-16")

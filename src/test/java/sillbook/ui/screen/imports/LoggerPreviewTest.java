@@ -74,7 +74,8 @@ class LoggerPreviewTest {
                 new Found<>(TemperatureUnit.CELSIUS, Basis.STATED),
                 false,
                 List.of("LOG-2"),
-                Optional.of("LOG-2"));
+                Optional.of("LOG-2"),
+                LoggerFormat.OPEN);
     }
 
     private static Counted counted() {
