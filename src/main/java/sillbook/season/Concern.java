@@ -9,6 +9,7 @@ import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Temperature;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Warning;
 
 /** Something the grower should know of a pot: its figures, not its sentence. */
@@ -27,6 +28,8 @@ public sealed interface Concern {
         R coldToRoot(ColdToRoot concern);
 
         R heldBack(HeldBack concern);
+
+        R warmSpell(WarmSpell concern);
 
         R frozen(Frozen concern);
 
@@ -143,6 +146,24 @@ public sealed interface Concern {
         @Override
         public String code() {
             return "held-back";
+        }
+    }
+
+    /**
+     * Its cold was broken by warmth for more than a day on end; what it had is not taken off.
+     *
+     * @param above the warmth from which on nothing counts
+     * @param highest the warmest that was read there on those days
+     */
+    record WarmSpell(Id<Place> place, DaySpan days, Temperature above, Temperature highest) implements Concern {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.warmSpell(this);
+        }
+
+        @Override
+        public String code() {
+            return "warm-spell";
         }
     }
 

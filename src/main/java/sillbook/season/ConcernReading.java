@@ -37,6 +37,7 @@ final class ConcernReading {
             frost();
             inCold();
             schedule();
+            WarmSpells.of(journal, pot).ifPresent(found::add);
             pot.wish().flatMap(WishNow::judgement).ifPresent(this::wish);
         }
         if (pot.life().stage().isBefore(Stage.AFTER_BLOOM)) {

@@ -4,6 +4,8 @@ package sillbook.words;
 import sillbook.handbook.Origin;
 import sillbook.model.Journal;
 import sillbook.model.Place.Hazard;
+import sillbook.model.Settings.TemperatureUnit;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Concern;
 import sillbook.season.Destination;
 
@@ -71,6 +73,18 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
                 + (concern.ranWarm() ? " ran warm, " : " was too cold, ")
                 + PotWords.cold(concern.daysIn(), concern.daysColdEnough()) + "; enough about "
                 + Days.day(concern.enoughOn()) + ".";
+    }
+
+    /** {@code Warm spell: the cellar was above 13 C from 12 to 15 Dec, up to 14.8 C; watch for short stems or blasted buds (?).} */
+    @Override
+    public String warmSpell(Concern.WarmSpell concern) {
+        TemperatureUnit unit = journal.settings().temperatures();
+        DaySpan days = concern.days();
+        return "Warm spell: the " + journal.places().get(concern.place()).name() + " was above "
+                + Temperatures.say(concern.above(), unit) + " from "
+                + Days.fromTo(days.start(), days.endExclusive().minusDays(1)) + ", up to "
+                + Temperatures.say(concern.highest(), unit) + "; watch for short stems or blasted buds ("
+                + OriginMarks.mark(Origin.ASSUMED) + ").";
     }
 
     /** {@code The porch froze to -4 C on Sun 10 Jan: keep it cold, do not warm it. Look for softness on Sun 24 Jan (?).} */

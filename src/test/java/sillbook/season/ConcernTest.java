@@ -16,6 +16,7 @@ import sillbook.model.Length;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Temperature;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Warning;
 import sillbook.season.Winter.Look;
 
@@ -199,6 +200,11 @@ class ConcernTest {
                 new Concern.ColdEnds(place, house.day("1 dec"), 3),
                 new Concern.ColdToRoot(place, Temperature.ofCelsius(1)),
                 new Concern.HeldBack(place, true, 91, 77, house.day("1 feb")),
+                new Concern.WarmSpell(
+                        place,
+                        DaySpan.of(house.day("1 dec"), house.day("3 dec")),
+                        Temperature.ofCelsius(13),
+                        Temperature.ofCelsius(15)),
                 new Concern.Frozen(place, Temperature.ofCelsius(-4), house.day("1 dec"), Optional.empty()),
                 new Concern.PastUseBy(house.day("1 dec")),
                 new Concern.BesideHazard(place, Hazard.FRUIT),
@@ -213,6 +219,7 @@ class ConcernTest {
                         "cold-ends",
                         "cold-to-root",
                         "held-back",
+                        "warm-spell",
                         "frost",
                         "past-use-by",
                         "beside-hazard",
@@ -251,6 +258,11 @@ class ConcernTest {
         @Override
         public String heldBack(Concern.HeldBack concern) {
             return "HeldBack";
+        }
+
+        @Override
+        public String warmSpell(Concern.WarmSpell concern) {
+            return "WarmSpell";
         }
 
         @Override

@@ -3,6 +3,7 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -125,6 +126,12 @@ public final class Winter {
     public Winter withoutDailyCare() {
         return set(all ->
                 new Settings(all.zone(), all.seasonStart(), all.temperatures(), all.lengths(), all.colours(), false));
+    }
+
+    /** Where clocks go by that zone. */
+    public Winter in(String zone) {
+        return set(all -> new Settings(
+                ZoneId.of(zone), all.seasonStart(), all.temperatures(), all.lengths(), all.colours(), all.dailyCare()));
     }
 
     private Winter set(UnaryOperator<Settings> change) {

@@ -25,6 +25,7 @@ import sillbook.model.Place.Hazard;
 import sillbook.model.Purchase;
 import sillbook.model.Temperature;
 import sillbook.reckon.dates.DayCount;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Judgement;
 import sillbook.reckon.dates.Warning;
 import sillbook.reckon.dates.Window;
@@ -138,6 +139,14 @@ class ConcernWordsTest {
                 arguments(
                         new Concern.HeldBack(place("trench"), false, 91, 77, LocalDate.of(2027, 1, 26)),
                         "Held back: the trench was too cold, 13 weeks in, about 11 cold enough; enough about Tue 26 Jan."),
+                arguments(
+                        new Concern.WarmSpell(
+                                place("cellar"),
+                                DaySpan.of(LocalDate.of(2026, 12, 12), LocalDate.of(2026, 12, 16)),
+                                Temperature.ofCelsius(13),
+                                Temperature.ofCelsius(14.8)),
+                        "Warm spell: the cellar was above 13 C from 12 to 15 Dec, up to 14.8 C; watch for short stems or"
+                                + " blasted buds (?)."),
                 arguments(
                         new Concern.Frozen(
                                 place("trench"),
