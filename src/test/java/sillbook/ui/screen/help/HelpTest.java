@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.help;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -16,6 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import sillbook.exchange.logger.LoggerFile;
+import sillbook.exchange.logger.Source;
+import sillbook.model.LoggerFormat;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Keys;
 import sillbook.ui.screen.Action;
@@ -28,6 +33,7 @@ import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.Screens;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.words.logger.Looked;
 
 class HelpTest {
     private static Desk desk() {
@@ -251,10 +257,21 @@ class HelpTest {
         assertThat(all(desk().press("?").type("zebra"))).contains("No action has 'zebra'.");
     }
 
+    /** No key alone leads to a thermometer's file: it has to be looked at first. */
+    private static Desk thermometersFile() {
+        byte[] lines = "Date,Temp C\n13/11/2026 07:00,5.5\n".getBytes(UTF_8);
+        Looked looked = LoggerFile.look(Source.of(lines), LoggerFormat.OPEN, List.of(), ZoneOffset.UTC)
+                .map(file -> Looked.open("box.csv", "box.csv", lines.length, LoggerFormat.OPEN, file.understood()))
+                .value()
+                .orElseThrow();
+        return desk().press("3", "i").tell(new Message.LoggerLookedAt(looked));
+    }
+
     @Test
     void everyActionIsOfferedSomewhere() {
         EnumSet<Action> offered = EnumSet.noneOf(Action.class);
-        places().map(HelpTest::at).forEach(desk -> desk.state().offers().forEach(offer -> offered.add(offer.action())));
+        Stream.concat(places().map(HelpTest::at), Stream.of(thermometersFile()))
+                .forEach(desk -> desk.state().offers().forEach(offer -> offered.add(offer.action())));
         offered.addAll(EnumSet.of(Action.START, Action.CHOOSE, Action.COLOURS));
 
         assertThat(Arrays.stream(Action.values()).filter(action -> !offered.contains(action)))
