@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cover;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The steps that are still to be carried out, each under the first day that still asks for something after it. */
+final class Agenda {
+    private static final int SPARE = 8;
+
+    private final Ways ways;
+    private final Stage stage;
+    private final int most;
+    private final List<List<Step>> days = new ArrayList<>();
+    private double dropped = Double.POSITIVE_INFINITY;
+
+    /** Keeps a few times as many steps a day as are likely to be carried out. */
+    Agenda(Ways ways, Stage stage, int width) {
+        this.ways = ways;
+        this.stage = stage;
+        this.most = SPARE * width;
+        for (int day = 0; day < ways.season().days(); day++) {
+            days.add(new ArrayList<>());
+        }
+    }
+
+    /** The last day up to which all are in bloom or given up after a step. */
+    static int coveredTo(Beginning from, int move, Ways ways) {
+        return switch (move) {
+            case Step.GAP -> from.coveredTo() + 1;
+            case Step.LACK -> from.coveredTo();
+            default -> Math.max(from.coveredTo(), ways.get(move).last());
+        };
+    }
+
+    /** The first day that asks for something. */
+    static int firstDay(Ways ways, Stage stage) {
+        return stage.covers() ? ways.season().first() : ways.wishes().get(0).day();
+    }
+
+    /** The first day that still asks for something after a step; the day after the season where none does. */
+    int dayAfter(Beginning from, int move) {
+        int end = ways.season().last() + 1;
+        int uncovered = stage.covers() ? coveredTo(from, move, ways) + 1 : end;
+        int wish = move == Step.LACK ? from.nextWish() + 1 : from.nextWish();
+        while (wish < ways.wishes().size() && isMet(wish, from, move)) {
+            wish++;
+        }
+        return wish < ways.wishes().size() ? Math.min(uncovered, ways.wishes().get(wish).day()) : uncovered;
+    }
+
+    private boolean isMet(int wish, Beginning from, int move) {
+        DayWish wished = ways.wishes().get(wish);
+        int more = move >= 0 && ways.serves(ways.get(move), wished) ? 1 : 0;
+        return from.met()[wish] + more >= wished.count();
+    }
+
+    /** On a day of the season. */
+    void put(int day, Step step) {
+        List<Step> steps = days.get(day - ways.season().first());
+        steps.add(step);
+        if (steps.size() >= 2 * most) {
+            steps.sort(Step.PROMISE);
+            dropped = Math.min(dropped, steps.get(most).bound());
+            steps.subList(most, steps.size()).clear();
+        }
+    }
+
+    /** Takes what is under a day, the most promising first. */
+    List<Step> take(int day) {
+        List<Step> steps = days.set(day - ways.season().first(), new ArrayList<>());
+        steps.sort(Step.PROMISE);
+        return steps;
+    }
+
+    /** The least bound of the steps there was no room for; endless where there was room for all. */
+    double dropped() {
+        return dropped;
+    }
+}

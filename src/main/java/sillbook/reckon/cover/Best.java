@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cover;
+
+import java.util.List;
+
+/** The best plan so far. */
+final class Best {
+    private final Ways ways;
+    private final Watch watch;
+    private Choice choice;
+    private Tally tally;
+    private Tally bound = new Tally(0, 0, 0, 0);
+
+    /** To begin with, no pot comes in. */
+    Best(Ways ways, Watch watch) {
+        this.ways = ways;
+        this.watch = watch;
+        this.choice = new Choice(ways, List.of());
+        this.tally = choice.tally();
+    }
+
+    Tally tally() {
+        return tally;
+    }
+
+    /** Takes a choice if it is better. */
+    void offer(List<Way> chosen) {
+        Choice offered = new Choice(ways, chosen);
+        Tally comesTo = offered.tally();
+        if (comesTo.compareTo(tally) < 0) {
+            bound = tally.boundFor(comesTo, bound);
+            choice = offered;
+            tally = comesTo;
+            watch.found(plan());
+        }
+    }
+
+    /** What no plan can go below at a goal, if it does as well as this one at the goals before. */
+    void prove(Stage.Goal goal, int noLess) {
+        int before = goal.of(bound);
+        if (noLess > before) {
+            bound = goal.in(bound, noLess);
+            watch.found(plan());
+        }
+    }
+
+    Tally bound() {
+        return bound;
+    }
+
+    Plan plan() {
+        return new Plan(choice.pulls(), tally, choice.longestGap(), bound);
+    }
+}

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cover;
+
+/** What a number may be; a sentence where it is not that. */
+final class Bounds {
+    private static final int FARTHEST_DAY = 1_000_000;
+
+    private Bounds() {}
+
+    static void day(String name, int day) {
+        within(name, day, -FARTHEST_DAY, FARTHEST_DAY);
+    }
+
+    static void within(String name, int number, int least, int most) {
+        if (number < least || number > most) {
+            throw new Unreckonable("the " + name + " is " + number + "; it must be " + least + " to " + most);
+        }
+    }
+}

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cover;
+
+import java.util.List;
+
+/**
+ * So many pots should be in bloom on a day.
+ *
+ * @param day of the season
+ * @param count of pots, at least 1
+ * @param groups of which they may be, by their number from 0 in the {@link Task}; any where none is named
+ */
+public record DayWish(int day, int count, List<Integer> groups) {
+    public DayWish {
+        Bounds.day("day of a wish", day);
+        Bounds.within("number of pots wished for", count, 1, Task.MOST_POTS);
+        groups = groups.stream().distinct().sorted().toList();
+    }
+
+    boolean asksFor(int group) {
+        return groups.isEmpty() || groups.contains(group);
+    }
+}

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cover;
+
+import java.util.Arrays;
+
+/**
+ * What a pot of a kind costs, a unit of room in a cell, and what a pot for a wish earns, in the cost of a stage; at least 0. Any prices give a bound; {@link Tightening} looks for those that give a good one.
+ */
+record Prices(double[] kinds, double[] cells, double[] wishes) {
+    static Prices none(Ways ways) {
+        return new Prices(
+                new double[ways.kinds().size()],
+                new double[ways.cells().count()],
+                new double[ways.wishes().size()]);
+    }
+
+    /** Farther along a direction, as far as prices may go. */
+    Prices plus(Prices direction, double step, double dearestWish) {
+        return new Prices(
+                moved(kinds, direction.kinds, step, Double.MAX_VALUE),
+                moved(cells, direction.cells, step, Double.MAX_VALUE),
+                moved(wishes, direction.wishes, step, dearestWish));
+    }
+
+    /** Most of this direction, and some of an earlier one: it swings less. */
+    Prices blendedWith(Prices earlier, double share) {
+        return new Prices(
+                blended(kinds, earlier.kinds, share),
+                blended(cells, earlier.cells, share),
+                blended(wishes, earlier.wishes, share));
+    }
+
+    double squareLength() {
+        return squares(kinds) + squares(cells) + squares(wishes);
+    }
+
+    double dearestWish() {
+        return Arrays.stream(wishes).max().orElse(0);
+    }
+
+    private static double squares(double[] numbers) {
+        double sum = 0;
+        for (double number : numbers) {
+            sum += number * number;
+        }
+        return sum;
+    }
+
+    private static double[] moved(double[] from, double[] direction, double step, double most) {
+        double[] moved = from.clone();
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = Math.min(most, Math.max(0, moved[i] + step * direction[i]));
+        }
+        return moved;
+    }
+
+    private static double[] blended(double[] of, double[] earlier, double share) {
+        double[] blended = of.clone();
+        for (int i = 0; i < blended.length; i++) {
+            blended[i] += share * (earlier[i] - blended[i]);
+        }
+        return blended;
+    }
+}

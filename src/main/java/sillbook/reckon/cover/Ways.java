@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cover;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/** All ways to bring in a pot that blooms in the season, and what a choice of them comes to. */
+final class Ways {
+    private static final int NO_COLD = -1;
+
+    private final Task task;
+    private final List<Kind> kinds;
+    private final Cells cells;
+    private final List<Way> ways = new ArrayList<>();
+    private final List<DayWish> wishes;
+    private final List<int[]> onDay = new ArrayList<>();
+    private final List<int[]> forWish = new ArrayList<>();
+
+    Ways(Task task) {
+        this.task = task;
+        this.kinds = Kind.of(task);
+        this.wishes = task.wishes().stream()
+                .sorted(Comparator.comparingInt(DayWish::day))
+                .toList();
+        List<Room> places = new ArrayList<>(task.sites());
+        places.addAll(task.colds());
+        this.cells = new Cells(places, comings(places.size()));
+        for (int kind = 0; kind < kinds.size(); kind++) {
+            addAll(kind);
+        }
+        for (int day = task.season().first(); day <= task.season().last(); day++) {
+            int bloom = day;
+            onDay.add(numbers(way -> way.isInBloom(bloom)));
+        }
+        wishes.forEach(wish -> forWish.add(numbers(way -> serves(way, wish))));
+    }
+
+    private List<TreeSet<Integer>> comings(int places) {
+        List<TreeSet<Integer>> comings = new ArrayList<>();
+        IntStream.range(0, places).forEach(place -> comings.add(new TreeSet<>()));
+        for (Kind kind : kinds) {
+            PotGroup pots = kind.pots();
+            IntStream.rangeClosed(pots.earliest(), pots.latest())
+                    .filter(pull -> isUseful(pots, pull))
+                    .forEach(pull -> sites(pots).forEach(site -> comings.get(site).add(pull)));
+            pots.cold().ifPresent(stay -> stay.places().forEach(place -> comings.get(task.sites().size() + place)
+                    .add(stay.from())));
+        }
+        return comings;
+    }
+
+    private List<Integer> sites(PotGroup pots) {
+        return pots.sites().isEmpty()
+                ? IntStream.range(0, task.sites().size()).boxed().toList()
+                : pots.sites();
+    }
+
+    private boolean isUseful(PotGroup pots, int pull) {
+        return pots.firstBloom(pull) <= task.season().last() && pots.lastBloom(pull) >= task.season().first();
+    }
+
+    private void addAll(int kind) {
+        PotGroup pots = kinds.get(kind).pots();
+        List<Integer> colds = pots.cold().map(ColdStay::places).orElse(List.of(NO_COLD));
+        int[] empty = new int[cells.count()];
+        for (int pull = pots.earliest(); pull <= pots.latest(); pull++) {
+            if (isUseful(pots, pull)) {
+                for (int site : sites(pots)) {
+                    for (int cold : colds) {
+                        Way way = way(kind, pull, site, cold);
+                        if (way.fits(empty, cells)) {
+                            ways.add(way);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private Way way(int kind, int pull, int site, int cold) {
+        PotGroup pots = kinds.get(kind).pots();
+        Season season = task.season();
+        int last = pots.lastBloom(pull);
+        Cells.Stretch chilled = pots.cold()
+                .map(stay -> cells.between(task.sites().size() + cold, stay.from(), pull - 1))
+                .orElse(Cells.Stretch.NONE);
+        return new Way(
+                kind,
+                pull,
+                site,
+                cold,
+                Math.max(season.first(), pots.firstBloom(pull)),
+                Math.min(season.last(), last),
+                pots.takes(),
+                cells.between(site, pull, last),
+                chilled);
+    }
+
+    private int[] numbers(Predicate<Way> wanted) {
+        return IntStream.range(0, ways.size())
+                .filter(number -> wanted.test(ways.get(number)))
+                .toArray();
+    }
+
+    /** Whether a way helps a wish. */
+    boolean serves(Way way, DayWish wish) {
+        return way.isInBloom(wish.day())
+                && wish.asksFor(kinds.get(way.kind()).groups().get(0));
+    }
+
+    Season season() {
+        return task.season();
+    }
+
+    Cells cells() {
+        return cells;
+    }
+
+    List<Kind> kinds() {
+        return kinds;
+    }
+
+    /** By their day. */
+    List<DayWish> wishes() {
+        return wishes;
+    }
+
+    int count() {
+        return ways.size();
+    }
+
+    Way get(int number) {
+        return ways.get(number);
+    }
+
+    /** The numbers of those in bloom on a day of the season. */
+    int[] onDay(int day) {
+        return onDay.get(day - task.season().first());
+    }
+
+    /** The numbers of those that help a wish. */
+    int[] forWish(int wish) {
+        return forWish.get(wish);
+    }
+}

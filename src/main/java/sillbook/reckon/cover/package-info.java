@@ -1,0 +1,6 @@
+// SPDX-License-Identifier: Apache-2.0
+/** x */
+@NullMarked
+package sillbook.reckon.cover;
+
+import org.jspecify.annotations.NullMarked;
