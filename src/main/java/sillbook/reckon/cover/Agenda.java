@@ -10,14 +10,16 @@ final class Agenda {
 
     private final Ways ways;
     private final Stage stage;
+    private final Fixed fixed;
     private final int most;
     private final List<List<Step>> days = new ArrayList<>();
     private double dropped = Double.POSITIVE_INFINITY;
 
     /** Keeps a few times as many steps a day as are likely to be carried out. */
-    Agenda(Ways ways, Stage stage, int width) {
+    Agenda(Ways ways, Stage stage, Fixed fixed, int width) {
         this.ways = ways;
         this.stage = stage;
+        this.fixed = fixed;
         this.most = SPARE * width;
         for (int day = 0; day < ways.season().days(); day++) {
             days.add(new ArrayList<>());
@@ -25,34 +27,40 @@ final class Agenda {
     }
 
     /** The last day up to which all are in bloom or given up after a step. */
-    static int coveredTo(Beginning from, int move, Ways ways) {
-        return switch (move) {
+    int coveredTo(Beginning from, int move) {
+        int covered = switch (move) {
             case Step.GAP -> from.coveredTo() + 1;
             case Step.LACK -> from.coveredTo();
             default -> Math.max(from.coveredTo(), ways.get(move).last());
         };
+        return fixed.coveredFrom(covered);
     }
 
-    /** The first day that asks for something. */
-    static int firstDay(Ways ways, Stage stage) {
-        return stage.covers() ? ways.season().first() : ways.wishes().get(0).day();
+    /** The first day that asks for something; the day after the season where none does. */
+    int firstDay(Beginning beginning) {
+        return dayAfter(beginning, Step.GAP, beginning.coveredTo());
     }
 
     /** The first day that still asks for something after a step; the day after the season where none does. */
-    int dayAfter(Beginning from, int move) {
+    int dayAfter(Beginning from, int move, int coveredTo) {
         int end = ways.season().last() + 1;
-        int uncovered = stage.covers() ? coveredTo(from, move, ways) + 1 : end;
+        int uncovered = stage.covers() ? coveredTo + 1 : end;
+        return Math.min(uncovered, wishDay(from, move));
+    }
+
+    private int wishDay(Beginning from, int move) {
         int wish = move == Step.LACK ? from.nextWish() + 1 : from.nextWish();
         while (wish < ways.wishes().size() && isMet(wish, from, move)) {
             wish++;
         }
-        return wish < ways.wishes().size() ? Math.min(uncovered, ways.wishes().get(wish).day()) : uncovered;
+        return wish < ways.wishes().size()
+                ? ways.wishes().get(wish).day()
+                : ways.season().last() + 1;
     }
 
     private boolean isMet(int wish, Beginning from, int move) {
-        DayWish wished = ways.wishes().get(wish);
-        int more = move >= 0 && ways.serves(ways.get(move), wished) ? 1 : 0;
-        return from.met()[wish] + more >= wished.count();
+        int more = move >= 0 && ways.serves(ways.get(move), wish) ? 1 : 0;
+        return from.met()[wish] + more >= ways.wishes().get(wish).count();
     }
 
     /** On a day of the season. */

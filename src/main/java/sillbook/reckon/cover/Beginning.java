@@ -26,6 +26,7 @@ record Beginning(
         Count count,
         double rise) {
 
+    /** Nothing yet. */
     static Beginning of(Ways ways) {
         int before = ways.season().first() - 1;
         int wishes = ways.wishes().size();
@@ -48,14 +49,15 @@ record Beginning(
                 && way.fits(load, ways.cells());
     }
 
-    Beginning with(Way way, Ways ways, double riseAfter) {
+    /** With a way, and covered up to a day. */
+    Beginning with(Way way, Ways ways, int covered, double riseAfter) {
         short[] takenNow = taken.clone();
         takenNow[way.kind()]++;
         int[] loadNow = load.clone();
         way.stand(loadNow);
         int[] metNow = met.clone();
         for (int wish = nextWish; wish < metNow.length; wish++) {
-            metNow[wish] += ways.serves(way, ways.wishes().get(wish)) ? 1 : 0;
+            metNow[wish] += ways.serves(way, wish) ? 1 : 0;
         }
         return new Beginning(
                 new Trail(way, trail),
@@ -63,21 +65,26 @@ record Beginning(
                 loadNow,
                 metNow,
                 unmetFrom(nextWish, metNow, ways),
-                Math.max(coveredTo, way.last()),
+                covered,
                 lastGap,
                 count.with(way),
                 riseAfter);
     }
 
-    Beginning withGap(double riseAfter) {
-        int day = coveredTo + 1;
-        return new Beginning(trail, taken, load, met, nextWish, day, day, count.withGap(), riseAfter);
+    /** With the next day given up, and covered up to a day. */
+    Beginning withGap(int covered, double riseAfter) {
+        return new Beginning(
+                trail, taken, load, met, nextWish, covered, coveredTo + 1, count.withGap(), riseAfter);
     }
 
     Beginning withLack(Ways ways, double riseAfter) {
         int next = unmetFrom(nextWish + 1, met, ways);
         return new Beginning(
                 trail, taken, load, met, next, coveredTo, lastGap, count.withLack(lacking(ways)), riseAfter);
+    }
+
+    Beginning coveredUpTo(int day) {
+        return new Beginning(trail, taken, load, met, nextWish, day, lastGap, count, rise);
     }
 
     /** Whether a wish is open on a day. */

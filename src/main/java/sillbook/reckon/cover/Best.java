@@ -44,8 +44,14 @@ final class Best {
         }
     }
 
-    Tally bound() {
-        return bound;
+    /** Whether it may still be bettered at a stage's goal, within the stage's limit. */
+    boolean isOpen(Stage stage) {
+        Stage.Goal goal = stage.goal();
+        return stage.isLimitOf(tally) && goal.of(bound) < goal.of(tally);
+    }
+
+    List<Way> chosen() {
+        return choice.chosen();
     }
 
     Plan plan() {

@@ -4,6 +4,7 @@ package sillbook.reckon.cover;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Ways that are chosen together, and what they come to. */
 record Choice(Ways ways, List<Way> chosen) {
@@ -19,12 +20,13 @@ record Choice(Ways ways, List<Way> chosen) {
             gapDays += pots == 0 ? 1 : 0;
             overlap += Math.max(0, pots - 1);
         }
-        return new Tally(ways.wishes().stream().mapToInt(this::lacks).sum(), gapDays, chosen.size(), overlap);
+        int unmet = IntStream.range(0, ways.wishes().size()).map(this::lacks).sum();
+        return new Tally(unmet, gapDays, chosen.size(), overlap);
     }
 
-    private int lacks(DayWish wish) {
+    private int lacks(int wish) {
         long met = chosen.stream().filter(way -> ways.serves(way, wish)).count();
-        return (int) Math.max(0, wish.count() - met);
+        return (int) Math.max(0, ways.wishes().get(wish).count() - met);
     }
 
     int longestGap() {

@@ -10,7 +10,7 @@ import sillbook.reckon.cover.Stage.Goal;
  */
 public final class Planner {
     /** About five to ten seconds' work, in ways weighed. */
-    public static final long USUAL_EFFORT = 60_000_000;
+    public static final long USUAL_EFFORT = 150_000_000;
 
     private static final int[] NARROW = {1, 12};
     private static final int[] WIDE = {40, 400, 4_000, 20_000};
@@ -20,11 +20,13 @@ public final class Planner {
     private final Ways ways;
     private final Effort effort;
     private final Best best;
+    private final Fixed none;
 
     private Planner(Task task, long effort, Watch watch) {
         this.ways = new Ways(task);
         this.effort = new Effort(effort, watch);
         this.best = new Best(ways, watch);
+        this.none = Fixed.none(ways);
     }
 
     /** The usual effort, with nobody looking. */
@@ -51,12 +53,17 @@ public final class Planner {
 
     private void settle(Stage stage, Allowance allowance) {
         Worth worth = new Worth(ways, stage);
-        Relaxation relaxation = new Relaxation(ways, stage, Prices.none(ways));
+        Relaxation relaxation = new Relaxation(ways, stage, Prices.none(ways), none);
         prove(stage, Rounding.up(relaxation.bound()));
         for (int width : NARROW) {
             if (isOpen(stage, allowance)) {
                 sweep(relaxation, worth, allowance, width);
             }
+        }
+        Mending mending = new Mending(ways, best);
+        if (isOpen(stage, allowance)) {
+            int never = ways.season().last() + 1;
+            mending.sweepAnew(never, never, relaxation, worth, allowance);
         }
         if (isOpen(stage, allowance)) {
             relaxation = new Tightening(ways, stage, allowance).towards(stage.cost(best.tally()), relaxation);
@@ -66,17 +73,16 @@ public final class Planner {
             if (isOpen(stage, allowance)) {
                 sweep(relaxation, worth, allowance, width);
             }
+            mending.mend(relaxation, worth, allowance);
         }
     }
 
     private void sweep(Relaxation relaxation, Worth worth, Allowance allowance, int width) {
-        prove(relaxation.stage(), new Sweep(ways, relaxation, worth, best, allowance, width).run());
+        prove(relaxation.stage(), new Sweep(ways, relaxation, worth, best, allowance, none, width).run());
     }
 
     private boolean isOpen(Stage stage, Allowance allowance) {
-        return !allowance.isSpent()
-                && stage.isLimitOf(best.tally())
-                && stage.goal().of(best.bound()) < stage.goal().of(best.tally());
+        return !allowance.isSpent() && best.isOpen(stage);
     }
 
     private void prove(Stage stage, int cost) {

@@ -18,13 +18,13 @@ final class Relaxation {
     private final Tail tail;
     private final double constant;
 
-    Relaxation(Ways ways, Stage stage, Prices prices) {
+    Relaxation(Ways ways, Stage stage, Prices prices, Fixed fixed) {
         this.ways = ways;
         this.stage = stage;
         this.prices = prices;
         this.reduced = reduced();
         this.welcome = welcome();
-        this.tail = new Tail(new Arcs(ways, reduced), stage);
+        this.tail = new Tail(new Arcs(ways, reduced), stage, fixed);
         this.constant = priced();
     }
 

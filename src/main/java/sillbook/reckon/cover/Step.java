@@ -8,11 +8,12 @@ import java.util.List;
  * What may come after a beginning; it is only carried out when its turn comes.
  *
  * @param move a way's number, or one of the two below
+ * @param coveredTo the last day up to which all are in bloom or given up by then
  * @param rise of the bound by then
  * @param bound of every plan that begins so
  * @param order in which it was thought of, so that equals keep their order
  */
-record Step(Beginning from, int move, double rise, double bound, Count count, long order) {
+record Step(Beginning from, int move, int coveredTo, double rise, double bound, Count count, long order) {
     static final int GAP = -1;
     static final int LACK = -2;
 
@@ -26,9 +27,9 @@ record Step(Beginning from, int move, double rise, double bound, Count count, lo
 
     Beginning carryOut(Ways ways) {
         return switch (move) {
-            case GAP -> from.withGap(rise);
+            case GAP -> from.withGap(coveredTo, rise);
             case LACK -> from.withLack(ways, rise);
-            default -> from.with(ways.get(move), ways, rise);
+            default -> from.with(ways.get(move), ways, coveredTo, rise);
         };
     }
 

@@ -9,6 +9,12 @@ import java.util.List;
  * What its bound or a better beginning rules out is dropped; what is dropped for want of width alone is remembered by its bound, so that a sweep that dropped nothing so has proven its best to be the best.
  */
 final class Sweep {
+    /** What else takes time, in ways weighed: to sort a step in; to carry it out, and so many numbers copied for it. */
+    private static final int SORTED = 5;
+
+    private static final int STEP = 10;
+    private static final int COPIED = 4;
+
     private final Ways ways;
     private final Stage stage;
     private final Relaxation relaxation;
@@ -16,13 +22,15 @@ final class Sweep {
     private final Best best;
     private final Allowance allowance;
     private final int width;
+    private final int costOfStep;
+    private final Fixed fixed;
     private final Agenda agenda;
     private double dropped = Double.POSITIVE_INFINITY;
     private int target;
     private long thoughts;
 
-    /** With at most so many beginnings a day. */
-    Sweep(Ways ways, Relaxation relaxation, Worth worth, Best best, Allowance allowance, int width) {
+    /** With at most so many beginnings a day; the relaxation has the same ways fixed. */
+    Sweep(Ways ways, Relaxation relaxation, Worth worth, Best best, Allowance allowance, Fixed fixed, int width) {
         this.ways = ways;
         this.stage = relaxation.stage();
         this.relaxation = relaxation;
@@ -30,14 +38,15 @@ final class Sweep {
         this.best = best;
         this.allowance = allowance;
         this.width = width;
-        this.agenda = new Agenda(ways, stage, width);
+        this.fixed = fixed;
+        this.agenda = new Agenda(ways, stage, fixed, width);
+        this.costOfStep = STEP + (ways.kinds().size() + ways.cells().count()) / COPIED;
         this.target = stage.cost(best.tally());
     }
 
     /** Offers what it finds to the best, and gives a cost that no plan goes below; 0 where it was ended early. */
     int run() {
-        Beginning nothing = Beginning.of(ways);
-        takeOn(Agenda.firstDay(ways, stage), nothing);
+        begin();
         for (int day = ways.season().first(); day <= ways.season().last(); day++) {
             List<Step> steps = agenda.take(day);
             while (!steps.isEmpty()) {
@@ -46,6 +55,20 @@ final class Sweep {
             }
         }
         return allowance.isSpent() ? 0 : Math.min(target, Rounding.up(Math.min(dropped, agenda.dropped())));
+    }
+
+    private void begin() {
+        Beginning beginning = Beginning.of(ways);
+        for (Way way : fixed.taken()) {
+            double rise = beginning.rise() + relaxation.rise(way.number());
+            beginning = beginning.with(way, ways, beginning.coveredTo(), rise);
+        }
+        int before = ways.season().first() - 1;
+        beginning = beginning.coveredUpTo(fixed.coveredFrom(before));
+        int day = agenda.firstDay(beginning);
+        if (day <= ways.season().last()) {
+            takeOn(day, beginning);
+        }
     }
 
     private void goOn(int day, List<Step> steps) {
@@ -57,6 +80,7 @@ final class Sweep {
                 return;
             }
             if (Rounding.up(step.bound()) < target) {
+                allowance.spend(costOfStep);
                 Beginning beginning = step.carryOut(ways);
                 if (sieve.passes(beginning)) {
                     kept++;
@@ -83,18 +107,22 @@ final class Sweep {
 
     private void think(Beginning from, int move, double rises, Count count) {
         allowance.spend(1);
-        int left = Agenda.coveredTo(from, move, ways) + 1 - ways.season().first();
+        int coveredTo = agenda.coveredTo(from, move);
+        int left = coveredTo + 1 - ways.season().first();
         double rise = from.rise() + rises;
         double bound = relaxation.constant()
                 + rise
                 + relaxation.rest(left, stage.mostGaps() - count.gaps(), stage.mostUsed() - count.used());
         boolean isPromising = count.isWithin(stage) && Rounding.up(bound) < target;
         if (isPromising && (move < 0 || from.admits(ways.get(move), ways))) {
-            put(agenda.dayAfter(from, move), new Step(from, move, rise, bound, count, thoughts++));
+            put(
+                    agenda.dayAfter(from, move, coveredTo),
+                    new Step(from, move, coveredTo, rise, bound, count, thoughts++));
         }
     }
 
     private void put(int day, Step step) {
+        allowance.spend(SORTED);
         if (day <= ways.season().last()) {
             agenda.put(day, step);
         } else {

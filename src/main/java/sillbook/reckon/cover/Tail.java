@@ -10,6 +10,7 @@ final class Tail {
     private static final double CLOSE = 1e-12;
 
     private final Arcs arcs;
+    private final Fixed fixed;
     private final double costOfGap;
     private final boolean gapsAreEndless;
     private final boolean usedIsEndless;
@@ -17,8 +18,9 @@ final class Tail {
     private final int usedLevels;
     private final double[] least;
 
-    Tail(Arcs arcs, Stage stage) {
+    Tail(Arcs arcs, Stage stage, Fixed fixed) {
         this.arcs = arcs;
+        this.fixed = fixed;
         this.costOfGap = stage.costOfGap();
         int days = arcs.days();
         this.gapsAreEndless = stage.mostGaps() >= days;
@@ -37,6 +39,9 @@ final class Tail {
     }
 
     private double least(int day, int gaps, int used) {
+        if (fixed.covers(day)) {
+            return least[slot(day + 1, gaps, used)];
+        }
         double best = afterGap(day, gaps, used);
         if (usedIsEndless || used > 0) {
             int fewer = Math.max(0, used - 1);

@@ -31,7 +31,7 @@ final class Tightening {
                 return best;
             }
             double far = pace * Math.max(target - here.bound(), SHORTEST) / length;
-            here = new Relaxation(ways, stage, here.prices().plus(direction, far, dearestWish()));
+            here = new Relaxation(ways, stage, here.prices().plus(direction, far, dearestWish()), Fixed.none(ways));
             allowance.spend(ways.count() + ways.season().days());
             direction = here.slope().blendedWith(direction, EARLIER);
             if (here.bound() > best.bound()) {

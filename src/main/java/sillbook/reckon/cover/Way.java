@@ -7,13 +7,16 @@ import sillbook.reckon.cover.Cells.Stretch;
 /**
  * One way to bring in a pot of a kind.
  *
+ * @param number among all ways
  * @param cold the cold place it stood in, -1 where it needs none
  * @param first in bloom, of the days of the season
  * @param last in bloom, of the days of the season
  * @param warm cells of its site while it stands there
  * @param chilled cells of the cold place while it stands there
  */
-record Way(int kind, int pull, int site, int cold, int first, int last, int takes, Stretch warm, Stretch chilled) {
+record Way(
+        int number,
+        int kind, int pull, int site, int cold, int first, int last, int takes, Stretch warm, Stretch chilled) {
     int length() {
         return last - first + 1;
     }

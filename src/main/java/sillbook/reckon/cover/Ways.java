@@ -19,6 +19,7 @@ final class Ways {
     private final List<DayWish> wishes;
     private final List<int[]> onDay = new ArrayList<>();
     private final List<int[]> forWish = new ArrayList<>();
+    private final boolean[][] serving;
 
     Ways(Task task) {
         this.task = task;
@@ -36,7 +37,14 @@ final class Ways {
             int bloom = day;
             onDay.add(numbers(way -> way.isInBloom(bloom)));
         }
-        wishes.forEach(wish -> forWish.add(numbers(way -> serves(way, wish))));
+        this.serving = new boolean[wishes.size()][ways.size()];
+        for (int wish = 0; wish < wishes.size(); wish++) {
+            DayWish wished = wishes.get(wish);
+            forWish.add(numbers(way -> helps(way, wished)));
+            for (int number : forWish.get(wish)) {
+                serving[wish][number] = true;
+            }
+        }
     }
 
     private List<TreeSet<Integer>> comings(int places) {
@@ -89,6 +97,7 @@ final class Ways {
                 .map(stay -> cells.between(task.sites().size() + cold, stay.from(), pull - 1))
                 .orElse(Cells.Stretch.NONE);
         return new Way(
+                ways.size(),
                 kind,
                 pull,
                 site,
@@ -106,10 +115,14 @@ final class Ways {
                 .toArray();
     }
 
-    /** Whether a way helps a wish. */
-    boolean serves(Way way, DayWish wish) {
+    private boolean helps(Way way, DayWish wish) {
         return way.isInBloom(wish.day())
                 && wish.asksFor(kinds.get(way.kind()).groups().get(0));
+    }
+
+    /** Whether a way helps a wish. */
+    boolean serves(Way way, int wish) {
+        return serving[wish][way.number()];
     }
 
     Season season() {

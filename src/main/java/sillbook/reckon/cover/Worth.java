@@ -6,12 +6,14 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Leaves out beginnings that another is at least as good as whatever comes after: one that stands on the same day with the same pots left, costs no more, and has as much room everywhere that a pot may still need.
  */
 final class Worth {
     private static final int MOST_COMPARED = 40;
+    private static final int FIGURES = 6;
 
     private final Ways ways;
     private final Stage stage;
@@ -69,7 +71,7 @@ final class Worth {
     final class Sieve {
         private final int day;
         private final int[] need;
-        private final Map<List<Integer>, List<Rest>> kept = new HashMap<>();
+        private final Map<Alike, List<Rest>> kept = new HashMap<>();
 
         private Sieve(int day) {
             this.day = day;
@@ -80,11 +82,20 @@ final class Worth {
         boolean passes(Beginning beginning) {
             Rest rest = new Rest(beginning.count().cost(stage.goal()), room(beginning.load()));
             List<Rest> alike = kept.computeIfAbsent(key(beginning), fresh -> new ArrayList<>());
-            if (alike.stream().limit(MOST_COMPARED).anyMatch(other -> other.isAsGoodAs(rest))) {
+            if (isBehind(rest, alike)) {
                 return false;
             }
             alike.add(rest);
             return true;
+        }
+
+        private boolean isBehind(Rest rest, List<Rest> alike) {
+            for (int i = 0; i < Math.min(MOST_COMPARED, alike.size()); i++) {
+                if (alike.get(i).isAsGoodAs(rest)) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         private int[] room(int[] load) {
@@ -95,23 +106,37 @@ final class Worth {
             return room;
         }
 
-        private List<Integer> key(Beginning beginning) {
+        private Alike key(Beginning beginning) {
             Count count = beginning.count();
-            List<Integer> key = new ArrayList<>();
-            key.add(beginning.nextWish());
-            key.add(beginning.coveredTo());
-            key.add(Math.max(beginning.lastGap(), day - longest));
             Stage.Goal goal = stage.goal();
-            key.add(goal == Stage.Goal.UNMET ? 0 : count.unmet());
-            key.add(goal.compareTo(Stage.Goal.GAP) <= 0 ? 0 : count.gaps());
-            key.add(goal == Stage.Goal.OVERLAP ? count.used() : 0);
+            int[] key = new int[FIGURES + lastUse.length + beginning.met().length];
+            key[0] = beginning.nextWish();
+            key[1] = beginning.coveredTo();
+            key[2] = Math.max(beginning.lastGap(), day - longest);
+            key[3] = goal == Stage.Goal.UNMET ? 0 : count.unmet();
+            key[4] = goal.compareTo(Stage.Goal.GAP) <= 0 ? 0 : count.gaps();
+            key[5] = goal == Stage.Goal.OVERLAP ? count.used() : 0;
             for (int kind = 0; kind < lastUse.length; kind++) {
-                key.add(lastUse[kind] < day ? 0 : (int) beginning.taken()[kind]);
+                key[FIGURES + kind] = lastUse[kind] < day ? 0 : beginning.taken()[kind];
             }
             for (int wish = beginning.nextWish(); wish < beginning.met().length; wish++) {
-                key.add(Math.min(beginning.met()[wish], ways.wishes().get(wish).count()));
+                key[FIGURES + lastUse.length + wish] = Math.min(
+                        beginning.met()[wish], ways.wishes().get(wish).count());
             }
-            return key;
+            return new Alike(key, Arrays.hashCode(key));
+        }
+    }
+
+    /** What beginnings must have in common to be compared. */
+    private record Alike(int[] figures, int hash) {
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Alike alike && Arrays.equals(figures, alike.figures);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
         }
     }
 
