@@ -48,6 +48,7 @@ public final class Commands {
                         .addSubcommand(new ColdCommand(printer, world.in()))
                         .addSubcommand(new HeatCommand(printer, world.in()))
                         .addSubcommand(new SoilCommand(printer))
+                        .addSubcommand(new CoverCommand(printer, world.in()))
                         .addSubcommand(new EffectsCommand(printer, world.in()))
                         .addSubcommand(new StagesCommand(printer)));
         root.setOut(new PrintWriter(world.out(), true, UTF_8))

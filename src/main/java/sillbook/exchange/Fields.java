@@ -107,6 +107,13 @@ final class Fields {
         return this;
     }
 
+    /** Whole numbers, each of which may not be known. */
+    Fields wholes(String name, Collection<Optional<Integer>> values) {
+        ArrayNode list = node.putArray(name);
+        values.forEach(value -> list.add(value.<JsonNode>map(NODES::numberNode).orElse(NODES.nullNode())));
+        return this;
+    }
+
     /** Numbers in an order of their own, as from the least to the most. */
     Fields decimals(String name, double... values) {
         ArrayNode list = node.putArray(name);

@@ -36,6 +36,7 @@ final class Names {
                 "reckon cold",
                 "reckon heat",
                 "reckon soil",
+                "reckon cover",
                 "reckon effects",
                 "reckon stages");
     }

@@ -39,8 +39,9 @@ public record Task(
         Bounds.within("number of ways to bring a pot in", ways(sites, pots), 0, MOST_WAYS);
     }
 
+    /** Said as people count, from 1. */
     private static void checkPlaces(String name, List<Integer> numbers, int count) {
-        numbers.forEach(number -> Bounds.within(name, number, 0, count - 1));
+        numbers.forEach(number -> Bounds.within(name, number + 1, 1, count));
     }
 
     private static int ways(List<Room> sites, List<PotGroup> pots) {

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.cover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class PlannerTest {
+    private static final PotGroup TULIPS = like(PotGroup.of(0, 30, 5, 4, 1), 3);
+
+    private static PotGroup like(PotGroup pot, int count) {
+        return pot.withCount(count);
+    }
+
+    private static PotGroup chilled(PotGroup pot, int from, Integer... places) {
+        return new PotGroup(
+                pot.earliest(),
+                pot.latest(),
+                pot.toBloom(),
+                pot.lasts(),
+                pot.takes(),
+                pot.count(),
+                pot.sites(),
+                Optional.of(new ColdStay(from, List.of(places))));
+    }
+
+    private static Task task(int first, int last, List<PotGroup> pots) {
+        return new Task(new Season(first, last), List.of(Room.ENDLESS), List.of(), pots, List.of());
+    }
+
+    /** Sixty pots on three tight sites, with three dated wishes: not to be proven in a while. */
+    private static Task large() {
+        SplittableRandom random = new SplittableRandom(7);
+        List<PotGroup> pots = IntStream.range(0, 60)
+                .mapToObj(pot -> {
+                    int earliest = 60 + random.nextInt(110);
+                    int takes = 1 + random.nextInt(4) / 3;
+                    return PotGroup.of(
+                            earliest,
+                            earliest + 2 + random.nextInt(8),
+                            14 + random.nextInt(12),
+                            6 + random.nextInt(6),
+                            takes);
+                })
+                .toList();
+        List<Room> sites = List.of(Room.of(2), Room.of(2), Room.of(1));
+        List<DayWish> wishes = List.of(
+                new DayWish(120, 3, List.of()),
+                new DayWish(160, 3, IntStream.range(0, 30).boxed().toList()));
+        return new Task(new Season(100, 190), sites, List.of(), pots, wishes);
+    }
+
+    @Test
+    void potsThatAreAlikeFollowOneAnother() {
+        Plan plan = Planner.plan(task(10, 21, List.of(TULIPS)));
+        assertThat(plan.tally()).isEqualTo(new Tally(0, 0, 3, 0));
+        assertThat(plan.pulls()).extracting(Pull::day).containsExactly(5, 9, 13);
+        assertThat(plan.longestGap()).isZero();
+        assertThat(plan.isProven()).isTrue();
+    }
+
+    @Test
+    void alikeIsToldBackInTheGroupsOfTheTask() {
+        Plan plan = Planner.plan(task(10, 21, List.of(like(TULIPS, 1), like(TULIPS, 2))));
+        assertThat(plan.pulls()).extracting(Pull::group).containsExactly(0, 1, 1);
+        assertThat(plan.pulls()).extracting(Pull::day).containsExactlyInAnyOrder(5, 9, 13);
+    }
+
+    @Test
+    void nothingBloomsOfNothing() {
+        Plan plan = Planner.plan(task(10, 21, List.of()));
+        assertThat(plan.tally()).isEqualTo(new Tally(0, 12, 0, 0));
+        assertThat(plan.longestGap()).isEqualTo(12);
+        assertThat(plan.isProven()).isTrue();
+    }
+
+    @Test
+    void whatBloomsOutsideTheSeasonIsLeftOut() {
+        Plan plan = Planner.plan(task(100, 110, List.of(TULIPS, PotGroup.of(300, 310, 5, 4, 1))));
+        assertThat(plan.pulls()).isEmpty();
+    }
+
+    @Test
+    void aLaterDayMayTakeFewerDays() {
+        PotGroup hastening = new PotGroup(
+                0, 3, List.of(10, 8, 6, 4), 3, 1, 1, List.of(), Optional.empty());
+        Plan plan = Planner.plan(task(7, 9, List.of(hastening)));
+        assertThat(plan.tally()).isEqualTo(new Tally(0, 0, 1, 0));
+        assertThat(plan.pulls()).containsExactly(new Pull(0, 3, 0, OptionalInt.empty()));
+    }
+
+    @Test
+    void eachSiteHasItsOwnRoom() {
+        PotGroup large = new PotGroup(
+                0, 8, PotGroup.steady(0, 8, 5), 4, 2, 2, List.of(), Optional.empty());
+        List<Room> sites = List.of(Room.of(2), Room.of(1), Room.of(2));
+        Task task = new Task(new Season(5, 12), sites, List.of(), List.of(large), List.of());
+        Plan plan = Planner.plan(task);
+        assertThat(plan.tally()).isEqualTo(new Tally(0, 0, 2, 0));
+        assertThat(plan.pulls()).extracting(Pull::site).containsExactlyInAnyOrder(0, 2);
+    }
+
+    @Test
+    void aPotStandsOnlyWhereItMay() {
+        PotGroup second = new PotGroup(
+                0, 8, PotGroup.steady(0, 8, 5), 4, 1, 1, List.of(1), Optional.empty());
+        Task task = new Task(
+                new Season(5, 8), List.of(Room.ENDLESS, Room.ENDLESS), List.of(), List.of(second), List.of());
+        assertThat(Planner.plan(task).pulls()).extracting(Pull::site).containsExactly(1);
+    }
+
+    @Test
+    void theColdHoldsSoManyUntilTheyComeIn() {
+        List<PotGroup> two = List.of(
+                chilled(PotGroup.of(10, 12, 5, 3, 1), 0, 0), chilled(PotGroup.of(13, 15, 5, 3, 1), 0, 0));
+        Task tight = new Task(new Season(15, 20), List.of(Room.ENDLESS), List.of(Room.of(1)), two, List.of());
+        assertThat(Planner.plan(tight).tally()).isEqualTo(new Tally(0, 3, 1, 0));
+        Task wide = new Task(new Season(15, 20), List.of(Room.ENDLESS), List.of(Room.of(2)), two, List.of());
+        assertThat(Planner.plan(wide).tally()).isEqualTo(new Tally(0, 0, 2, 0));
+        Task another = new Task(
+                new Season(15, 20),
+                List.of(Room.ENDLESS),
+                List.of(Room.of(1), Room.of(1)),
+                List.of(two.get(0), chilled(two.get(1), 0, 0, 1)),
+                List.of());
+        Plan plan = Planner.plan(another);
+        assertThat(plan.tally()).isEqualTo(new Tally(0, 0, 2, 0));
+        assertThat(plan.pulls())
+                .extracting(Pull::cold)
+                .containsExactly(OptionalInt.of(0), OptionalInt.of(1));
+    }
+
+    @Test
+    void aWishForADayComesBeforeTheSeason() {
+        List<PotGroup> pots = List.of(like(TULIPS, 2), PotGroup.of(0, 30, 5, 4, 1));
+        DayWish both = new DayWish(12, 2, List.of(0));
+        Task task = new Task(new Season(10, 17), List.of(Room.ENDLESS), List.of(), pots, List.of(both));
+        assertThat(Planner.plan(task).tally()).isEqualTo(new Tally(0, 0, 3, 4));
+        DayWish more = new DayWish(12, 3, List.of(0));
+        Task tooMuch = new Task(new Season(10, 17), List.of(Room.ENDLESS), List.of(), pots, List.of(more));
+        assertThat(Planner.plan(tooMuch).tally().unmet()).isEqualTo(1);
+    }
+
+    @Test
+    void theSameTaskGivesTheSamePlan() {
+        Task task = large();
+        Plan once = Planner.plan(task, 300_000, Watch.PATIENT);
+        assertThat(Planner.plan(task, 300_000, Watch.PATIENT)).isEqualTo(once);
+    }
+
+    @Test
+    void theBestSoFarIsWhatAStopGives() {
+        List<Plan> told = new ArrayList<>();
+        Watch impatient = new Watch() {
+            @Override
+            public boolean wantsStop() {
+                return told.size() > 3;
+            }
+
+            @Override
+            public void found(Plan best) {
+                told.add(best);
+            }
+        };
+        Plan plan = Planner.plan(large(), Long.MAX_VALUE, impatient);
+        assertThat(plan.isProven()).isFalse();
+        assertThat(told.get(told.size() - 1)).isEqualTo(plan);
+        assertThat(told.stream().map(Plan::tally)).isSortedAccordingTo(Collections.reverseOrder());
+    }
+
+    @Test
+    void whatIsNotProvenHasABound() {
+        Plan plan = Planner.plan(large(), 200_000, Watch.PATIENT);
+        assertThat(plan.isProven()).isFalse();
+        for (Stage.Goal goal : Stage.Goal.values()) {
+            assertThat(goal.of(plan.bound())).isLessThanOrEqualTo(goal.of(plan.tally()));
+        }
+        assertThat(plan.tally().unmet()).isZero();
+        assertThat(Planner.plan(large(), 1, Watch.PATIENT).bound()).isNotNull();
+    }
+}
