@@ -85,6 +85,7 @@ class JsonPageTest {
             "reckon cold docs/how-to/lists/fridge-spans.csv",
             "reckon heat docs/how-to/lists/sill-days.csv --need 350 --from 2027-02-01",
             "reckon soil --monthly=-5,-4,1,7,13,17,19,18,14,8,2,-3 --depth 20",
+            "reckon cover docs/how-to/lists/season.json",
             "reckon effects docs/how-to/lists/scores.csv --score score --factors variety,mix,place",
             "reckon effects docs/how-to/lists/two-places.csv --score score --factors kind,variety,place --method reml",
             "reckon stages --prior 14,21,28 --own 24,27,62");

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record ColdStay(int from, List<Integer> places) {
     public ColdStay {
-        Bounds.day("first day in the cold", from);
+        Limits.day("first day in the cold", from);
         if (places.isEmpty()) {
             throw new Unreckonable("no cold place is named");
         }

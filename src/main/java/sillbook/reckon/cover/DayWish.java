@@ -12,8 +12,8 @@ import java.util.List;
  */
 public record DayWish(int day, int count, List<Integer> groups) {
     public DayWish {
-        Bounds.day("day of a wish", day);
-        Bounds.within("number of pots wished for", count, 1, Task.MOST_POTS);
+        Limits.day("day of a wish", day);
+        Limits.within("number of pots wished for", count, 1, Task.MOST_POTS);
         groups = groups.stream().distinct().sorted().toList();
     }
 

@@ -29,8 +29,8 @@ public record PotGroup(
     private static final int LARGEST = 1_000;
 
     public PotGroup {
-        Bounds.day("earliest day", earliest);
-        Bounds.day("latest day", latest);
+        Limits.day("earliest day", earliest);
+        Limits.day("latest day", latest);
         if (latest < earliest) {
             throw new Unreckonable("the latest day " + latest + " is before the earliest, " + earliest);
         }
@@ -41,11 +41,11 @@ public record PotGroup(
             throw new Unreckonable("there are " + toBloom.size() + " numbers of days to bloom for "
                     + (latest - earliest + 1) + " days to come in on; one is wanted, or one for each");
         }
-        toBloom.forEach(days -> Bounds.within("number of days to bloom", days, 0, LONGEST));
-        Bounds.within("number of days in bloom", lasts, 1, LONGEST);
-        Bounds.within("room a pot takes", takes, 1, LARGEST);
-        Bounds.within("number of pots", count, 1, Task.MOST_POTS);
-        cold.ifPresent(stay -> Bounds.within("first day in the cold", stay.from(), earliest - LONGEST_COLD, latest));
+        toBloom.forEach(days -> Limits.within("number of days to bloom", days, 0, LONGEST));
+        Limits.within("number of days in bloom", lasts, 1, LONGEST);
+        Limits.within("room a pot takes", takes, 1, LARGEST);
+        Limits.within("number of pots", count, 1, Task.MOST_POTS);
+        cold.ifPresent(stay -> Limits.within("first day in the cold", stay.from(), earliest - LONGEST_COLD, latest));
         toBloom = List.copyOf(toBloom);
         sites = sites.stream().distinct().sorted().toList();
     }

@@ -15,7 +15,7 @@ public record Room(OptionalInt most) {
     public static final Room ENDLESS = new Room(OptionalInt.empty());
 
     public Room {
-        most.ifPresent(units -> Bounds.within("room", units, 0, LARGEST));
+        most.ifPresent(units -> Limits.within("room", units, 0, LARGEST));
     }
 
     public static Room of(int most) {

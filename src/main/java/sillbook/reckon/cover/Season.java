@@ -12,8 +12,8 @@ public record Season(int first, int last) {
     public static final int LONGEST = 400;
 
     public Season {
-        Bounds.day("season's first day", first);
-        Bounds.day("season's last day", last);
+        Limits.day("season's first day", first);
+        Limits.day("season's last day", last);
         if (last < first) {
             throw new Unreckonable("the season ends on day " + last + ", before it starts on day " + first);
         }

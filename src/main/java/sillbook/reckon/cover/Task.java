@@ -23,25 +23,25 @@ public record Task(
         colds = List.copyOf(colds);
         pots = List.copyOf(pots);
         wishes = List.copyOf(wishes);
-        Bounds.within("number of sites", sites.size(), 1, MOST_PLACES);
-        Bounds.within("number of cold places", colds.size(), 0, MOST_PLACES);
-        Bounds.within("number of pots", pots.stream().mapToInt(PotGroup::count).sum(), 0, MOST_POTS);
-        Bounds.within("number of wishes", wishes.size(), 0, MOST_WISHES);
+        Limits.within("number of sites", sites.size(), 1, MOST_PLACES);
+        Limits.within("number of cold places", colds.size(), 0, MOST_PLACES);
+        Limits.within("number of pots", pots.stream().mapToInt(PotGroup::count).sum(), 0, MOST_POTS);
+        Limits.within("number of wishes", wishes.size(), 0, MOST_WISHES);
         int coldPlaces = colds.size();
         for (PotGroup group : pots) {
             checkPlaces("site", group.sites(), sites.size());
             group.cold().ifPresent(stay -> checkPlaces("cold place", stay.places(), coldPlaces));
         }
         for (DayWish wish : wishes) {
-            Bounds.within("day of a wish", wish.day(), season.first(), season.last());
+            Limits.within("day of a wish", wish.day(), season.first(), season.last());
             checkPlaces("pot of a wish", wish.groups(), pots.size());
         }
-        Bounds.within("number of ways to bring a pot in", ways(sites, pots), 0, MOST_WAYS);
+        Limits.within("number of ways to bring a pot in", ways(sites, pots), 0, MOST_WAYS);
     }
 
     /** Said as people count, from 1. */
     private static void checkPlaces(String name, List<Integer> numbers, int count) {
-        numbers.forEach(number -> Bounds.within(name, number + 1, 1, count));
+        numbers.forEach(number -> Limits.within(name, number + 1, 1, count));
     }
 
     private static int ways(List<Room> sites, List<PotGroup> pots) {

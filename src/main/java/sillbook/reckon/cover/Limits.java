@@ -2,10 +2,10 @@
 package sillbook.reckon.cover;
 
 /** What a number may be; a sentence where it is not that. */
-final class Bounds {
+final class Limits {
     private static final int FARTHEST_DAY = 1_000_000;
 
-    private Bounds() {}
+    private Limits() {}
 
     static void day(String name, int day) {
         within(name, day, -FARTHEST_DAY, FARTHEST_DAY);
