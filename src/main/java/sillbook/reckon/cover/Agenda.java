@@ -60,7 +60,7 @@ final class Agenda {
 
     private boolean isMet(int wish, Beginning from, int move) {
         int more = move >= 0 && ways.serves(ways.get(move), wish) ? 1 : 0;
-        return from.met()[wish] + more >= ways.wishes().get(wish).count();
+        return from.taken().met(wish) + more >= ways.wishes().get(wish).count();
     }
 
     /** On a day of the season. */

@@ -43,8 +43,8 @@ final class Mending {
                 .filter(way -> way.last() < from || way.first() > to)
                 .toList();
         Fixed fixed = Fixed.of(ways, kept);
-        allowance.spend(ways.count());
         Relaxation around = new Relaxation(ways, relaxation.stage(), relaxation.prices(), fixed);
+        allowance.spend(around.effort());
         new Sweep(ways, around, worth, best, allowance, fixed, WIDTH).run();
     }
 }

@@ -6,12 +6,34 @@ import java.util.Arrays;
 /**
  * What a pot of a kind costs, a unit of room in a cell, and what a pot for a wish earns, in the cost of a stage; at least 0. Any prices give a bound; {@link Tightening} looks for those that give a good one.
  */
-record Prices(double[] kinds, double[] cells, double[] wishes) {
+final class Prices {
+    private final double[] kinds;
+    private final double[] cells;
+    private final double[] wishes;
+
+    private Prices(double[] kinds, double[] cells, double[] wishes) {
+        this.kinds = kinds;
+        this.cells = cells;
+        this.wishes = wishes;
+    }
+
     static Prices none(Ways ways) {
         return new Prices(
                 new double[ways.kinds().size()],
                 new double[ways.cells().count()],
                 new double[ways.wishes().size()]);
+    }
+
+    double[] kinds() {
+        return kinds;
+    }
+
+    double[] cells() {
+        return cells;
+    }
+
+    double[] wishes() {
+        return wishes;
     }
 
     /** Farther along a direction, as far as prices may go. */

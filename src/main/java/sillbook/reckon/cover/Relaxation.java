@@ -118,6 +118,11 @@ final class Relaxation {
         return prices;
     }
 
+    /** How much it took to work out, in ways weighed. */
+    int effort() {
+        return ways.count() + tail.entries();
+    }
+
     /** Where the bound rises: what the relaxed plan takes too much of, and what it lacks. */
     Prices slope() {
         int[] times = stage.covers() ? tail.path(ways.count()) : new int[ways.count()];

@@ -35,6 +35,10 @@ record Step(Beginning from, int move, int coveredTo, double rise, double bound, 
 
     /** All ways taken by then. */
     List<Way> ways(Ways all) {
-        return Trail.ways(move < 0 ? from.trail() : new Trail(all.get(move), from.trail()));
+        List<Way> ways = from.taken().ways();
+        if (move >= 0) {
+            ways.add(all.get(move));
+        }
+        return ways;
     }
 }

@@ -6,7 +6,7 @@ package sillbook.reckon.cover;
  * path over the days, worked out from the last day back. Allowances beyond what is possible are as good as endless.
  */
 final class Tail {
-    private static final int MOST_ENTRIES = 600_000;
+    private static final int MOST_ENTRIES = 200_000;
     private static final double CLOSE = 1e-12;
 
     private final Arcs arcs;
@@ -62,6 +62,11 @@ final class Tail {
 
     private int slot(int day, int gaps, int used) {
         return (day * gapLevels + gaps) * usedLevels + used;
+    }
+
+    /** How many entries were worked out, each from some arcs. */
+    int entries() {
+        return least.length;
     }
 
     /** From a day on, counted from the season's first; infinite where it cannot be. */

@@ -32,7 +32,7 @@ final class Tightening {
             }
             double far = pace * Math.max(target - here.bound(), SHORTEST) / length;
             here = new Relaxation(ways, stage, here.prices().plus(direction, far, dearestWish()), Fixed.none(ways));
-            allowance.spend(ways.count() + ways.season().days());
+            allowance.spend(here.effort());
             direction = here.slope().blendedWith(direction, EARLIER);
             if (here.bound() > best.bound()) {
                 best = here;

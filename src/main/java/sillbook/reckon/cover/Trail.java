@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** The ways taken so far, the last first; they are shared by all plans that begin alike. Null is the end. */
+/** The ways taken so far, the last first; their beginning is shared by all plans that begin alike. Null is the end. */
 record Trail(Way last, @Nullable Trail before) {
     static List<Way> ways(@Nullable Trail trail) {
         List<Way> ways = new ArrayList<>();

@@ -80,7 +80,7 @@ final class Worth {
 
         /** Whether it is worth going on with; it is then held against those that follow. */
         boolean passes(Beginning beginning) {
-            Rest rest = new Rest(beginning.count().cost(stage.goal()), room(beginning.load()));
+            Rest rest = new Rest(beginning.count().cost(stage.goal()), room(beginning.taken()));
             List<Rest> alike = kept.computeIfAbsent(key(beginning), fresh -> new ArrayList<>());
             if (isBehind(rest, alike)) {
                 return false;
@@ -98,10 +98,10 @@ final class Worth {
             return false;
         }
 
-        private int[] room(int[] load) {
+        private int[] room(Taken taken) {
             int[] room = new int[need.length];
             for (int cell = 0; cell < room.length; cell++) {
-                room[cell] = Math.min(need[cell], ways.cells().room(cell) - load[cell]);
+                room[cell] = Math.min(need[cell], ways.cells().room(cell) - taken.load(cell));
             }
             return room;
         }
@@ -109,7 +109,7 @@ final class Worth {
         private Alike key(Beginning beginning) {
             Count count = beginning.count();
             Stage.Goal goal = stage.goal();
-            int[] key = new int[FIGURES + lastUse.length + beginning.met().length];
+            int[] key = new int[FIGURES + lastUse.length + ways.wishes().size()];
             key[0] = beginning.nextWish();
             key[1] = beginning.coveredTo();
             key[2] = Math.max(beginning.lastGap(), day - longest);
@@ -117,18 +117,26 @@ final class Worth {
             key[4] = goal.compareTo(Stage.Goal.GAP) <= 0 ? 0 : count.gaps();
             key[5] = goal == Stage.Goal.OVERLAP ? count.used() : 0;
             for (int kind = 0; kind < lastUse.length; kind++) {
-                key[FIGURES + kind] = lastUse[kind] < day ? 0 : beginning.taken()[kind];
+                key[FIGURES + kind] = lastUse[kind] < day ? 0 : beginning.taken().pots(kind);
             }
-            for (int wish = beginning.nextWish(); wish < beginning.met().length; wish++) {
+            for (int wish = beginning.nextWish(); wish < ways.wishes().size(); wish++) {
                 key[FIGURES + lastUse.length + wish] = Math.min(
-                        beginning.met()[wish], ways.wishes().get(wish).count());
+                        beginning.taken().met(wish), ways.wishes().get(wish).count());
             }
-            return new Alike(key, Arrays.hashCode(key));
+            return new Alike(key);
         }
     }
 
     /** What beginnings must have in common to be compared. */
-    private record Alike(int[] figures, int hash) {
+    private static final class Alike {
+        private final int[] figures;
+        private final int hash;
+
+        private Alike(int[] figures) {
+            this.figures = figures;
+            this.hash = Arrays.hashCode(figures);
+        }
+
         @Override
         public boolean equals(@Nullable Object other) {
             return other instanceof Alike alike && Arrays.equals(figures, alike.figures);
@@ -141,7 +149,15 @@ final class Worth {
     }
 
     /** What is left to a beginning: its cost, and room in each cell as far as it may still be needed. */
-    private record Rest(int cost, int[] room) {
+    private static final class Rest {
+        private final int cost;
+        private final int[] room;
+
+        private Rest(int cost, int[] room) {
+            this.cost = cost;
+            this.room = room;
+        }
+
         boolean isAsGoodAs(Rest other) {
             if (cost > other.cost) {
                 return false;
