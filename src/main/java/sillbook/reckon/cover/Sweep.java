@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.reckon.cover;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
