@@ -118,7 +118,7 @@ class CoverCommandTest {
             value = {
                 "{\"season\": {\"from\": 9, \"to\": 3}} | The season ends on day 3, before it starts on day 9.",
                 "{\"season\": {\"from\": 1}} | The to of the season of the file is not said. Write a whole number.",
-                "{\"season\": {\"from\": 1, \"to\": NaN}} | It is no JSON: line 1, column 31 cannot be read.",
+                "{\"season\": {\"from\": 1, \"to\": NaN}} | It is no JSON: line 1, column 33 cannot be read.",
                 "{\"season\": {\"from\": 1, \"to\": 2.5}} | The to of the season of the file is 2.5. Write a whole number.",
                 "{\"season\": {\"from\": 1, \"to\": 9e99}} | The to of the season of the file is 9.0E99. Write a whole number.",
                 "{\"season\": {\"from\": 1, \"to\": 2}, \"room\": -3} | The room is -3; it must be 0 to 1000000.",
