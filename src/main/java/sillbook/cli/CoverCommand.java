@@ -36,7 +36,7 @@ final class CoverCommand implements Callable<Integer> {
     private final Printer printer;
     private final InputStream in;
 
-    @Parameters(paramLabel = "FILE", description = "What reference/commands.md shows, as JSON.")
+    @Parameters(paramLabel = "FILE", description = "The season, its pots and its room, as JSON.")
     private String file = "";
 
     @Option(
