@@ -4,7 +4,7 @@ package sillbook.reckon.cover;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.TreeSet;
+import java.util.SortedSet;
 
 /**
  * The room of a place over time. What stands there on a day all stood there on the last of the days on which any of it came, so that only days on which something may come are looked at; such a day of such a place is a cell.
@@ -21,7 +21,7 @@ final class Cells {
     private final int[] rooms;
 
     /** Of places, with the days on which something may come to each. */
-    Cells(List<Room> places, List<TreeSet<Integer>> comings) {
+    Cells(List<Room> places, List<SortedSet<Integer>> comings) {
         this.comings = new int[places.size()][];
         this.offsets = new int[places.size()];
         int cells = 0;

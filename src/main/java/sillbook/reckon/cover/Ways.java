@@ -4,6 +4,7 @@ package sillbook.reckon.cover;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -47,8 +48,8 @@ final class Ways {
         }
     }
 
-    private List<TreeSet<Integer>> comings(int places) {
-        List<TreeSet<Integer>> comings = new ArrayList<>();
+    private List<SortedSet<Integer>> comings(int places) {
+        List<SortedSet<Integer>> comings = new ArrayList<>();
         IntStream.range(0, places).forEach(place -> comings.add(new TreeSet<>()));
         for (Kind kind : kinds) {
             PotGroup pots = kind.pots();
