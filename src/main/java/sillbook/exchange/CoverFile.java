@@ -128,9 +128,8 @@ public record CoverFile(Task task, List<String> assumed) {
         pot.holdsOnly("earliest", "latest", "toBloom", "lasts", "takes", "count", "sites", "cold");
         int earliest = pot.whole("earliest");
         int latest = pot.whole("latest");
-        List<Integer> toBloom = pot.isList("toBloom")
-                ? pot.wholes("toBloom")
-                : PotGroup.steady(earliest, latest, pot.whole("toBloom"));
+        List<Integer> toBloom =
+                pot.isList("toBloom") ? pot.wholes("toBloom") : PotGroup.steady(earliest, latest, pot.whole("toBloom"));
         return new PotGroup(
                 earliest,
                 latest,
@@ -153,12 +152,13 @@ public record CoverFile(Task task, List<String> assumed) {
     }
 
     private static List<Integer> fromZero(List<Integer> fromOne) {
-        return fromOne.stream().map(number -> Math.max(Integer.MIN_VALUE + 1, number) - 1).toList();
+        return fromOne.stream()
+                .map(number -> Math.max(Integer.MIN_VALUE + 1, number) - 1)
+                .toList();
     }
 
     /** Reads each, and says which of them makes no sense. */
-    private static <T> List<T> each(
-            List<JsonNode> nodes, String name, Function<JsonObject, T> reading) {
+    private static <T> List<T> each(List<JsonNode> nodes, String name, Function<JsonObject, T> reading) {
         List<T> all = new ArrayList<>();
         for (JsonNode node : nodes) {
             JsonObject object = new JsonObject(name + " " + (all.size() + 1), node);

@@ -42,8 +42,7 @@ public final class CoverJson {
                 .number("overlap", tally.overlap());
     }
 
-    private static List<Optional<Integer>> each(
-            List<Optional<Pull>> pots, Function<Pull, Optional<Integer>> what) {
+    private static List<Optional<Integer>> each(List<Optional<Pull>> pots, Function<Pull, Optional<Integer>> what) {
         return pots.stream().map(pull -> pull.flatMap(what)).toList();
     }
 }

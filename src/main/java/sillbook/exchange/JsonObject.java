@@ -50,8 +50,8 @@ record JsonObject(String name, JsonNode node) {
         node.fieldNames().forEachRemaining(others::add);
         Set.of(fields).forEach(others::remove);
         others.stream().findFirst().ifPresent(other -> {
-            throw new Misread(named() + " has a field '" + other + "'. Those it may have are "
-                    + String.join(", ", fields) + ".");
+            throw new Misread(
+                    named() + " has a field '" + other + "'. Those it may have are " + String.join(", ", fields) + ".");
         });
     }
 

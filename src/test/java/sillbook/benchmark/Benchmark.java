@@ -41,11 +41,8 @@ public final class Benchmark {
         seasons(thirty, InventedSeasons.THIRTY);
         System.out.println(new SeasonsSpeed(program).measure(thirty));
         System.out.println(new EffectsSpeed(folder).measure());
-<<<<<<< HEAD
         System.out.println(new ReadingsSpeed(program, folder).measure(journal));
-=======
         System.out.println(new CoverSpeed(folder).measure());
->>>>>>> e49ad2c (Tell how a season is covered, and why by a search of our own; measure it beside an integer program)
         System.out.println("bytes a frame   held to 1.3 times the ideal by the tests of sillbook.ui.terminal");
     }
 

@@ -100,11 +100,16 @@ record CoverProgram(Task task, Path folder) {
     }
 
     private void addRoom(int site, List<Variable> variables, List<String> rows) {
-        int[] days = variables.stream().mapToInt(Variable::day).distinct().sorted().toArray();
+        int[] days =
+                variables.stream().mapToInt(Variable::day).distinct().sorted().toArray();
         if (task.sites().get(site).most().isPresent()) {
             for (int day : days) {
                 Predicate<Variable> stands = way -> way.site() == site && way.day() <= day && day <= way.last();
-                rows.add(sum(variables, way -> stands.test(way) ? task.pots().get(way.group()).takes() : 0) + " <= "
+                rows.add(sum(
+                                variables,
+                                way -> stands.test(way)
+                                        ? task.pots().get(way.group()).takes()
+                                        : 0) + " <= "
                         + task.sites().get(site).most().getAsInt());
             }
         }

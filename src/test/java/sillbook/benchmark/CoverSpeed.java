@@ -97,7 +97,8 @@ record CoverSpeed(Path folder) {
     /** Sixty pots, each another, on three tight sills. */
     private static Task season(int seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        List<PotGroup> pots = IntStream.range(0, POTS).mapToObj(pot -> pot(random)).toList();
+        List<PotGroup> pots =
+                IntStream.range(0, POTS).mapToObj(pot -> pot(random)).toList();
         List<Room> sites = List.of(Room.of(1 + seed % 2), Room.of(1), Room.of(1 + seed % 3));
         return new Task(WINTER, sites, List.of(), pots, List.of());
     }

@@ -58,7 +58,8 @@ class CoverCommandTest {
         assertThat(answer.get("overlap").intValue()).isZero();
         assertThat(answer.get("longestGap").intValue()).isEqualTo(1);
         assertThat(answer.get("proven").booleanValue()).isTrue();
-        assertThat(answer.get("bound")).isEqualTo(parsed("{\"unmet\": 0, \"gapDays\": 1, \"used\": 4, \"overlap\": 0}"));
+        assertThat(answer.get("bound"))
+                .isEqualTo(parsed("{\"unmet\": 0, \"gapDays\": 1, \"used\": 4, \"overlap\": 0}"));
         assertThat(answer.get("sites")).isEqualTo(parsed("[1, 1, 1, 1]"));
         assertThat(answer.get("cold")).isEqualTo(parsed("[null, null, null, null]"));
         assertThat(answer.get("assumed")).isEqualTo(parsed("[\"room for every pot\"]"));
@@ -104,9 +105,8 @@ class CoverCommandTest {
 
     @Test
     void fromTheStandardInputWithProgress() {
-        Printed printed = Terminal.withoutShelf()
-                .typing(FOUR)
-                .run("reckon", "cover", "-", "--progress", "--seconds", "60");
+        Printed printed =
+                Terminal.withoutShelf().typing(FOUR).run("reckon", "cover", "-", "--progress", "--seconds", "60");
         assertThat(printed.out()).startsWith("days without bloom: 1, proven the least");
         assertThat(printed.err()).endsWith("1 day without bloom (at least 1), 4 pots so far\n");
     }
@@ -145,7 +145,6 @@ class CoverCommandTest {
                 .isEqualTo("nowhere.json: There is no such file.\n");
         Printed never = run(FOUR, "--seconds", "0");
         assertThat(never.code()).isEqualTo(ExitCode.USED_WRONGLY);
-        assertThat(never.err())
-                .isEqualTo("'0' is no time to search in. Write a number of seconds above 0.\n");
+        assertThat(never.err()).isEqualTo("'0' is no time to search in. Write a number of seconds above 0.\n");
     }
 }

@@ -95,7 +95,11 @@ final class Sweep {
                 think(from, number, relaxation.rise(number), from.count().with(ways.get(number)));
             }
             int lacking = from.lacking(ways);
-            think(from, Step.LACK, relaxation.riseOfLack(from.nextWish(), lacking), from.count().withLack(lacking));
+            think(
+                    from,
+                    Step.LACK,
+                    relaxation.riseOfLack(from.nextWish(), lacking),
+                    from.count().withLack(lacking));
         } else {
             for (int number : ways.onDay(day)) {
                 think(from, number, relaxation.rise(number), from.count().with(ways.get(number)));

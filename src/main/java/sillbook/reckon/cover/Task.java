@@ -9,8 +9,7 @@ import java.util.List;
  * @param sites where pots bloom, at least one; each its own room
  * @param colds where pots stand until they come in; may be none
  */
-public record Task(
-        Season season, List<Room> sites, List<Room> colds, List<PotGroup> pots, List<DayWish> wishes) {
+public record Task(Season season, List<Room> sites, List<Room> colds, List<PotGroup> pots, List<DayWish> wishes) {
     /** As many pots as a search takes on. */
     public static final int MOST_POTS = 500;
 
@@ -48,7 +47,8 @@ public record Task(
         long ways = 0;
         for (PotGroup group : pots) {
             int at = group.sites().isEmpty() ? sites.size() : group.sites().size();
-            int from = group.cold().map(stay -> Math.max(1, stay.places().size())).orElse(1);
+            int from =
+                    group.cold().map(stay -> Math.max(1, stay.places().size())).orElse(1);
             ways += (long) group.toBloom().size() * at * from;
         }
         return (int) Math.min(Integer.MAX_VALUE, ways);

@@ -16,7 +16,15 @@ import sillbook.reckon.cover.Cells.Stretch;
  */
 record Way(
         int number,
-        int kind, int pull, int site, int cold, int first, int last, int takes, Stretch warm, Stretch chilled) {
+        int kind,
+        int pull,
+        int site,
+        int cold,
+        int first,
+        int last,
+        int takes,
+        Stretch warm,
+        Stretch chilled) {
     int length() {
         return last - first + 1;
     }

@@ -55,9 +55,12 @@ final class Ways {
             PotGroup pots = kind.pots();
             IntStream.rangeClosed(pots.earliest(), pots.latest())
                     .filter(pull -> isUseful(pots, pull))
-                    .forEach(pull -> sites(pots).forEach(site -> comings.get(site).add(pull)));
-            pots.cold().ifPresent(stay -> stay.places().forEach(place -> comings.get(task.sites().size() + place)
-                    .add(stay.from())));
+                    .forEach(pull ->
+                            sites(pots).forEach(site -> comings.get(site).add(pull)));
+            pots.cold()
+                    .ifPresent(stay -> stay.places()
+                            .forEach(place ->
+                                    comings.get(task.sites().size() + place).add(stay.from())));
         }
         return comings;
     }
@@ -69,7 +72,8 @@ final class Ways {
     }
 
     private boolean isUseful(PotGroup pots, int pull) {
-        return pots.firstBloom(pull) <= task.season().last() && pots.lastBloom(pull) >= task.season().first();
+        return pots.firstBloom(pull) <= task.season().last()
+                && pots.lastBloom(pull) >= task.season().first();
     }
 
     private void addAll(int kind) {

@@ -117,7 +117,8 @@ final class Worth {
             key[4] = goal.compareTo(Stage.Goal.GAP) <= 0 ? 0 : count.gaps();
             key[5] = goal == Stage.Goal.OVERLAP ? count.used() : 0;
             for (int kind = 0; kind < lastUse.length; kind++) {
-                key[FIGURES + kind] = lastUse[kind] < day ? 0 : beginning.taken().pots(kind);
+                key[FIGURES + kind] =
+                        lastUse[kind] < day ? 0 : beginning.taken().pots(kind);
             }
             for (int wish = beginning.nextWish(); wish < ways.wishes().size(); wish++) {
                 key[FIGURES + lastUse.length + wish] = Math.min(

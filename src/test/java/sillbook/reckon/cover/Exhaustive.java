@@ -72,8 +72,7 @@ final class Exhaustive {
             for (int site = 0; site < task.sites().size(); site++) {
                 for (int cold : colds) {
                     if (pots.sites().isEmpty() || pots.sites().contains(site)) {
-                        pulls.add(new Pull(
-                                group, day, site, cold < 0 ? OptionalInt.empty() : OptionalInt.of(cold)));
+                        pulls.add(new Pull(group, day, site, cold < 0 ? OptionalInt.empty() : OptionalInt.of(cold)));
                     }
                 }
             }

@@ -89,8 +89,7 @@ class PlannerTest {
 
     @Test
     void aLaterDayMayTakeFewerDays() {
-        PotGroup hastening = new PotGroup(
-                0, 3, List.of(10, 8, 6, 4), 3, 1, 1, List.of(), Optional.empty());
+        PotGroup hastening = new PotGroup(0, 3, List.of(10, 8, 6, 4), 3, 1, 1, List.of(), Optional.empty());
         Plan plan = Planner.plan(task(7, 9, List.of(hastening)));
         assertThat(plan.tally()).isEqualTo(new Tally(0, 0, 1, 0));
         assertThat(plan.pulls()).containsExactly(new Pull(0, 3, 0, OptionalInt.empty()));
@@ -98,8 +97,7 @@ class PlannerTest {
 
     @Test
     void eachSiteHasItsOwnRoom() {
-        PotGroup large = new PotGroup(
-                0, 8, PotGroup.steady(0, 8, 5), 4, 2, 2, List.of(), Optional.empty());
+        PotGroup large = new PotGroup(0, 8, PotGroup.steady(0, 8, 5), 4, 2, 2, List.of(), Optional.empty());
         List<Room> sites = List.of(Room.of(2), Room.of(1), Room.of(2));
         Task task = new Task(new Season(5, 12), sites, List.of(), List.of(large), List.of());
         Plan plan = Planner.plan(task);
@@ -109,17 +107,16 @@ class PlannerTest {
 
     @Test
     void aPotStandsOnlyWhereItMay() {
-        PotGroup second = new PotGroup(
-                0, 8, PotGroup.steady(0, 8, 5), 4, 1, 1, List.of(1), Optional.empty());
-        Task task = new Task(
-                new Season(5, 8), List.of(Room.ENDLESS, Room.ENDLESS), List.of(), List.of(second), List.of());
+        PotGroup second = new PotGroup(0, 8, PotGroup.steady(0, 8, 5), 4, 1, 1, List.of(1), Optional.empty());
+        Task task =
+                new Task(new Season(5, 8), List.of(Room.ENDLESS, Room.ENDLESS), List.of(), List.of(second), List.of());
         assertThat(Planner.plan(task).pulls()).extracting(Pull::site).containsExactly(1);
     }
 
     @Test
     void theColdHoldsSoManyUntilTheyComeIn() {
-        List<PotGroup> two = List.of(
-                chilled(PotGroup.of(10, 12, 5, 3, 1), 0, 0), chilled(PotGroup.of(13, 15, 5, 3, 1), 0, 0));
+        List<PotGroup> two =
+                List.of(chilled(PotGroup.of(10, 12, 5, 3, 1), 0, 0), chilled(PotGroup.of(13, 15, 5, 3, 1), 0, 0));
         Task tight = new Task(new Season(15, 20), List.of(Room.ENDLESS), List.of(Room.of(1)), two, List.of());
         assertThat(Planner.plan(tight).tally()).isEqualTo(new Tally(0, 3, 1, 0));
         Task wide = new Task(new Season(15, 20), List.of(Room.ENDLESS), List.of(Room.of(2)), two, List.of());
@@ -132,9 +129,7 @@ class PlannerTest {
                 List.of());
         Plan plan = Planner.plan(another);
         assertThat(plan.tally()).isEqualTo(new Tally(0, 0, 2, 0));
-        assertThat(plan.pulls())
-                .extracting(Pull::cold)
-                .containsExactly(OptionalInt.of(0), OptionalInt.of(1));
+        assertThat(plan.pulls()).extracting(Pull::cold).containsExactly(OptionalInt.of(0), OptionalInt.of(1));
     }
 
     @Test

@@ -43,8 +43,7 @@ record SmallTask(int seed) {
                         IntStream.range(0, colds).boxed().toList()))
                 : Optional.empty();
         int takes = 1 + random.nextInt(5) / 4;
-        return new PotGroup(
-                earliest, earliest + window - 1, toBlooms, 2 + random.nextInt(6), takes, count, may, stay);
+        return new PotGroup(earliest, earliest + window - 1, toBlooms, 2 + random.nextInt(6), takes, count, may, stay);
     }
 
     private static List<Room> rooms(SplittableRandom random, int places) {

@@ -33,9 +33,8 @@ class WorkedSeasonsTest {
                 "60 | 114 | 3 | " + TWELVE + " | 8 | 6 | 0"
             })
     void itsBestTallyIsProven(int first, int last, String room, String pots, int gapDays, int used, int overlap) {
-        List<PotGroup> groups = Stream.of(pots.split(";", -1))
-                .map(WorkedSeasonsTest::pot)
-                .toList();
+        List<PotGroup> groups =
+                Stream.of(pots.split(";", -1)).map(WorkedSeasonsTest::pot).toList();
         Room site = room == null ? Room.ENDLESS : Room.of(Integer.parseInt(room));
         Task task = new Task(new Season(first, last), List.of(site), List.of(), groups, List.of());
         Plan plan = Planner.plan(task);
