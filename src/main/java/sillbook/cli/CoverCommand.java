@@ -32,6 +32,7 @@ import sillbook.words.Provisos;
         })
 final class CoverCommand implements Callable<Integer> {
     private static final String STANDARD_INPUT = "-";
+    private static final double A_DAY = 86_400;
 
     private final Printer printer;
     private final InputStream in;
@@ -88,7 +89,7 @@ final class CoverCommand implements Callable<Integer> {
             throw new Misused("'" + text + "' is no time to search in. Write a number of seconds above 0.");
         }
         return Duration.ofMillis(Math.max(
-                1, Math.round(1000 * Math.min(said, Duration.ofDays(1).toSeconds()))));
+                1, Math.round(1000 * Math.min(said, A_DAY))));
     }
 
     /** Ends the search in time, and tells of it. */
