@@ -88,8 +88,7 @@ final class CoverCommand implements Callable<Integer> {
         if (!(said > 0)) {
             throw new Misused("'" + text + "' is no time to search in. Write a number of seconds above 0.");
         }
-        return Duration.ofMillis(Math.max(
-                1, Math.round(1000 * Math.min(said, A_DAY))));
+        return Duration.ofMillis(Math.max(1, Math.round(1000 * Math.min(said, A_DAY))));
     }
 
     /** Ends the search in time, and tells of it. */
