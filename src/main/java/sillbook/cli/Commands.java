@@ -48,6 +48,8 @@ public final class Commands {
                         .addSubcommand(new ColdCommand(printer, world.in()))
                         .addSubcommand(new HeatCommand(printer, world.in()))
                         .addSubcommand(new SoilCommand(printer))
+                        .addSubcommand(new FitCommand(printer))
+                        .addSubcommand(new ShelfCommand(printer, world.in()))
                         .addSubcommand(new CoverCommand(printer, world.in()))
                         .addSubcommand(new EffectsCommand(printer, world.in()))
                         .addSubcommand(new StagesCommand(printer)));

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import sillbook.model.Day;
 import sillbook.reckon.dates.Window;
+import sillbook.reckon.packing.Point;
 
 /** A JSON object put together field by field. What is not known is {@code null}; no field is ever left out. */
 final class Fields {
@@ -120,6 +121,13 @@ final class Fields {
         for (double value : values) {
             list.add(value);
         }
+        return this;
+    }
+
+    /** Places, each as its x and y. */
+    Fields places(String name, Collection<Point> values) {
+        ArrayNode list = node.putArray(name);
+        values.forEach(place -> list.addArray().add(place.x()).add(place.y()));
         return this;
     }
 

@@ -36,6 +36,8 @@ final class Names {
                 "reckon cold",
                 "reckon heat",
                 "reckon soil",
+                "reckon fit",
+                "reckon shelf",
                 "reckon cover",
                 "reckon effects",
                 "reckon stages");

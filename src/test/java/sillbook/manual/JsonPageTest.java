@@ -85,6 +85,11 @@ class JsonPageTest {
             "reckon cold docs/how-to/lists/fridge-spans.csv",
             "reckon heat docs/how-to/lists/sill-days.csv --need 350 --from 2027-02-01",
             "reckon soil --monthly=-5,-4,1,7,13,17,19,18,14,8,2,-3 --depth 20",
+            "reckon fit --pot 6in --shape azalea --grade 12 --kind tulip --mix '3 loam, 2 peat'",
+            "reckon fit --pot 20x16x22 --grade 9 --below 14",
+            "reckon fit --pot 19 --grade 18x3,9x2",
+            "reckon shelf --shelf 24x16in --pot 7.5in",
+            "reckon shelf --stays docs/how-to/lists/stays.json",
             "reckon cover docs/how-to/lists/season.json",
             "reckon effects docs/how-to/lists/scores.csv --score score --factors variety,mix,place",
             "reckon effects docs/how-to/lists/two-places.csv --score score --factors kind,variety,place --method reml",
@@ -185,7 +190,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(26)
+                .hasSize(30)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.exchange;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.reckon.shelf.Stay;
+import sillbook.reckon.shelf.Stays;
+import sillbook.words.Heard;
+
+/** Pots that come and go, as JSON: a list of objects of {@code from}, {@code to} and {@code takes}. Days are written {@code 2027-01-15}, or counted from any. */
+public final class StaysFile {
+    private static final JsonMapper MAPPER = new JsonMapper();
+    private static final int MOST = 10_000;
+    private static final int WIDEST = 10_000;
+    private static final long FARTHEST = 1_000_000_000;
+
+    private StaysFile() {}
+
+    /** Reads to the end of it; whoever opened it closes it. */
+    public static Heard<Stays> read(InputStream in) {
+        try {
+            return stays(MAPPER.readTree(in));
+        } catch (JacksonException wrong) {
+            return Heard.not("no JSON", "it is no JSON. Write a list, as [{\"from\": 0, \"to\": 21, \"takes\": 1}].");
+        } catch (IOException failed) {
+            return Heard.not("unreadable", "it could not be read: " + failed.getMessage() + ".");
+        }
+    }
+
+    private static Heard<Stays> stays(JsonNode list) {
+        if (!list.isArray() || list.size() > MOST) {
+            return Heard.not("no list", "it is no list of at most " + MOST + " stays.");
+        }
+        List<Stay> stays = new ArrayList<>();
+        for (JsonNode each : list) {
+            Optional<Stay> stay = stay(each);
+            if (stay.isEmpty()) {
+                return Heard.not(
+                        "a stay is wrong",
+                        "stay " + (stays.size() + 1) + " is none. It wants from, a later to, and takes, a whole number from"
+                                + " 1 to " + WIDEST + ".");
+            }
+            stay.ifPresent(stays::add);
+        }
+        return Heard.as(new Stays(stays));
+    }
+
+    private static Optional<Stay> stay(JsonNode each) {
+        Optional<Long> from = day(each.path("from"));
+        Optional<Long> to = day(each.path("to"));
+        JsonNode takes = each.path("takes");
+        boolean isWhole = takes.isIntegralNumber() && takes.canConvertToInt();
+        return from.flatMap(first -> to.filter(last -> first < last)
+                .filter(last -> isWhole && takes.intValue() >= 1 && takes.intValue() <= WIDEST)
+                .map(last -> new Stay(first, last, takes.intValue())));
+    }
+
+    private static Optional<Long> day(JsonNode node) {
+        if (node.isIntegralNumber()) {
+            return Optional.of(node.longValue()).filter(day -> Math.abs(day) <= FARTHEST && node.canConvertToLong());
+        }
+        try {
+            return Optional.of(LocalDate.parse(node.asText()).toEpochDay());
+        } catch (DateTimeException wrong) {
+            return Optional.empty();
+        }
+    }
+}

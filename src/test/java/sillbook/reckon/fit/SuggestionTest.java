@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.reckon.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sillbook.reckon.fit.Suggestion.Basis;
+import sillbook.reckon.fit.Suggestion.Published;
+
+class SuggestionTest {
+    private static final Bed SIX_INCHES = new Bed(15.24, Bed.ofGrade(12), Spacing.USUAL);
+    private static final Optional<Published> SIX = Optional.of(new Published(6, 15.24));
+
+    @Test
+    void theGrowersOwnThenThePublishedThenHalfTheSurface() {
+        assertThat(Suggestion.of(Optional.of(5), SIX, SIX_INCHES)).isEqualTo(new Suggestion(5, Basis.OWN));
+        assertThat(Suggestion.of(Optional.empty(), SIX, SIX_INCHES)).isEqualTo(new Suggestion(6, Basis.PUBLISHED));
+        assertThat(Suggestion.of(Optional.empty(), Optional.empty(), SIX_INCHES).basis())
+                .isEqualTo(Basis.HALF_SURFACE);
+    }
+
+    @Test
+    void aCountOfAnotherPotIsNotTaken() {
+        Bed wide = new Bed(19, Bed.ofGrade(12), Spacing.USUAL);
+
+        assertThat(Suggestion.of(Optional.empty(), SIX, wide)).isEqualTo(new Suggestion(12, Basis.HALF_SURFACE));
+    }
+
+    /** Half the surface of a pot of six inches (Nebraska), by grade. */
+    @ParameterizedTest
+    @CsvSource({"12, 8", "9, 14", "8, 18"})
+    void halfTheSurface(double grade, int count) {
+        assertThat(Suggestion.of(
+                        Optional.empty(), Optional.empty(), new Bed(15.24, Bed.ofGrade(grade), Spacing.USUAL)))
+                .isEqualTo(new Suggestion(count, Basis.HALF_SURFACE));
+    }
+
+    @Test
+    void neverMoreThanFitTouching() {
+        assertThat(Suggestion.of(Optional.of(50), SIX, SIX_INCHES).count()).isEqualTo(11);
+        assertThat(Suggestion.of(Optional.of(3), SIX, new Bed(3, 4, Spacing.USUAL)).count()).isZero();
+        assertThat(Suggestion.of(Optional.empty(), Optional.empty(), new Bed(5, 4.5, Spacing.USUAL)).count())
+                .isEqualTo(1);
+    }
+}
