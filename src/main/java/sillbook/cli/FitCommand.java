@@ -122,9 +122,11 @@ final class FitCommand implements Callable<Integer> {
 
     private Optional<Inside> inside(double bulb) {
         if (!asked.mix().isEmpty() && pot.filling(new ArrayList<>()).isEmpty()) {
-            throw new Misused("How much mix it takes depends on the pot. Write --pot 15x11x14, its --shape or --litres.");
+            throw new Misused(
+                    "How much mix it takes depends on the pot. Write --pot 15x11x14, its --shape or --litres.");
         }
-        double lowest = asked.below().map(lower -> bulb + Layers.BETWEEN + lower).orElse(bulb);
+        double lowest =
+                asked.below().map(lower -> bulb + Layers.BETWEEN + lower).orElse(bulb);
         Optional<Double> under = pot.frustum().map(inside -> inside.height() - Filling.BELOW_RIM - lowest);
         return pot.filling(assumed).map(filling -> new Inside(filling, under, asked.mix()));
     }

@@ -61,7 +61,8 @@ final class FitOptions {
     /** The diameter of each bulb; only one where no number is said. */
     List<Double> bulbs() {
         if (bulb.isPresent() == grade.isPresent()) {
-            throw new Misused("The bulbs want their grade or their width, one of them. Write --grade 12, or --bulb 3.8.");
+            throw new Misused(
+                    "The bulbs want their grade or their width, one of them. Write --grade 12, or --bulb 3.8.");
         }
         List<Double> bulbs = new ArrayList<>();
         for (String size : bulb.or(() -> grade).orElse("").split(",", -1)) {
@@ -116,7 +117,8 @@ final class FitOptions {
     }
 
     List<Part> mix() {
-        return mix.map(text -> Stream.of(text.split(", *", -1)).map(FitOptions::part).toList())
+        return mix.map(text ->
+                        Stream.of(text.split(", *", -1)).map(FitOptions::part).toList())
                 .orElse(List.of());
     }
 
@@ -124,6 +126,7 @@ final class FitOptions {
         return Groups.of(PART, text.strip().toLowerCase(Locale.ROOT))
                 .map(said -> new Part(Given.number(said.text(1)), said.text(2)))
                 .filter(part -> part.parts() > 0)
-                .orElseThrow(() -> new Misused("'" + text + "' is no part of a mix. Write --mix '3 loam, 2 peat, 1 sand'."));
+                .orElseThrow(
+                        () -> new Misused("'" + text + "' is no part of a mix. Write --mix '3 loam, 2 peat, 1 sand'."));
     }
 }

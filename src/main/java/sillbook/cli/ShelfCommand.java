@@ -82,14 +82,14 @@ final class ShelfCommand implements Callable<Integer> {
                 pot.orElseThrow(() -> new Misused("It is not said how wide a pot is. Write --pot 15.")),
                 "width of a pot");
         if (Math.max(sizes.get(0), sizes.get(1)) > Shelf.WIDEST * across) {
-            throw new CouldNot("The shelf is more than 200 times as wide as a pot; so many are not counted. Measure both"
-                    + " again.");
+            throw new CouldNot(
+                    "The shelf is more than 200 times as wide as a pot; so many are not counted. Measure both"
+                            + " again.");
         }
         ShelfFigures figures =
                 new ShelfFigures(new Shelf(sizes.get(0), sizes.get(1)).most(across), across, headroom(across));
         Provisos provisos = new Provisos(figures.warnings(), assumed);
-        new Sight(() -> ShelfJson.write(figures, provisos), figures::lines, figures.warnings(), "")
-                .show(json, printer);
+        new Sight(() -> ShelfJson.write(figures, provisos), figures::lines, figures.warnings(), "").show(json, printer);
     }
 
     private Optional<Headroom> headroom(double across) {

@@ -37,10 +37,13 @@ public final class FitJson {
                         new Fields()
                                 .number("count", fit.suggested().count())
                                 .code("basis", fit.suggested().basis()))
-                .list("published", fit.published().rows(), row -> new Fields()
-                        .number("low", row.low())
-                        .number("high", row.high())
-                        .text("source", fit.published().source(row)))
+                .list(
+                        "published",
+                        fit.published().rows(),
+                        row -> new Fields()
+                                .number("low", row.low())
+                                .number("high", row.high())
+                                .text("source", fit.published().source(row)))
                 .decimal("apart", fit.apart());
         inside(fields, fit.inside(), fit.bulbs());
         fields.object("below", fit.layers(), FitJson::below);
@@ -55,7 +58,9 @@ public final class FitJson {
                 .flag("proven", fit.isProven())
                 .decimals(
                         "bulbs",
-                        fit.mixture().bulbs().stream().mapToDouble(Double::doubleValue).toArray())
+                        fit.mixture().bulbs().stream()
+                                .mapToDouble(Double::doubleValue)
+                                .toArray())
                 .places("positions", fit.places().orElse(List.of()));
         inside(fields, fit.inside(), fit.bulbs());
         return Answer.write(fields, provisos);
@@ -66,8 +71,10 @@ public final class FitJson {
                 .decimal("mixLitres", inside.map(pot -> pot.litres(bulbs)))
                 .decimal("under", inside.flatMap(Inside::under));
         Inside pot = inside.orElse(Inside.UNKNOWN);
-        fields.list("parts", IntStream.range(0, pot.mix().size()).boxed().toList(), i -> part(
-                pot.mix().get(i), pot.parts(bulbs).get(i)));
+        fields.list(
+                "parts",
+                IntStream.range(0, pot.mix().size()).boxed().toList(),
+                i -> part(pot.mix().get(i), pot.parts(bulbs).get(i)));
     }
 
     private static Fields part(Part part, double litres) {

@@ -45,8 +45,9 @@ public final class StaysFile {
             if (stay.isEmpty()) {
                 return Heard.not(
                         "a stay is wrong",
-                        "stay " + (stays.size() + 1) + " is none. It wants from, a later to, and takes, a whole number from"
-                                + " 1 to " + WIDEST + ".");
+                        "stay " + (stays.size() + 1)
+                                + " is none. It wants from, a later to, and takes, a whole number from" + " 1 to "
+                                + WIDEST + ".");
             }
             stay.ifPresent(stays::add);
         }

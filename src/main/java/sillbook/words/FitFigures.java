@@ -68,8 +68,9 @@ public record FitFigures(
             asked.filter(count -> bed.places(count).isEmpty())
                     .ifPresent(count -> warnings.add(new Warned(
                             "too-many",
-                            Counts.grouped(count) + " are not known to fit " + cm(bed.spacing().gap())
-                                    + " apart: " + most + " are. Set fewer, or closer, or take a wider pot.")));
+                            Counts.grouped(count) + " are not known to fit "
+                                    + cm(bed.spacing().gap()) + " apart: " + most
+                                    + " are. Set fewer, or closer, or take a wider pot.")));
         }
         inside.flatMap(Inside::shallow).ifPresent(warnings::add);
         return warnings;
@@ -115,7 +116,8 @@ public record FitFigures(
         List<String> lines = new ArrayList<>();
         lines.add("where they sit, in cm from the middle, to the right and to the back:");
         for (int i = 0; i < places.size(); i++) {
-            lines.add(" " + padded(Integer.toString(i + 1), 3) + padded(tenths(places.get(i).x()), 7)
+            lines.add(" " + padded(Integer.toString(i + 1), 3)
+                    + padded(tenths(places.get(i).x()), 7)
                     + padded(tenths(places.get(i).y()), 7));
         }
         return places.isEmpty() ? List.of() : lines;

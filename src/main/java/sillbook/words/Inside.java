@@ -73,7 +73,8 @@ public record Inside(Filling filling, Optional<Double> under, List<Part> mix) {
         if (!mix.isEmpty()) {
             lines.add("to put together, loose: "
                     + Counts.and(IntStream.range(0, mix.size())
-                            .mapToObj(i -> litresSaid(parts.get(i)) + " " + mix.get(i).material())
+                            .mapToObj(i ->
+                                    litresSaid(parts.get(i)) + " " + mix.get(i).material())
                             .toList()));
         }
         return lines;

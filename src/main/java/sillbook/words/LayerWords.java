@@ -14,7 +14,8 @@ final class LayerWords {
         Layers.Layer lower = layers.lower();
         lines.add("second layer: " + Counts.of(lower.places().size(), "bulb") + " of "
                 + FitFigures.cm(lower.bed().bulb()) + ", their middles " + FitFigures.cm(lower.below())
-                + " below the rim, where the pot is " + FitFigures.cm(lower.bed().across()) + " across");
+                + " below the rim, where the pot is "
+                + FitFigures.cm(lower.bed().across()) + " across");
         lines.add("turned so that each of its shoots comes up at least " + FitFigures.cm(layers.aside())
                 + " beside the middle of an upper bulb");
         return lines;

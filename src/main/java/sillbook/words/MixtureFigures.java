@@ -28,7 +28,9 @@ public record MixtureFigures(Mixture mixture, Optional<List<Point>> places, Opti
 
     /** What they take of the pot's volume, in cm3. */
     public double bulbs() {
-        return mixture.bulbs().stream().mapToDouble(bulb -> Inside.balls(1, bulb)).sum();
+        return mixture.bulbs().stream()
+                .mapToDouble(bulb -> Inside.balls(1, bulb))
+                .sum();
     }
 
     public List<Warned> warnings() {

@@ -47,7 +47,9 @@ public record PerPot(Handbook handbook, List<Figure> rows, Optional<Figure> figu
 
     /** A line of each source. */
     List<String> lines() {
-        return rows.stream().map(row -> "published for 6 in: " + range(row) + ", " + source(row)).toList();
+        return rows.stream()
+                .map(row -> "published for 6 in: " + range(row) + ", " + source(row))
+                .toList();
     }
 
     private static String range(Figure row) {

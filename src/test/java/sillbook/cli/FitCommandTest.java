@@ -35,8 +35,9 @@ class FitCommandTest {
         assertThat(answer.get("count").intValue()).isEqualTo(7);
         assertThat(answer.get("ratio").doubleValue()).isCloseTo(3.222222, within(5e-7));
         assertThat(answer.get("ring").intValue()).isEqualTo(6);
-        assertThat(answer.get("positions")).hasSize(7).allSatisfy(place -> assertThat(place)
-                .hasSize(2));
+        assertThat(answer.get("positions"))
+                .hasSize(7)
+                .allSatisfy(place -> assertThat(place).hasSize(2));
         assertThat(answer.get("proven").booleanValue()).isTrue();
         assertThat(answer.get("upperBound").intValue()).isEqualTo(7);
         assertThat(answer.get("ceiling").intValue()).isEqualTo(9);
@@ -46,7 +47,8 @@ class FitCommandTest {
         assertThat(answer.get("apart").isNull()).isTrue();
         assertThat(answer.at("/suggested/basis").textValue()).isEqualTo("half-surface");
         assertThat(answer.get("assumed")).hasSize(2);
-        assertThat(json("--pot", "15", "--bulb", "4", "--gap", "0", "--wall", "0").get("assumed"))
+        assertThat(json("--pot", "15", "--bulb", "4", "--gap", "0", "--wall", "0")
+                        .get("assumed"))
                 .isEmpty();
     }
 
@@ -70,7 +72,8 @@ class FitCommandTest {
         assertThat(answer.get("positions")).hasSize(5);
         assertThat(answer.get("apart").doubleValue()).isCloseTo(4.515, within(1e-3));
         assertThat(answer.at("/suggested/basis").textValue()).isEqualTo("own");
-        assertThat(run("--pot", "19", "--grade", "12", "--count", "5").out()).contains("5 stand 4.5 cm apart, spread to the wall\n");
+        assertThat(run("--pot", "19", "--grade", "12", "--count", "5").out())
+                .contains("5 stand 4.5 cm apart, spread to the wall\n");
         JsonNode crowd = json("--pot", "15", "--grade", "12", "--count", "10000");
         assertThat(crowd.at("/warnings/0/code").textValue()).isEqualTo("too-many");
         assertThat(crowd.at("/warnings/0/says").textValue()).startsWith("10 000 are not known to fit 0.5 cm apart");
@@ -90,11 +93,16 @@ class FitCommandTest {
         assertThat(answer.get("under").doubleValue()).isCloseTo(8.7, within(1e-9));
         assertThat(answer.at("/parts/0/material").textValue()).isEqualTo("loam");
         assertThat(answer.at("/parts/0/looseLitres").doubleValue()).isCloseTo(mix * 1.2 * .75, within(1e-9));
-        assertThat(json("--pot", "15", "--bulb", "4", "--litres", "1.5").get("volumeLitres").doubleValue())
+        assertThat(json("--pot", "15", "--bulb", "4", "--litres", "1.5")
+                        .get("volumeLitres")
+                        .doubleValue())
                 .isEqualTo(1.5);
-        assertThat(json("--pot", "6in", "--shape", "pan", "--bulb", "4").get("volumeLitres").doubleValue())
+        assertThat(json("--pot", "6in", "--shape", "pan", "--bulb", "4")
+                        .get("volumeLitres")
+                        .doubleValue())
                 .isBetween(1.0, 2.0);
-        assertThat(run("--pot", "15x11x14", "--bulb", "4", "--mix", "3 loam, 1 peat").out())
+        assertThat(run("--pot", "15x11x14", "--bulb", "4", "--mix", "3 loam, 1 peat")
+                        .out())
                 .contains("volume: 1.87 L to the brim; potting mix beside the bulbs: ")
                 .contains("potting mix under the bulbs: 8.7 cm\n")
                 .contains("to put together, loose: ");
@@ -112,9 +120,12 @@ class FitCommandTest {
         JsonNode answer = json("--pot", "20x16x22", "--grade", "9", "--below", "14");
         assertThat(answer.at("/below/count").intValue()).isPositive();
         assertThat(answer.at("/below/bulb").doubleValue()).isCloseTo(14 / Math.PI, within(1e-9));
-        assertThat(answer.at("/below/positions").size()).isEqualTo(answer.at("/below/count").intValue());
-        assertThat(answer.at("/below/across").doubleValue()).isLessThan(answer.get("across").doubleValue());
-        assertThat(run("--pot", "20x16x22", "--grade", "9", "--below", "14").out()).contains("second layer: ");
+        assertThat(answer.at("/below/positions").size())
+                .isEqualTo(answer.at("/below/count").intValue());
+        assertThat(answer.at("/below/across").doubleValue())
+                .isLessThan(answer.get("across").doubleValue());
+        assertThat(run("--pot", "20x16x22", "--grade", "9", "--below", "14").out())
+                .contains("second layer: ");
         assertThat(run("--pot", "20x16x8", "--grade", "9", "--below", "14").err())
                 .contains("The pot is too shallow or too narrow for a second layer.");
     }
@@ -132,8 +143,10 @@ class FitCommandTest {
         assertThat(run("--pot", "19", "--grade", "18x3,9x4", "--wall", "0.3").out())
                 .startsWith("7 bulbs of several sizes: they fit, 0.5 cm apart and 0.3 cm from the wall\n")
                 .contains("  5.7 cm\n");
-        assertThat(run("--pot", "9", "--grade", "18x3,9x4").out()).startsWith("7 bulbs of several sizes: they cannot fit");
-        assertThat(run("--pot", "12", "--bulb", "4x7", "--gap", "0", "--wall", "0").code())
+        assertThat(run("--pot", "9", "--grade", "18x3,9x4").out())
+                .startsWith("7 bulbs of several sizes: they cannot fit");
+        assertThat(run("--pot", "12", "--bulb", "4x7", "--gap", "0", "--wall", "0")
+                        .code())
                 .isEqualTo(ExitCode.DONE);
         assertThat(run("--pot", "12.1", "--bulb", "4x8", "--gap", "0", "--wall", "0"))
                 .satisfies(printed -> assertThat(printed.out()).contains("no places found"))
@@ -194,8 +207,8 @@ class FitCommandTest {
     void whatIsBeyondCountingIsSaid() {
         assertThat(run("--pot", "10000", "--grade", "12"))
                 .satisfies(printed -> assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT))
-                .satisfies(printed -> assertThat(printed.err())
-                        .startsWith("The pot is more than 40 times as wide as a bulb"));
+                .satisfies(printed ->
+                        assertThat(printed.err()).startsWith("The pot is more than 40 times as wide as a bulb"));
         assertThat(run("--pot", "10x1x1", "--bulb", "30"))
                 .satisfies(printed -> assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT))
                 .satisfies(printed -> assertThat(printed.err()).startsWith("A bulb of that size does not go into"));

@@ -69,7 +69,8 @@ class ShelfCommandTest {
         JsonNode answer = json("--shelf", "60x40", "--pot", "15", "--height", "45", "--shoot", "20");
         assertThat(answer.get("headroom").doubleValue()).isEqualTo(10);
         assertThat(answer.get("assumed")).hasSize(1);
-        assertThat(run("--shelf", "60x40", "--pot", "15", "--height", "45", "--shoot", "20").out())
+        assertThat(run("--shelf", "60x40", "--pot", "15", "--height", "45", "--shoot", "20")
+                        .out())
                 .contains("over pot and shoot are 10 cm left\n");
         assertThat(run("--shelf", "60x40", "--pot", "15", "--height", "45", "--pot-height", "14", "--shoot", "35")
                         .err())
@@ -78,7 +79,8 @@ class ShelfCommandTest {
 
     @Test
     void aPotWiderThanTheShelf() throws JsonProcessingException {
-        assertThat(json("--shelf", "60x40", "--pot", "41").get("count").intValue()).isZero();
+        assertThat(json("--shelf", "60x40", "--pot", "41").get("count").intValue())
+                .isZero();
         assertThat(run("--shelf", "60x40", "--pot", "41").err()).contains("A pot of 41 cm is wider than the shelf.");
     }
 
@@ -111,8 +113,8 @@ class ShelfCommandTest {
     @Test
     void manyOfManyWidthsHaveABound() throws IOException {
         String many = IntStream.range(0, 300)
-                .mapToObj(i -> "{\"from\":" + i * 37 % 90 + ",\"to\":" + (i * 37 % 90 + 5 + i * 53 % 17)
-                        + ",\"takes\":" + (7 + i * 29 % 13) + "}")
+                .mapToObj(i -> "{\"from\":" + i * 37 % 90 + ",\"to\":" + (i * 37 % 90 + 5 + i * 53 % 17) + ",\"takes\":"
+                        + (7 + i * 29 % 13) + "}")
                 .collect(Collectors.joining(",", "[", "]"));
         assertThat(run("--stays", file(many)).out()).contains(", at least ");
     }
@@ -173,7 +175,7 @@ class ShelfCommandTest {
     void whatIsBeyondCountingIsSaid() {
         assertThat(run("--shelf", "9999x40", "--pot", "1"))
                 .satisfies(printed -> assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT))
-                .satisfies(printed -> assertThat(printed.err())
-                        .startsWith("The shelf is more than 200 times as wide as a pot"));
+                .satisfies(printed ->
+                        assertThat(printed.err()).startsWith("The shelf is more than 200 times as wide as a pot"));
     }
 }

@@ -13,7 +13,8 @@ public record Filling(double brim, double filled) {
 
     /** Of a pot whose shape is known, which is filled to so many cm below its rim. */
     public static Filling of(Frustum pot, double below) {
-        return new Filling(pot.volume(), below < pot.height() ? pot.filledTo(below).volume() : 0);
+        return new Filling(
+                pot.volume(), below < pot.height() ? pot.filledTo(below).volume() : 0);
     }
 
     /**

@@ -26,8 +26,7 @@ final class Lattice {
         List<List<Point>> tried = new ArrayList<>();
         for (int i = 0; i <= SHIFTS; i++) {
             for (int j = 0; j <= SHIFTS; j++) {
-                tried.add(about(
-                        new Point(distance * i / SHIFTS / 2, distance * ROW * j / SHIFTS), radius, distance));
+                tried.add(about(new Point(distance * i / SHIFTS / 2, distance * ROW * j / SHIFTS), radius, distance));
             }
         }
         return tried.stream().max(Comparator.comparingInt(List::size)).orElseThrow();

@@ -43,8 +43,8 @@ public record Layers(Layer upper, Layer lower, double aside, double under) {
             return Optional.empty();
         }
         Bed bed = new Bed(across, bulb, spacing);
-        return Optional.of(new Layer(bed, below, bed.most().places())).filter(layer -> !layer.places()
-                .isEmpty());
+        return Optional.of(new Layer(bed, below, bed.most().places()))
+                .filter(layer -> !layer.places().isEmpty());
     }
 
     /**

@@ -32,7 +32,8 @@ public record Suggestion(int count, Basis basis) {
     public static Suggestion of(Optional<Integer> own, Optional<Published> published, Bed bed) {
         int ceiling = bed.with(Spacing.TOUCHING).most().count();
         return own.map(count -> new Suggestion(count, Basis.OWN))
-                .or(() -> published.filter(count -> count.isFor(bed))
+                .or(() -> published
+                        .filter(count -> count.isFor(bed))
                         .map(count -> new Suggestion((int) Math.round(count.count()), Basis.PUBLISHED)))
                 .orElseGet(() -> new Suggestion(halfSurface(bed), Basis.HALF_SURFACE))
                 .atMost(ceiling);

@@ -34,7 +34,29 @@ final class Descent {
     }
 
     /** One step taken and how the slope changed by it. */
-    private record Move(double[] step, double[] change, double product) {}
+    private static final class Move {
+        private final double[] step;
+        private final double[] change;
+        private final double product;
+
+        Move(double[] step, double[] change, double product) {
+            this.step = step;
+            this.change = change;
+            this.product = product;
+        }
+
+        double[] step() {
+            return step;
+        }
+
+        double[] change() {
+            return change;
+        }
+
+        double product() {
+            return product;
+        }
+    }
 
     /**
      * Goes down from a place, which is moved.
@@ -108,8 +130,10 @@ final class Descent {
             shares[i] = dot(move.step(), way) / move.product();
             add(way, -shares[i++], move.change());
         }
-        double curve = moves.isEmpty() ? 4 : dot(moves.getFirst().change(), moves.getFirst().change())
-                / moves.getFirst().product();
+        double curve = moves.isEmpty()
+                ? 4
+                : dot(moves.getFirst().change(), moves.getFirst().change())
+                        / moves.getFirst().product();
         for (int j = 0; j < way.length; j++) {
             way[j] /= curve;
         }

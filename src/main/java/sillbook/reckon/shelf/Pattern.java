@@ -45,12 +45,12 @@ public enum Pattern {
         return (int) Math.floor(quotient + ROUNDING);
     }
 
-    private static List<Point> shifted(double width, double depth, double pot) {
+    private static List<Point> shifted(double along, double across, double pot) {
         List<Point> places = new ArrayList<>();
-        int rows = 1 + whole((depth - pot) / (pot * ROW));
+        int rows = 1 + whole((across - pot) / (pot * ROW));
         for (int row = 0; row < rows; row++) {
             double shift = row % 2 * pot / 2;
-            places.addAll(row(whole((width - shift) / pot), pot / 2 + shift, pot / 2 + row * pot * ROW, pot));
+            places.addAll(row(whole((along - shift) / pot), pot / 2 + shift, pot / 2 + row * pot * ROW, pot));
         }
         return places;
     }

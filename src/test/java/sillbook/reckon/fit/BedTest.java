@@ -54,7 +54,8 @@ class BedTest {
      * The counts published for a pot of six inches (Iowa State, Missouri Botanical Garden, Delaware, Nebraska), by grade: from airy to packed the tool takes them in, and at either end at most one more.
      */
     @ParameterizedTest
-    @CsvSource({"tulip, 12, 5, 7", "daffodil, 16, 3, 5", "daffodil, 14, 4, 6", "hyacinth, 18, 3, 3", "crocus, 9, 8, 15"})
+    @CsvSource({"tulip, 12, 5, 7", "daffodil, 16, 3, 5", "daffodil, 14, 4, 6", "hyacinth, 18, 3, 3", "crocus, 9, 8, 15"
+    })
     void fromAiryToPackedInAPotOfSixInches(String kind, double grade, int least, int most) {
         Bed bed = new Bed(SIX_INCHES, Bed.ofGrade(grade), Spacing.AIRY);
 
@@ -66,7 +67,9 @@ class BedTest {
     @ParameterizedTest
     @CsvSource({"12, 6", "18, 3", "9, 15"})
     void nothingPublishedIsMoreThanTheCeiling(double grade, int published) {
-        assertThat(new Bed(SIX_INCHES, Bed.ofGrade(grade), Spacing.TOUCHING).most().count())
+        assertThat(new Bed(SIX_INCHES, Bed.ofGrade(grade), Spacing.TOUCHING)
+                        .most()
+                        .count())
                 .isGreaterThanOrEqualTo(published);
     }
 
@@ -126,7 +129,7 @@ class BedTest {
         assertThat(Lattice.within(1, 1)).hasSize(7);
         assertThat(new Bed(7, 1, Spacing.TOUCHING).most().count()).isEqualTo(37);
         assertThat(new Bed(6.25, 1, Spacing.TOUCHING).most().count()).isEqualTo(30);
-        assertThat(new Bed(7, 1, Spacing.TOUCHING).places(35)).get().asList().hasSize(35);
+        assertThat(new Bed(7, 1, Spacing.TOUCHING).places(35).orElseThrow()).hasSize(35);
     }
 
     @Test

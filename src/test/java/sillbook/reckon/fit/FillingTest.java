@@ -21,7 +21,8 @@ class FillingTest {
         assertThat(pot.volume()).isCloseTo(1872.9128, within(5e-5));
         assertThat(pot.filledTo(2).volume()).isCloseTo(1532.7766, within(5e-5));
         assertThat(pot.across(12)).isCloseTo(14.428571, within(5e-7));
-        assertThat(Filling.of(pot, 2)).isEqualTo(new Filling(pot.volume(), pot.filledTo(2).volume()));
+        assertThat(Filling.of(pot, 2))
+                .isEqualTo(new Filling(pot.volume(), pot.filledTo(2).volume()));
     }
 
     @Test
@@ -79,10 +80,11 @@ class FillingTest {
     @Test
     void partsOfAMixWithWhatItSettles() {
         assertThat(Parts.loose(1)).isEqualTo(1.2);
-        assertThat(new Parts(List.of(3.0, 2.0, 1.0)).of(2)).satisfiesExactly(
-                loam -> assertThat(loam).isCloseTo(1.2, within(1e-9)),
-                peat -> assertThat(peat).isCloseTo(.8, within(1e-9)),
-                sand -> assertThat(sand).isCloseTo(.4, within(1e-9)));
+        assertThat(new Parts(List.of(3.0, 2.0, 1.0)).of(2))
+                .satisfiesExactly(
+                        loam -> assertThat(loam).isCloseTo(1.2, within(1e-9)),
+                        peat -> assertThat(peat).isCloseTo(.8, within(1e-9)),
+                        sand -> assertThat(sand).isCloseTo(.4, within(1e-9)));
     }
 
     /** A ball that touches a leaning wall touches it higher up than its middle: at 45 degrees its middle keeps the radius times the root of two from the wall. */
@@ -99,7 +101,8 @@ class FillingTest {
         assertThatThrownBy(() -> new Frustum(0, 5, 5)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Frustum(5, -1, 5)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Frustum(5, 5, Double.NaN)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Frustum(5, Double.POSITIVE_INFINITY, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Frustum(5, Double.POSITIVE_INFINITY, 1))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Parts(List.of())).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Parts(List.of(0.0))).isInstanceOf(IllegalArgumentException.class);
     }

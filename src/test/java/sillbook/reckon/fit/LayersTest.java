@@ -19,8 +19,10 @@ class LayersTest {
         assertThat(layers.lower().below()).isCloseTo(1.3 + 3 + 2.5 + 2.5, within(1e-9));
         assertThat(layers.under()).isCloseTo(22 - 1.3 - 3 - 2.5 - 5, within(1e-9));
         assertThat(layers.lower().bed()).isEqualTo(new Bed(20, 5, Spacing.PACKED));
-        assertThat(layers.lower().places()).isEqualTo(layers.lower().bed().most().places());
-        assertThat(layers.upper().places()).hasSize(new Bed(20, 3, Spacing.PACKED).most().count());
+        assertThat(layers.lower().places())
+                .isEqualTo(layers.lower().bed().most().places());
+        assertThat(layers.upper().places())
+                .hasSize(new Bed(20, 3, Spacing.PACKED).most().count());
     }
 
     /** Three over three, touching, turned by a sixth of a circle: hexagon corners are as far apart as they are from the middle, 4/sqrt3 for bulbs of 4 cm. */
@@ -33,16 +35,22 @@ class LayersTest {
         double out = 8.7 / 2 - 2;
         assertThat(layers.upper().places()).hasSize(3);
         assertThat(layers.aside()).isCloseTo(out, within(1e-3));
-        assertThat(layers.upper().places().get(0).distance(layers.upper().places().get(1)))
+        assertThat(layers.upper()
+                        .places()
+                        .get(0)
+                        .distance(layers.upper().places().get(1)))
                 .isCloseTo(out * Math.sqrt(3), within(1e-6));
     }
 
     @Test
     void aPotThatNarrowsHoldsFewerBelow() {
-        Layers layers = Layers.of(new Frustum(20, 12, 22), 4, 4, Spacing.TOUCHING, 1).orElseThrow();
+        Layers layers =
+                Layers.of(new Frustum(20, 12, 22), 4, 4, Spacing.TOUCHING, 1).orElseThrow();
 
-        assertThat(layers.lower().bed().across()).isLessThan(layers.upper().bed().across());
-        assertThat(layers.lower().places().size()).isLessThan(layers.upper().places().size());
+        assertThat(layers.lower().bed().across())
+                .isLessThan(layers.upper().bed().across());
+        assertThat(layers.lower().places().size())
+                .isLessThan(layers.upper().places().size());
     }
 
     @Test

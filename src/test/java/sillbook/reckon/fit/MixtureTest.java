@@ -24,11 +24,16 @@ class MixtureTest {
         List<Point> places = mixture.places().orElseThrow();
         for (int i = 0; i < places.size(); i++) {
             double radius = mixture.bulbs().get(i) / 2;
-            assertThat(places.get(i).distance(Point.MIDDLE) + radius + mixture.spacing().wall())
+            assertThat(places.get(i).distance(Point.MIDDLE)
+                            + radius
+                            + mixture.spacing().wall())
                     .isLessThanOrEqualTo(mixture.across() / 2 + 1e-7);
             for (int j = 0; j < i; j++) {
                 assertThat(places.get(i).distance(places.get(j)))
-                        .isGreaterThanOrEqualTo(radius + mixture.bulbs().get(j) / 2 + mixture.spacing().gap() - 1e-7);
+                        .isGreaterThanOrEqualTo(radius
+                                + mixture.bulbs().get(j) / 2
+                                + mixture.spacing().gap()
+                                - 1e-7);
             }
         }
     }
@@ -58,8 +63,10 @@ class MixtureTest {
 
     @Test
     void someAreCertainlyTooMuch() {
-        assertThat(new Mixture(10, List.of(6.0, 5.0), Spacing.TOUCHING).isTooMuch()).isTrue();
-        assertThat(new Mixture(10, List.of(6.0, 4.0), Spacing.TOUCHING).isTooMuch()).isFalse();
+        assertThat(new Mixture(10, List.of(6.0, 5.0), Spacing.TOUCHING).isTooMuch())
+                .isTrue();
+        assertThat(new Mixture(10, List.of(6.0, 4.0), Spacing.TOUCHING).isTooMuch())
+                .isFalse();
         assertThat(new Mixture(10, of(26, 2), Spacing.TOUCHING).isTooMuch()).isTrue();
         assertThat(new Mixture(10, of(20, 2), Spacing.TOUCHING).isTooMuch()).isFalse();
         assertThat(new Mixture(5, List.of(6.0), Spacing.TOUCHING).isTooMuch()).isTrue();
@@ -68,8 +75,10 @@ class MixtureTest {
 
     @Test
     void whatCannotBeIsRefused() {
-        assertThatThrownBy(() -> new Mixture(10, List.of(), Spacing.USUAL)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Mixture(10, of(61, 1), Spacing.USUAL)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Mixture(10, List.of(), Spacing.USUAL))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Mixture(10, of(61, 1), Spacing.USUAL))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Mixture(10, List.of(Double.NaN), Spacing.USUAL))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Mixture(0, List.of(1.0), Spacing.USUAL))

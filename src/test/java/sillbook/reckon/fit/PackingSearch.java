@@ -27,7 +27,8 @@ final class PackingSearch {
     private static final List<String> HEAD = List.of(
             "# SPDX-License-Identifier: Apache-2.0",
             "# Like discs in a room of radius 1, as large as they may be: count, x and y of each centre, outermost first.",
-            "# Found by sillbook.reckon.fit.PackingSearch, beside the tests: of up to " + STARTS + " starts the first as good as the best known.");
+            "# Found by sillbook.reckon.fit.PackingSearch, beside the tests: of up to " + STARTS
+                    + " starts the first as good as the best known.");
 
     private PackingSearch() {}
 
@@ -51,7 +52,8 @@ final class PackingSearch {
 
     /** A radius as good as the published one, to a thousand millionth; read from the table beside the tests. */
     private static double enough(int count) throws IOException {
-        String row = Files.readAllLines(Path.of("src/test/resources/sillbook/reckon/fit/ratios.csv")).get(count);
+        String row = Files.readAllLines(Path.of("src/test/resources/sillbook/reckon/fit/ratios.csv"))
+                .get(count);
         return 1 / (Double.parseDouble(row.split(",", -1)[1]) + 1e-9);
     }
 
@@ -70,13 +72,18 @@ final class PackingSearch {
     }
 
     private static Packing without(Packing more) {
-        Point middle = more.centres().stream().min(Comparator.comparingDouble(PackingSearch::out)).orElseThrow();
-        return arranged(more.centres().stream().filter(centre -> !centre.equals(middle)).toList());
+        Point middle = more.centres().stream()
+                .min(Comparator.comparingDouble(PackingSearch::out))
+                .orElseThrow();
+        return arranged(
+                more.centres().stream().filter(centre -> !centre.equals(middle)).toList());
     }
 
     /** Turned so that an outermost one is at the top, and in the order in which they are counted: rings from outside, each clockwise from the top. */
     private static Packing arranged(List<Point> centres) {
-        Point first = centres.stream().max(Comparator.comparingDouble(PackingSearch::out)).orElseThrow();
+        Point first = centres.stream()
+                .max(Comparator.comparingDouble(PackingSearch::out))
+                .orElseThrow();
         double turn = Math.PI / 2 - Math.atan2(first.y(), first.x());
         double radius = 1 / Packing.of(centres).ratio();
         return Packing.of(centres.stream()

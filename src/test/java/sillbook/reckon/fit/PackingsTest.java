@@ -25,8 +25,9 @@ class PackingsTest {
         double radius = 1 / packing.ratio();
 
         assertThat(centres).hasSize(count);
-        assertThat(centres).allSatisfy(centre -> assertThat(Math.hypot(centre.x(), centre.y()) + radius)
-                .isLessThanOrEqualTo(1 + VALID));
+        assertThat(centres)
+                .allSatisfy(centre ->
+                        assertThat(Math.hypot(centre.x(), centre.y()) + radius).isLessThanOrEqualTo(1 + VALID));
         IntStream.range(0, count)
                 .forEach(i -> IntStream.range(0, i)
                         .forEach(j -> assertThat(Math.hypot(
@@ -70,6 +71,7 @@ class PackingsTest {
     void theSearchFindsThemAgain(int count) {
         double ratio = Packings.of(count).ratio();
 
-        assertThat(PackingSearch.searched(count, 400, (1 - 1e-9) / ratio).ratio()).isCloseTo(ratio, within(1e-8));
+        assertThat(PackingSearch.searched(count, 400, (1 - 1e-9) / ratio).ratio())
+                .isCloseTo(ratio, within(1e-8));
     }
 }

@@ -33,16 +33,18 @@ class SuggestionTest {
     @ParameterizedTest
     @CsvSource({"12, 8", "9, 14", "8, 18"})
     void halfTheSurface(double grade, int count) {
-        assertThat(Suggestion.of(
-                        Optional.empty(), Optional.empty(), new Bed(15.24, Bed.ofGrade(grade), Spacing.USUAL)))
+        assertThat(Suggestion.of(Optional.empty(), Optional.empty(), new Bed(15.24, Bed.ofGrade(grade), Spacing.USUAL)))
                 .isEqualTo(new Suggestion(count, Basis.HALF_SURFACE));
     }
 
     @Test
     void neverMoreThanFitTouching() {
         assertThat(Suggestion.of(Optional.of(50), SIX, SIX_INCHES).count()).isEqualTo(11);
-        assertThat(Suggestion.of(Optional.of(3), SIX, new Bed(3, 4, Spacing.USUAL)).count()).isZero();
-        assertThat(Suggestion.of(Optional.empty(), Optional.empty(), new Bed(5, 4.5, Spacing.USUAL)).count())
+        assertThat(Suggestion.of(Optional.of(3), SIX, new Bed(3, 4, Spacing.USUAL))
+                        .count())
+                .isZero();
+        assertThat(Suggestion.of(Optional.empty(), Optional.empty(), new Bed(5, 4.5, Spacing.USUAL))
+                        .count())
                 .isEqualTo(1);
     }
 }

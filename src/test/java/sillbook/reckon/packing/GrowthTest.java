@@ -43,7 +43,8 @@ class GrowthTest {
     /** Two in an oblong room lie in opposite corners: their distance is the diagonal of what is left of it. */
     @Test
     void twoInOppositeCorners() {
-        double scale = Growth.ofLike(new OblongRoom(24, 16), 2, .5).best(20, 1, NEVER).scale();
+        double scale =
+                Growth.ofLike(new OblongRoom(24, 16), 2, .5).best(20, 1, NEVER).scale();
 
         assertThat(Math.hypot(24 - scale, 16 - scale)).isCloseTo(scale, within(1e-8));
     }
@@ -70,18 +71,24 @@ class GrowthTest {
     void discsOfTheirOwnSize() {
         assertThat(Growth.ofLike(new OblongRoom(24, 16), 8, 3.25).fitting(100, 1))
                 .hasValueSatisfying(found -> assertThat(found.scale()).isGreaterThan(1 - 1e-9));
-        assertThat(Growth.ofLike(new OblongRoom(24, 16), 7, 3.75).fitting(20, 1)).isEmpty();
+        assertThat(Growth.ofLike(new OblongRoom(24, 16), 7, 3.75).fitting(20, 1))
+                .isEmpty();
     }
 
     @Test
     void anArrangementKnowsHowLargeItsDiscsMayBe() {
         List<Point> centres = List.of(new Point(-1, 0), new Point(1, 0));
 
-        assertThat(new Arrangement(new RoundRoom(4), List.of(1.0, 1.0), centres).scale()).isEqualTo(1);
-        assertThat(new Arrangement(new RoundRoom(3), List.of(1.0, 1.0), centres).scale()).isEqualTo(.5);
-        assertThat(new Arrangement(new OblongRoom(9, 1), List.of(1.0, 1.0), centres).scale()).isEqualTo(.5);
-        assertThat(new Arrangement(new OblongRoom(9, 9), List.of(2.0, 2.0), centres).scale()).isEqualTo(.5);
-        assertThat(new Arrangement(new RoundRoom(4), List.of(), List.of()).scale()).isInfinite();
+        assertThat(new Arrangement(new RoundRoom(4), List.of(1.0, 1.0), centres).scale())
+                .isEqualTo(1);
+        assertThat(new Arrangement(new RoundRoom(3), List.of(1.0, 1.0), centres).scale())
+                .isEqualTo(.5);
+        assertThat(new Arrangement(new OblongRoom(9, 1), List.of(1.0, 1.0), centres).scale())
+                .isEqualTo(.5);
+        assertThat(new Arrangement(new OblongRoom(9, 9), List.of(2.0, 2.0), centres).scale())
+                .isEqualTo(.5);
+        assertThat(new Arrangement(new RoundRoom(4), List.of(), List.of()).scale())
+                .isInfinite();
     }
 
     /** The slope is held against differences of the sum. */
@@ -109,9 +116,11 @@ class GrowthTest {
     void nothingIsPushedWhereItsWayIsUnknown() {
         double[] slope = new double[4];
 
-        assertThat(new Overlap(new RoundRoom(9), List.of(1.0, 1.0)).at(new double[4], 1, slope)).isEqualTo(4);
+        assertThat(new Overlap(new RoundRoom(9), List.of(1.0, 1.0)).at(new double[4], 1, slope))
+                .isEqualTo(4);
         assertThat(slope).containsOnly(0);
-        assertThat(new Overlap(new RoundRoom(1), List.of(1.0)).at(new double[2], 1, new double[2])).isZero();
+        assertThat(new Overlap(new RoundRoom(1), List.of(1.0)).at(new double[2], 1, new double[2]))
+                .isZero();
     }
 
     /** The valley of H. H. Rosenbrock, The Computer Journal 3, 1960, whose lowest is 0 at (1, 1). */
@@ -124,7 +133,8 @@ class GrowthTest {
         assertThat(lowest).isLessThan(1e-20);
         assertThat(place[0]).isCloseTo(1, within(1e-8));
         assertThat(place[1]).isCloseTo(1, within(1e-8));
-        assertThat(new Descent(GrowthTest::rosenbrock).from(new double[] {-1.2, 1}, 3, 0)).isBetween(.1, 24.0);
+        assertThat(new Descent(GrowthTest::rosenbrock).from(new double[] {-1.2, 1}, 3, 0))
+                .isBetween(.1, 24.0);
     }
 
     private static double rosenbrock(double[] at, double[] slope) {

@@ -20,9 +20,7 @@ class StaysTest {
         return new Stays(STAY.matcher(text)
                 .results()
                 .map(stay -> new Stay(
-                        Long.parseLong(stay.group(1)),
-                        Long.parseLong(stay.group(2)),
-                        Integer.parseInt(stay.group(3))))
+                        Long.parseLong(stay.group(1)), Long.parseLong(stay.group(2)), Integer.parseInt(stay.group(3))))
                 .toList());
     }
 
@@ -68,8 +66,10 @@ class StaysTest {
 
         hold(stays, allocation);
         assertThat(allocation.isProven()).isTrue();
-        assertThat(isPossible(stays.stays(), new ArrayList<>(), (int) allocation.places())).isTrue();
-        assertThat(isPossible(stays.stays(), new ArrayList<>(), (int) allocation.places() - 1)).isFalse();
+        assertThat(isPossible(stays.stays(), new ArrayList<>(), (int) allocation.places()))
+                .isTrue();
+        assertThat(isPossible(stays.stays(), new ArrayList<>(), (int) allocation.places() - 1))
+                .isFalse();
     }
 
     private static Stays random(long seed, int count, int widest) {
