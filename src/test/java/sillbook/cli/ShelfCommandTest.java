@@ -95,9 +95,10 @@ class ShelfCommandTest {
         assertThat(answer.get("atLeast").intValue()).isEqualTo(5);
         assertThat(answer.get("proven").booleanValue()).isTrue();
         assertThat(answer.get("offsets")).hasSize(7);
-        assertThat(run("--stays", sevenStays).out())
-                .isEqualTo("taken at the same time: 4 at most\n"
-                        + "wanted where each keeps its place: 5, and it cannot be less\n");
+        assertThat(run("--stays", sevenStays).out()).isEqualTo("""
+                        taken at the same time: 4 at most
+                        wanted where each keeps its place: 5, and it cannot be less
+                        """);
     }
 
     @Test
