@@ -9,8 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Seasons whose best tally was found twice outside Sillbook: by a time-indexed integer program in HiGHS (https://highs.dev), and by trying every plan or, for the last three, by a branch and bound in C. Many plans are as good; what
- * is held is what a plan comes to and that its pots have room. A pot is written as its earliest and latest day, days to bloom, days in bloom and the room it takes.
+ * Seasons whose best tally was found outside Sillbook by a time-indexed integer program in HiGHS (https://highs.dev), a goal after the other; and all but the last once more, by trying every plan or, for
+ * twelve pots, by a branch and bound in C. Many plans are as good; what is held is what a plan comes to and that its pots have room. A pot is written as its earliest and latest day, days to bloom, days in
+ * bloom and the room it takes.
  */
 class WorkedSeasonsTest {
     private static final String TWELVE =
