@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 
 /**
@@ -30,8 +31,14 @@ record Program(Path home) {
                 .environment("HOME", home.toString())
                 .environment("SILLBOOK_JOURNAL", journal())
                 .environment("XDG_CACHE_HOME", cache())
+                .environment("TZ", zone())
                 .environment("XDG_STATE_HOME", home.resolve("state").toString())
                 .run(FILE);
+    }
+
+    /** That of the tests, so that both have the same day at any hour. */
+    private static String zone() {
+        return ZoneId.systemDefault().getId();
     }
 
     /** Runs a command, which must succeed, and gives what it said. */
@@ -40,6 +47,7 @@ record Program(Path home) {
         builder.command().addAll(List.of(arguments));
         builder.environment().put("SILLBOOK_JOURNAL", journal());
         builder.environment().put("XDG_CACHE_HOME", cache());
+        builder.environment().put("TZ", zone());
         Process process = builder.redirectErrorStream(true).start();
         process.getOutputStream().close();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
