@@ -48,6 +48,7 @@ public final class Demo {
         private final List<KeptWindow> kept;
         private final List<Download> downloads;
 
+        /** @param kept the windows foretold whenever a pot was potted or moved, on that day and from what was written by then */
         private Told(Journal journal, List<KeptWindow> kept, List<Download> downloads) {
             this.journal = journal;
             this.kept = List.copyOf(kept);
@@ -57,11 +58,6 @@ public final class Demo {
         /** What the journal says, its thermometers' files taken in. */
         public Journal journal() {
             return journal;
-        }
-
-        /** The windows foretold whenever a pot was potted or moved, on that day and from what was written by then. */
-        public List<KeptWindow> kept() {
-            return kept;
         }
 
         /** Begins a journal that says this. */
@@ -102,11 +98,17 @@ public final class Demo {
         return new SplittableRandom(SEED)::nextLong;
     }
 
+    /** A file of the folder {@code demo}, from its first byte. */
+    static InputStream open(String name) {
+        InputStream in = Demo.class.getResourceAsStream(name);
+        if (in == null) {
+            throw new IllegalStateException("the program lacks its file demo/" + name);
+        }
+        return in;
+    }
+
     private static String text(String name) {
-        try (InputStream in = Demo.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its file demo/" + name);
-            }
+        try (InputStream in = open(name)) {
             return new String(in.readAllBytes(), UTF_8);
         } catch (IOException failure) {
             throw new UncheckedIOException("could not read the program's file demo/" + name, failure);

@@ -27,12 +27,8 @@ record Download(Id<Place> place, String file) {
         return new Delivery(place, file, this::open, feed());
     }
 
-    private InputStream open() throws IOException {
-        InputStream in = Demo.class.getResourceAsStream(file);
-        if (in == null) {
-            throw new IllegalStateException("the program lacks its file " + file);
-        }
-        return in;
+    private InputStream open() {
+        return Demo.open(file);
     }
 
     private LoggerFeed feed() {
@@ -55,9 +51,12 @@ record Download(Id<Place> place, String file) {
         return readings;
     }
 
-    /** What the journal says of it once it is taken in. */
-    ReadingSource source() {
-        NavigableMap<Long, Integer> readings = readings();
+    /**
+     * What the journal says of it once it is taken in.
+     *
+     * @param readings of it, none suspicious
+     */
+    ReadingSource source(NavigableMap<Long, Integer> readings) {
         String hash = hash();
         return new ReadingSource(
                 ReadingSource.idOf(place, hash),

@@ -52,8 +52,9 @@ final class Downloads {
         });
         Download download = new Download(place.id(), words.group(1));
         all.add(download);
-        readings.computeIfAbsent(place.id(), none -> new TreeMap<>()).putAll(download.readings());
-        Journal named = journal.with(List.of(new Edit.Put(download.source())));
+        NavigableMap<Long, Integer> kept = download.readings();
+        readings.computeIfAbsent(place.id(), none -> new TreeMap<>()).putAll(kept);
+        Journal named = journal.with(List.of(new Edit.Put(download.source(kept))));
         return named.with(daysRead(named));
     }
 

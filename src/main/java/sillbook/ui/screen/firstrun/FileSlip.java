@@ -1,20 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.firstrun;
 
-import java.util.List;
 import java.util.Optional;
 import sillbook.model.Settings.Colours;
 import sillbook.ui.draw.Field;
-import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Effect;
-import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
-import sillbook.ui.screen.Step;
-import sillbook.ui.screen.form.OneField;
+import sillbook.ui.screen.form.OneFile;
 
 /** Asks which file to open. */
-record FileSlip(Field file) implements OneField {
+record FileSlip(Field file) implements OneFile {
     static final FileSlip EMPTY = new FileSlip(Field.EMPTY);
 
     @Override
@@ -33,16 +29,6 @@ record FileSlip(Field file) implements OneField {
     }
 
     @Override
-    public String label() {
-        return "File";
-    }
-
-    @Override
-    public Field field() {
-        return file;
-    }
-
-    @Override
     public FileSlip with(Field typed) {
         return new FileSlip(typed);
     }
@@ -53,11 +39,13 @@ record FileSlip(Field file) implements OneField {
     }
 
     @Override
-    public List<Offer> offers(State state) {
-        String name = file.text().strip();
-        return List.of(Offer.of(Action.AGREE, () -> Step.to(state, new Effect.OpenJournal(name, colours(state))))
-                .saying("open it")
-                .offIf(name.isEmpty(), "no file is named yet"));
+    public Effect effect(State state, String name) {
+        return new Effect.OpenJournal(name, colours(state));
+    }
+
+    @Override
+    public String does() {
+        return "open it";
     }
 
     private static Colours colours(State state) {

@@ -1,35 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.imports;
 
-import java.util.List;
 import sillbook.ui.draw.Field;
-import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Message;
-import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.Said;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
-import sillbook.ui.screen.form.OneField;
+import sillbook.ui.screen.form.OneFile;
 
 /** Asks in which file a list stands. It stays under the list, so that a file that was mended is read again with a key. */
-public record ListFileSlip(Field file) implements OneField {
+public record ListFileSlip(Field file) implements OneFile {
     public static final ListFileSlip EMPTY = new ListFileSlip(Field.EMPTY);
 
     @Override
     public String title() {
         return "Import a list of varieties or purchases";
-    }
-
-    @Override
-    public String label() {
-        return "File";
-    }
-
-    @Override
-    public Field field() {
-        return file;
     }
 
     @Override
@@ -46,11 +33,8 @@ public record ListFileSlip(Field file) implements OneField {
     }
 
     @Override
-    public List<Offer> offers(State state) {
-        String name = file.text().strip();
-        return List.of(Offer.of(Action.AGREE, () -> Step.to(state, new Effect.ReadTable(name)))
-                .saying("look at it")
-                .offIf(name.isEmpty(), "no file is named yet"));
+    public Effect effect(State state, String name) {
+        return new Effect.ReadTable(name);
     }
 
     @Override

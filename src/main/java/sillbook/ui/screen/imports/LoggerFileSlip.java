@@ -1,22 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.imports;
 
-import java.util.List;
 import sillbook.model.Id;
 import sillbook.model.LoggerFormat;
 import sillbook.model.Place;
 import sillbook.ui.draw.Field;
-import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Message;
-import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
-import sillbook.ui.screen.form.OneField;
+import sillbook.ui.screen.form.OneFile;
 
 /** Asks for the file of the thermometer that lies at a place. */
-public record LoggerFileSlip(Id<Place> lyingAt, String placeName, Field file) implements OneField {
+public record LoggerFileSlip(Id<Place> lyingAt, String placeName, Field file) implements OneFile {
 
     public static LoggerFileSlip of(Place place) {
         return new LoggerFileSlip(place.id(), place.name(), Field.EMPTY);
@@ -25,16 +22,6 @@ public record LoggerFileSlip(Id<Place> lyingAt, String placeName, Field file) im
     @Override
     public String title() {
         return "Import a thermometer's file: " + placeName;
-    }
-
-    @Override
-    public String label() {
-        return "File";
-    }
-
-    @Override
-    public Field field() {
-        return file;
     }
 
     @Override
@@ -51,12 +38,8 @@ public record LoggerFileSlip(Id<Place> lyingAt, String placeName, Field file) im
     }
 
     @Override
-    public List<Offer> offers(State state) {
-        String name = file.text().strip();
-        return List.of(Offer.of(
-                        Action.AGREE, () -> Step.to(state, new Effect.LookAtLogger(name, LoggerFormat.OPEN, lyingAt)))
-                .saying("look at it")
-                .offIf(name.isEmpty(), "no file is named yet"));
+    public Effect effect(State state, String name) {
+        return new Effect.LookAtLogger(name, LoggerFormat.OPEN, lyingAt);
     }
 
     @Override
