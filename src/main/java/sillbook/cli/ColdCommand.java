@@ -59,7 +59,7 @@ final class ColdCommand implements Callable<Integer> {
     public Integer call() {
         HourWorth worth = worth();
         double weeks = need.map(Given::weeks).orElse(USUAL_NEED);
-        TemperatureTable table = new TemperatureTable(new TableIn(file, in).read());
+        TemperatureTable table = new TemperatureTable(new FileIn(file, in).readTable());
         Thermograph all = table.read(Trace.HALF_A_DAY).between(from, to);
         Provisos provisos = new Provisos(warnings(all, table), table.assumed());
         new Sight(() -> all.document(worth, weeks, provisos), () -> all.lines(worth, weeks), provisos.warnings(), "")

@@ -2,8 +2,6 @@
 package sillbook.cli;
 
 import java.io.InputStream;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +16,6 @@ import sillbook.reckon.cover.Plan;
 import sillbook.reckon.cover.Planner;
 import sillbook.reckon.cover.Watch;
 import sillbook.words.CoverFigures;
-import sillbook.words.Heard;
 import sillbook.words.Provisos;
 
 /** Works out when to bring pots in so that a season is in bloom, without a journal. */
@@ -31,7 +28,6 @@ import sillbook.words.Provisos;
                     + " proven, or how low it could be."
         })
 final class CoverCommand implements Callable<Integer> {
-    private static final String STANDARD_INPUT = "-";
     private static final double A_DAY = 86_400;
 
     private final Printer printer;
@@ -60,9 +56,8 @@ final class CoverCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Optional<Duration> limit = seconds.map(CoverCommand::duration);
-        CoverFile asked = heard().fold(found -> found, why -> {
-            throw new CouldNot((file.equals(STANDARD_INPUT) ? "The standard input" : file) + ": " + why.sentence());
-        });
+        FileIn given = new FileIn(file, in);
+        CoverFile asked = given.told(given.heard(CoverFile::read, CoverFile::read));
         long effort = limit.isPresent() ? Long.MAX_VALUE : Planner.USUAL_EFFORT;
         Plan plan = Planner.plan(asked.task(), effort, new Onlooker(limit));
         Provisos provisos = new Provisos(List.of(), asked.assumed());
@@ -73,14 +68,6 @@ final class CoverCommand implements Callable<Integer> {
                         "")
                 .show(json, printer);
         return ExitCode.DONE;
-    }
-
-    private Heard<CoverFile> heard() {
-        try {
-            return file.equals(STANDARD_INPUT) ? CoverFile.read(in) : CoverFile.read(Path.of(file));
-        } catch (InvalidPathException wrong) {
-            throw new Misused("'" + file + "' cannot be the name of a file. Name another.");
-        }
     }
 
     private static Duration duration(String text) {

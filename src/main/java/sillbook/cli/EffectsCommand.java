@@ -59,7 +59,7 @@ final class EffectsCommand implements Callable<Integer> {
         String of =
                 score.orElseThrow(() -> new Misused("It is not said which column holds the scores. Write --score."));
         List<String> under = names();
-        ScoreTable scores = ScoreTable.read(new TableIn(file, in).read(), of, under);
+        ScoreTable scores = ScoreTable.read(new FileIn(file, in).readTable(), of, under);
         Design design = EffectsMethod.design(under, scores.observations());
         Effects effects = by.effects(design, scores.observations());
         Provisos provisos = by.provisos(design, scores);

@@ -57,7 +57,7 @@ final class HeatCommand implements Callable<Integer> {
         }
         LocalDate first = from.map(Moments::givenDay)
                 .orElseThrow(() -> new Misused("It is not said from which day on. Write --from 2027-02-01."));
-        TemperatureTable table = new TemperatureTable(new TableIn(file, in).read());
+        TemperatureTable table = new TemperatureTable(new FileIn(file, in).readTable());
         DayTrace days = table.days();
         ThermalTime time = new ThermalTime(base.map(Given::celsius).orElse(ThermalTime.TULIP_BASE), sum);
         Optional<ThermalTime.Met> met = time.met(days.days(), first);

@@ -77,7 +77,7 @@ final class ImportCommand implements Callable<Integer> {
             throw new Misused("That is said of a thermometer's file. Name where it lies with --place.");
         }
         ListSort of = sort();
-        Table table = told(given().heard());
+        Table table = told(given().table());
         ListReading tried = told(read(table, of, books.rehearsal()));
         if (dryRun || tried.change().isEmpty()) {
             return say(tried, Optional.empty());
@@ -115,8 +115,8 @@ final class ImportCommand implements Callable<Integer> {
         });
     }
 
-    private TableIn given() {
-        return new TableIn(file, in);
+    private FileIn given() {
+        return new FileIn(file, in);
     }
 
     private int say(ListReading reading, Optional<String> step) {

@@ -30,14 +30,14 @@ final class LoggerImport {
 
     private final Books books;
     private final Printer printer;
-    private final LoggerIn in;
+    private final FileIn in;
     private final LoggerOptions options;
     private final boolean inJson;
 
     LoggerImport(Books books, Printer printer, String file, InputStream in, LoggerOptions options, boolean inJson) {
         this.books = books;
         this.printer = printer;
-        this.in = new LoggerIn(file, in);
+        this.in = new FileIn(file, in);
         this.options = options;
         this.inJson = inJson;
     }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sillbook.exchange.ShelfJson;
+import sillbook.exchange.StaysFile;
 import sillbook.reckon.shelf.Headroom;
 import sillbook.reckon.shelf.Shelf;
 import sillbook.words.Provisos;
@@ -69,7 +70,8 @@ final class ShelfCommand implements Callable<Integer> {
     }
 
     private void overTime(String file) {
-        StayFigures figures = StayFigures.of(new StaysIn(file, in).read());
+        FileIn given = new FileIn(file, in);
+        StayFigures figures = StayFigures.of(given.told(given.heard(StaysFile::read, StaysFile::read)));
         new Sight(() -> ShelfJson.write(figures, Provisos.NONE), figures::lines, List.of(), "").show(json, printer);
     }
 

@@ -8,8 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +29,6 @@ import sillbook.words.Heard;
  * @param assumed what the file left out, a phrase each
  */
 public record CoverFile(Task task, List<String> assumed) {
-    private static final int MOST_BYTES = 4 << 20;
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -42,43 +40,28 @@ public record CoverFile(Task task, List<String> assumed) {
 
     /** What is asked in a file, or what is wrong with it. */
     public static Heard<CoverFile> read(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            return read(in);
-        } catch (NoSuchFileException nowhere) {
-            return Heard.not("not there", "There is no such file.");
-        } catch (IOException failure) {
-            return unreadable(failure);
-        }
+        return WholeFile.read(file, CoverFile::read);
     }
 
     /** The same of a stream, which is read to its end. */
     public static Heard<CoverFile> read(InputStream in) {
-        try {
-            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-            return bytes.length > MOST_BYTES
-                    ? Heard.not("too large", "It is larger than 4 MB, which no season is. Name another.")
-                    : parse(bytes);
-        } catch (JsonProcessingException otherwise) {
-            return Heard.not(
-                    "no JSON",
-                    "It is no JSON: line " + otherwise.getLocation().getLineNr() + ", column "
-                            + otherwise.getLocation().getColumnNr() + " cannot be read.");
-        } catch (IOException failure) {
-            return unreadable(failure);
-        }
+        return WholeFile.bytes(in, "no season").then(CoverFile::parse);
     }
 
-    private static Heard<CoverFile> unreadable(IOException failure) {
-        return Heard.not("not readable", "It could not be read: " + failure.getMessage() + ".");
-    }
-
-    private static Heard<CoverFile> parse(byte[] bytes) throws IOException {
+    private static Heard<CoverFile> parse(byte[] bytes) {
         try {
             return Heard.as(file(new JsonObject("the file", MAPPER.readTree(bytes))));
         } catch (JsonObject.Misread misread) {
             return Heard.not("not understood", misread.sentence());
         } catch (Unreckonable senseless) {
             return Heard.not("makes no sense", sentence(senseless));
+        } catch (JsonProcessingException otherwise) {
+            return Heard.not(
+                    "no JSON",
+                    "It is no JSON: line " + otherwise.getLocation().getLineNr() + ", column "
+                            + otherwise.getLocation().getColumnNr() + " cannot be read.");
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("memory could not be read", impossible);
         }
     }
 

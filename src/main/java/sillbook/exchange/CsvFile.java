@@ -14,8 +14,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,9 +28,8 @@ import sillbook.words.list.Table;
  */
 public final class CsvFile {
     /** Many times a list of bulbs; what is larger is another sort of file. */
-    private static final int MOST_BYTES = 4 << 20;
-
     private static final String BYTE_ORDER_MARK = "\uFEFF";
+
     private static final String NO_TEXT = "It is no text in UTF-8. Save it from the spreadsheet as CSV in UTF-8.";
     private static final ObjectReader READER = CsvMapper.builder()
             .enable(CsvParser.Feature.WRAP_AS_ARRAY)
@@ -44,32 +41,12 @@ public final class CsvFile {
 
     /** The table in a file, or what is wrong with it. */
     public static Heard<Table> read(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            return read(in);
-        } catch (NoSuchFileException nowhere) {
-            return Heard.not("not there", "There is no such file.");
-        } catch (IOException failure) {
-            return unreadable(failure);
-        }
-    }
-
-    private static Heard<Table> unreadable(IOException failure) {
-        return Heard.not("not readable", "It could not be read: " + failure.getMessage() + ".");
+        return WholeFile.read(file, CsvFile::read);
     }
 
     /** The same of a stream, which is read to its end. */
     public static Heard<Table> read(InputStream in) {
-        try {
-            return whole(in.readNBytes(MOST_BYTES + 1));
-        } catch (IOException failure) {
-            return unreadable(failure);
-        }
-    }
-
-    private static Heard<Table> whole(byte[] bytes) {
-        return bytes.length > MOST_BYTES
-                ? Heard.not("too large", "It is larger than 4 MB, which no list of bulbs is. Name another.")
-                : text(bytes).then(CsvFile::table);
+        return WholeFile.bytes(in, "no list of bulbs").then(CsvFile::text).then(CsvFile::table);
     }
 
     private static Heard<String> text(byte[] bytes) {

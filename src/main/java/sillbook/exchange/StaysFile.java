@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,6 +25,15 @@ public final class StaysFile {
     private static final long FARTHEST = 1_000_000_000;
 
     private StaysFile() {}
+
+    /** The stays in a file, or what is wrong with it. */
+    public static Heard<Stays> read(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            return read(in);
+        } catch (IOException gone) {
+            return Heard.not("not there", "it could not be opened. Name a file that is there.");
+        }
+    }
 
     /** Reads to the end of it; whoever opened it closes it. */
     public static Heard<Stays> read(InputStream in) {
