@@ -27,8 +27,6 @@ import sillbook.season.PlaceClimate.Trial;
 /** Works out how warm a place has been. */
 final class ClimateReading {
     static final int WEEK = 7;
-    static final double HOURS = 24;
-
     /** Hours of a day that have to be known for its mean to be that of the day (judgement). */
     private static final double MOST_OF_A_DAY = 20;
 
@@ -145,7 +143,7 @@ final class ClimateReading {
 
     /** Hours known of a day. */
     private double known(LocalDate day) {
-        return days.sum(day).map(DayRead::known).orElseGet(() -> days.span(day).isPresent() ? HOURS : 0);
+        return days.sum(day).map(DayRead::known).orElseGet(() -> days.span(day).isPresent() ? days.hours(day) : 0);
     }
 
     private Optional<Temperature> mean(DaySpan all) {
@@ -245,7 +243,11 @@ final class ClimateReading {
     /** Of the first day only the hours known count; of today, which is not over, none, unless it is the first. */
     private double share(LocalDate since) {
         DaySpan after = DaySpan.of(since.isBefore(today) ? since.plusDays(1) : today, today);
-        return (known(since) + hours(after)) / (known(since) + HOURS * after.days());
+        double all = after.start()
+                .datesUntil(after.endExclusive())
+                .mapToDouble(days::hours)
+                .sum();
+        return (known(since) + hours(after)) / (known(since) + all);
     }
 
     /** Days that went below 0 C; of a span that did at least one did, and no more is known. */

@@ -19,7 +19,7 @@ import sillbook.season.ColdPart.Basis;
  */
 public record ColdCount(int daysIn, double least, double likely, double most, double read, double unaccounted) {
     /** What is lost where hours are added up. */
-    private static final double ROUNDING = 1e-6;
+    static final double ROUNDING = 1e-6;
 
     static final Set<Basis> BY_THERMOMETER = EnumSet.of(Basis.READ, Basis.BETWEEN);
 

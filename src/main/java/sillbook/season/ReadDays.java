@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -24,13 +27,18 @@ import sillbook.reckon.dates.DaySpan;
  * spans that overlap the one that began first holds for what both cover.
  */
 final class ReadDays {
-    static final ReadDays NONE = new ReadDays(Collections.emptyNavigableMap(), List.of(), LocalDate.MIN);
+    private static final double MINUTES_IN_HOUR = 60;
+
+    static final ReadDays NONE =
+            new ReadDays(Collections.emptyNavigableMap(), List.of(), LocalDate.MIN, ZoneOffset.UTC);
 
     private final NavigableMap<LocalDate, DayRead> sums;
     private final DaySpan counted;
+    private final ZoneId zone;
     private final NavigableMap<LocalDate, Spanned> spans = new TreeMap<>();
 
-    private ReadDays(NavigableMap<LocalDate, DayRead> sums, List<SpanReading> read, LocalDate today) {
+    private ReadDays(NavigableMap<LocalDate, DayRead> sums, List<SpanReading> read, LocalDate today, ZoneId zone) {
+        this.zone = zone;
         this.sums = sums.headMap(today.plusDays(1), false);
         this.counted = DaySpan.ofInclusive(LocalDate.MIN, today);
         LocalDate covered = LocalDate.MIN;
@@ -53,7 +61,9 @@ final class ReadDays {
         List<SpanReading> read = spans(journal, place)
                 .filter(reading -> !reading.to().likely().isAfter(today))
                 .toList();
-        return sums.isEmpty() && read.isEmpty() ? NONE : new ReadDays(sums, read, today);
+        return sums.isEmpty() && read.isEmpty()
+                ? NONE
+                : new ReadDays(sums, read, today, journal.settings().zone());
     }
 
     private static Stream<SpanReading> spans(Journal journal, Id<Place> place) {
@@ -66,6 +76,13 @@ final class ReadDays {
 
     boolean isEmpty() {
         return sums.isEmpty() && spans.isEmpty();
+    }
+
+    /** How long a day is: other than 24 hours where the clocks change. */
+    double hours(LocalDate day) {
+        return Duration.between(day.atStartOfDay(zone), day.plusDays(1).atStartOfDay(zone))
+                        .toMinutes()
+                / MINUTES_IN_HOUR;
     }
 
     Optional<DayRead> sum(LocalDate day) {

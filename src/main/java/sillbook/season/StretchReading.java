@@ -18,8 +18,6 @@ import sillbook.season.ColdPart.Basis;
  * which the place is cold.
  */
 final class StretchReading {
-    private static final double HOURS = 24;
-
     /** A day is cold when at least so much of it counts. */
     static final double COLD = 0.5;
 
@@ -65,9 +63,11 @@ final class StretchReading {
         Optional<DayRead> sum = read.sum(day);
         Optional<ReadDays.Spanned> span = read.span(day);
         if (sum.isPresent()) {
-            to.accept(hours(sum.get(), isRooted));
-            if (sum.get().known() < HOURS) {
-                to.accept(unread(day, 1 - sum.get().known() / HOURS));
+            double length = read.hours(day);
+            to.accept(hours(sum.get(), length, isRooted));
+            double open = 1 - sum.get().known() / length;
+            if (open > ColdCount.ROUNDING) {
+                to.accept(unread(day, open));
             }
         } else if (span.isPresent()) {
             to.accept(between(span.get().between(), isRooted));
@@ -90,10 +90,11 @@ final class StretchReading {
         return ColdPace.of(worths);
     }
 
-    private static ColdPart hours(DayRead sum, boolean isRooted) {
+    /** @param length of the day, in hours: it counts as one whether the clocks change on it or not */
+    private static ColdPart hours(DayRead sum, double length, boolean isRooted) {
         double likely = isRooted ? sum.published() : sum.effective();
         return new ColdPart(
-                Basis.READ, sum.known() / HOURS, sum.effective() / HOURS, likely / HOURS, sum.published() / HOURS);
+                Basis.READ, sum.known() / length, sum.effective() / length, likely / length, sum.published() / length);
     }
 
     private static ColdPart between(Band band, boolean isRooted) {

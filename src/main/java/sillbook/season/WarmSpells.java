@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
-import java.time.Duration;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -29,7 +27,7 @@ import sillbook.reckon.dates.DaySpan;
  * <p>The sum of a day does not tell at which hours it was warm. Warm hours of two neighbouring days are taken to join; of a longer spell
  * all days but the first and the last are known to have been warm throughout.
  */
-record WarmSpells(ReadDays read, ZoneId zone) {
+record WarmSpells(ReadDays read) {
     private static final Temperature BOUND = Temperature.ofCelsius(ColdWeight.USUAL.gone());
     private static final double LONGEST_UNSAID = 24;
 
@@ -51,9 +49,7 @@ record WarmSpells(ReadDays read, ZoneId zone) {
                 .filter(began -> pot.figures().needsCold())
                 .map(began -> DaySpan.ofInclusive(began, pot.today()))
                 .flatMap(cold -> stoodAt(pot.life(), cold).entrySet().stream()
-                        .flatMap(stay -> new WarmSpells(
-                                        ReadDays.of(journal, stay.getKey(), pot.today()),
-                                        journal.settings().zone())
+                        .flatMap(stay -> new WarmSpells(ReadDays.of(journal, stay.getKey(), pot.today()))
                                 .longest(stay.getKey(), stay.getValue()).stream())
                         .max(Comparator.comparingLong(spell -> spell.days().days())));
     }
@@ -105,19 +101,12 @@ record WarmSpells(ReadDays read, ZoneId zone) {
                 .map(DayRead::warm)
                 .or(() -> read.span(day)
                         .filter(span -> span.between().low().milli() > BOUND.milli())
-                        .map(span -> length(day)))
+                        .map(span -> read.hours(day)))
                 .orElse(0.0);
     }
 
     private boolean isWarmThroughout(LocalDate day) {
-        return warmHours(day) > length(day) - OFF;
-    }
-
-    /** Hours of a day: other than 24 where clocks change. */
-    private double length(LocalDate day) {
-        return Duration.between(day.atStartOfDay(zone), day.plusDays(1).atStartOfDay(zone))
-                        .toMinutes()
-                / 60.0;
+        return warmHours(day) > read.hours(day) - OFF;
     }
 
     private Temperature highest(DaySpan days) {

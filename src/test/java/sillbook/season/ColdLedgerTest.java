@@ -73,6 +73,27 @@ class ColdLedgerTest {
         assertThat(count.assumed()).isZero();
     }
 
+    /** In Berlin 25 October 2026 has 25 hours, and 28 March 2027 has 23. */
+    @Test
+    void aDayOnWhichTheClocksChangeIsADay() {
+        Winter autumn = tulip(cellar().in("Europe/Berlin")
+                .logged("1 oct", "24 oct", 5)
+                .loggedHours("25 oct", 25, 5)
+                .logged("26 oct", "30 oct", 5));
+        assertCount(count(autumn, "31 oct"), 30, 30, 30);
+        assertThat(PlaceClimate.of(autumn.journal(), autumn.placeId("cellar"), autumn.day("31 oct"))
+                        .season()
+                        .orElseThrow()
+                        .share())
+                .isCloseTo(1, within(1e-9));
+        Winter spring = tulip(cellar().in("Europe/Berlin")
+                .logged("1 oct", "29 mar", 5)
+                .loggedHours("25 oct", 25, 5)
+                .loggedHours("28 mar", 23, 5));
+        assertCount(count(spring, "30 mar"), 180, 180, 180);
+        assertThat(count(spring, "30 mar").unaccounted()).isZero();
+    }
+
     @Test
     void whatIsWarmerCountsInPartAndAboveThirteenNothing() {
         ColdCount count = count(tulip(cellar().logged("1 oct", "10 oct", 10).logged("11 oct", "14 oct", 15)), "15 oct");
