@@ -190,6 +190,19 @@ public abstract class ReadingsContract {
     }
 
     @Test
+    void aFileWithReadingsBeforeAndAfterWhatIsThereLeavesTheDaysBetween() {
+        take(CELLAR, "middle.csv", hourly(72, 120, 12));
+        List<Logged> around = new ArrayList<>(hourly(0, 48, 5));
+        around.addAll(hourly(144, 192, 5));
+        take(CELLAR, "around.csv", around);
+
+        assertThat(store.verify()).isEmpty();
+        assertThat(days(CELLAR))
+                .filteredOn(day -> day.highest() == 12_000 && day.lowest() == 12_000)
+                .hasSize(1);
+    }
+
+    @Test
     void theSameFileIsTakenInOnce() {
         take(CELLAR, "cellar.csv", hourly(0, 49, 5));
         String before = store.dump();

@@ -50,11 +50,6 @@ final class Counting {
         return suspicious;
     }
 
-    /** Whether every reading is of a moment of which there was none. */
-    boolean isAllFresh() {
-        return fresh == readings;
-    }
-
     long first() {
         return first;
     }

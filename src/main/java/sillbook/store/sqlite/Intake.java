@@ -72,9 +72,9 @@ final class Intake {
         return counting;
     }
 
-    /** Whether all came in the order of time, each before or after all that was there. */
+    /** Whether all came in the order of time, and all before or all after what was there. */
     boolean wasInOrder() {
-        return inOrder;
+        return inOrder && (counting.last() < firstThere || counting.first() > lastThere);
     }
 
     /**
