@@ -198,7 +198,6 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         @Override
         public Optional<Message> takeInLogger(Effect.TakeInLogger effect) {
             Result result = library.loggers().takeIn(effect, table().book(), () -> isStopped, meanwhile);
-            isStopped = false;
             return result instanceof Result.Done
                     ? answer(result, name -> name + ".", false)
                     : Optional.of(new Message.NotTakenIn(sentence(result)));
@@ -208,9 +207,10 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
             return result instanceof Result.Refused refused ? refused.sentence() : ((Result.Failed) result).sentence();
         }
 
-        /** Done by {@link #interrupt} already. */
+        /** Done by {@link #interrupt} already. It comes after what was stopped, and what comes next is not. */
         @Override
         public Optional<Message> stopTakingIn(Effect.StopTakingIn effect) {
+            isStopped = false;
             return Optional.empty();
         }
 

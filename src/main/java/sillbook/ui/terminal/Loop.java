@@ -108,7 +108,10 @@ public final class Loop<S, M, E> {
             case LEAVE -> over = true;
             case REDRAW -> redraw();
             case SUSPEND -> suspend();
-            case INTERRUPT -> effects.interrupt();
+            case INTERRUPT -> {
+                effects.interrupt();
+                carryOut(effect);
+            }
             case EFFECTS -> carryOut(effect);
         }
     }

@@ -33,7 +33,7 @@ public record Program<S, M, E>(
         }
     }
 
-    /** Who does an effect: the effects' own thread, or the loop itself in one of four ways. */
+    /** Who does an effect: the effects' own thread, which may be told first to stop what it does; or the loop itself in one of three ways. */
     public enum Doer {
         EFFECTS,
         INTERRUPT,

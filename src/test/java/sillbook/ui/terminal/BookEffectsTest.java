@@ -113,8 +113,10 @@ class BookEffectsTest {
         try (BookEffects effects = new BookEffects(none(), Optional.of(table))) {
             effects.interrupt();
             effects.carryOut(asked, answers::add);
-            effects.carryOut(asked, answers::add);
             effects.carryOut(new Effect.StopTakingIn(), answers::add);
+            effects.interrupt();
+            effects.carryOut(new Effect.StopTakingIn(), answers::add);
+            effects.carryOut(asked, answers::add);
             effects.carryOut(new Effect.LookAtLogger("box.csv", LoggerFormat.OPEN, new Id<>(0, 1)), answers::add);
         }
 
