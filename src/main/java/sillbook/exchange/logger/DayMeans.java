@@ -33,7 +33,7 @@ final class DayMeans {
     }
 
     void add(long at, int milli) {
-        if (at < begun || at >= begun + DAY || at >= offsetUntil) {
+        if (at < begun || at >= begun + DAY || at < offsetFrom || at >= offsetUntil) {
             turnTo(at);
         }
         ofDay.sum += milli;

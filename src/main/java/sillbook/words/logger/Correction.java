@@ -23,7 +23,8 @@ import sillbook.words.logger.UnderstoodWords.Topic;
  * @param told what was said before, which stands where these words do not touch it
  */
 public record Correction(Topic topic, LoggerFormat told) {
-    private static final Pattern COLUMN = Pattern.compile("(?:column ?)?(\\d{1,3})?(?:,? ?(?:in )?([a-zA-Z]+))?");
+    private static final Pattern COLUMN =
+            Pattern.compile("(?:column ?)?(?:0*([1-9]\\d{0,2}))?(?:,? ?(?:in )?([a-zA-Z]+))?");
 
     /** What can be written, and an example of it. */
     public List<String> advice() {
@@ -82,7 +83,7 @@ public record Correction(Topic topic, LoggerFormat told) {
 
     private Heard<LoggerFormat> reading(String said) {
         return Groups.of(COLUMN, said)
-                .filter(parts -> !said.isEmpty() && !parts.text(1).equals("0"))
+                .filter(parts -> !said.isEmpty())
                 .map(this::reading)
                 .orElseGet(() -> Heard.not(
                         "a column, as 3, F", "'" + said + "' is no column and no unit. Write it as column 3, F."));

@@ -130,6 +130,15 @@ class CorrectionTest {
     }
 
     @Test
+    void columnsAreCountedFromOne() {
+        Correction column = new Correction(Topic.READING, LoggerFormat.OPEN);
+
+        assertThat(column.read("column 03").value()).contains(LoggerFormat.OPEN.withColumn(3));
+        assertThat(List.of("0", "00", "column 000"))
+                .allSatisfy(none -> assertThat(column.read(none).complaint()).isPresent());
+    }
+
+    @Test
     void aFileThatWasLookedAtIsOpenUntilItIsCounted() {
         Looked looked = Looked.open("~/box.csv", "box.csv", 1000, LoggerFormat.OPEN, SomeFile.clear());
         Compared compared = new Compared(0, 3, 0, 0, false, List.of());
