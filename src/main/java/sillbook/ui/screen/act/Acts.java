@@ -9,10 +9,13 @@ import java.util.Set;
 import java.util.function.Supplier;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
+import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
+import sillbook.model.Season;
 import sillbook.model.Subject;
+import sillbook.model.Variety;
 import sillbook.season.Job;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Layer;
@@ -199,18 +202,36 @@ public record Acts(State state, Optional<Thing> thing) {
     }
 
     private String about() {
-        if (!meant().isEmpty()) {
-            return new PotNames(state.journal()).labels(meant());
+        PotNames names = new PotNames(state.journal());
+        return meant().isEmpty() ? subjects().get(0).fold(new Called(names, state.journal())) : names.labels(meant());
+    }
+
+    /** What is said of a subject that is no pot. */
+    private record Called(PotNames names, Journal journal) implements Subject.Cases<String> {
+        @Override
+        public String pot(Id<Pot> pot) {
+            return names.labels(List.of(pot));
         }
-        if (thing.orElse(null) instanceof Thing.OfPlace of) {
-            return state.journal().places().get(of.place()).name();
+
+        @Override
+        public String place(Id<Place> place) {
+            return journal.places().get(place).name();
         }
-        if (thing.orElse(null) instanceof Thing.OfPurchase of) {
-            Purchase bought = state.journal().purchases().get(of.purchase());
-            return "the purchase of " + new PotNames(state.journal()).variety(bought.variety());
+
+        @Override
+        public String variety(Id<Variety> variety) {
+            return names.variety(variety);
         }
-        return thing.orElse(null) instanceof Thing.OfVariety of
-                ? new PotNames(state.journal()).variety(of.variety())
-                : "this season";
+
+        @Override
+        public String purchase(Id<Purchase> purchase) {
+            return "the purchase of "
+                    + names.variety(journal.purchases().get(purchase).variety());
+        }
+
+        @Override
+        public String season(Season season) {
+            return "this season";
+        }
     }
 }

@@ -58,6 +58,13 @@ class GroundRowsTest {
     }
 
     @Test
+    void aNoteIsOfTheTrench() {
+        assertThat(all(at(on("8 oct"), "dig the trench").press("j")))
+                .contains("trench")
+                .doesNotContain("this season");
+    }
+
+    @Test
     void potsIn() {
         Desk desk = at(on("22 oct"), "pots in: 2");
 
