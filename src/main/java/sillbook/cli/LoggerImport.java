@@ -160,6 +160,9 @@ final class LoggerImport {
             if (result instanceof Result.Failed failed) {
                 throw new CouldNot(failed.sentence());
             }
+            if (result instanceof Result.Refused refused && quarters.last().isEmpty()) {
+                throw new CouldNot(refused.sentence());
+            }
             return quarters.last().filter(read -> read.readings() == 0).isPresent() ? nothingRead() : knownAlready();
         }
 
