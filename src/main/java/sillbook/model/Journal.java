@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,8 @@ public final class Journal {
 
     /** Worked out when first asked for; two threads may both do it and come to the same. */
     private volatile @Nullable Map<Subject, List<Event>> histories;
+
+    private volatile @Nullable Map<Id<Place>, List<SpanReading>> spans;
 
     private Journal(Map<Class<?>, Catalogue<?>> content, DaysRead daysRead) {
         this.content = content;
@@ -138,6 +141,20 @@ public final class Journal {
 
     public Catalogue<SpanReading> spanReadings() {
         return all(SpanReading.class);
+    }
+
+    /** Those of a place, the first begun first. */
+    public List<SpanReading> spanReadingsAt(Id<Place> place) {
+        Map<Id<Place>, List<SpanReading>> known = spans;
+        if (known == null) {
+            known = spanReadings().all().stream()
+                    .sorted(Comparator.comparing(
+                                    (SpanReading reading) -> reading.from().likely())
+                            .thenComparing(reading -> reading.to().likely()))
+                    .collect(Collectors.groupingBy(SpanReading::place));
+            spans = known;
+        }
+        return known.getOrDefault(place, List.of());
     }
 
     public Catalogue<SpotReading> spotReadings() {

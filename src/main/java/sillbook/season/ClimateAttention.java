@@ -20,10 +20,10 @@ record ClimateAttention(Journal journal, Standings standings, LocalDate today) {
 
     /** The gravest first. */
     List<Attention> of(Place place) {
-        if (ReadDays.of(journal, place.id(), today).isEmpty()) {
+        PlaceClimate climate = PlaceClimate.of(journal, place.id(), today);
+        if (climate.lastDay().isEmpty()) {
             return List.of();
         }
-        PlaceClimate climate = PlaceClimate.of(journal, place.id(), today);
         List<Attention> found = new ArrayList<>();
         boolean isTaken = standings.count(place.id()) > 0;
         Optional<Attention> unread = unread(place, climate);

@@ -2,10 +2,16 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Place;
 
 /**
  * A pot's cold filling up: half a week of what counts to a cell, the first first.
@@ -25,8 +31,13 @@ public record ColdBar(List<Boolean> wasRead, int need) {
         List<LocalDate> reached = pot.life().cold().reached();
         return pot.coldNeed().filter(need -> !reached.isEmpty()).map(need -> {
             int cells = (int) (reached.size() / DAYS_TO_A_CELL);
+            Map<Id<Place>, ReadDays> read = new HashMap<>();
+            Function<Id<Place>, ReadDays> reading = place -> ReadDays.of(journal, place, today);
             List<Boolean> wasRead = IntStream.range(0, cells)
-                    .mapToObj(cell -> wasRead(journal, pot.life(), middle(reached, cell), today))
+                    .mapToObj(cell -> middle(reached, cell))
+                    .map(day -> placesOn(day, pot.life())
+                            .anyMatch(place ->
+                                    read.computeIfAbsent(place, reading).isKnown(day)))
                     .toList();
             return new ColdBar(wasRead, (int) Math.round(need.potted().typical() / DAYS_TO_A_CELL));
         });
@@ -37,11 +48,10 @@ public record ColdBar(List<Boolean> wasRead, int need) {
         return reached.get((int) ((cell + 0.5) * DAYS_TO_A_CELL)).minusDays(1);
     }
 
-    private static boolean wasRead(Journal journal, PotLife life, LocalDate day, LocalDate today) {
+    private static Stream<Id<Place>> placesOn(LocalDate day, PotLife life) {
         return life.phases().stream()
                 .filter(phase -> phase.days().contains(day))
-                .flatMap(phase -> phase.place().stream())
-                .anyMatch(place -> ReadDays.of(journal, place, today).isKnown(day));
+                .flatMap(phase -> phase.place().stream());
     }
 
     /** Cells still to come. */

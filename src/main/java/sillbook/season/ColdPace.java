@@ -52,9 +52,4 @@ public record ColdPace(double slow, double likely, double fast, int days) {
     boolean isCold() {
         return likely >= StretchReading.COLD;
     }
-
-    /** Whether a place that gives so much is not worth waiting at: it gives the least that is reckoned with, or less. */
-    public boolean isHardlyAny() {
-        return likely <= LEAST;
-    }
 }

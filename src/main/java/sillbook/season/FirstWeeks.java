@@ -43,8 +43,8 @@ record FirstWeeks(Journal journal, PotLife life) {
 
     /** By readings of those days, else as the place usually is. */
     private Optional<Temperature> highest(Id<Place> place, LocalDate began) {
-        return journal.spanReadings().all().stream()
-                .filter(reading -> reading.place().equals(place) && touches(reading, began))
+        return journal.spanReadingsAt(place).stream()
+                .filter(reading -> touches(reading, began))
                 .map(reading -> reading.between().high())
                 .max(Comparator.comparing(Temperature::milli))
                 .or(() -> journal.places().get(place).usual().map(Band::high));

@@ -114,7 +114,7 @@ record Pins(PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdR
             return after.isEmpty() ? reading.today() : after.get(0).days().start();
         }
         LocalDate next = calendar().coldOnOrAfter(reading.today());
-        if (lately().filter(ColdPace::isCold).isPresent() || next.equals(reading.today())) {
+        if (next.equals(reading.today()) || lately().filter(ColdPace::isCold).isPresent()) {
             return reading.today();
         }
         return hasItsWeeks() ? calendar().coldEndedBefore(reading.today()) : next;

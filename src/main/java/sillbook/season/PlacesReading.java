@@ -38,12 +38,11 @@ record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Ro
 
     /** Only once the cold has begun: a frame in early autumn is waiting, not failing. */
     private void notCold(Place place, List<Attention> found) {
-        boolean isCold = place.coldDays().contains(today) || isReadCold(place);
         long waiting = standings.at(place.id()).stream()
                 .filter(life -> life.standing() instanceof Standing.InCold)
                 .filter(life -> life.cold().began().isPresent())
                 .count();
-        if (!isCold && waiting > 0) {
+        if (waiting > 0 && !place.coldDays().contains(today) && !isReadCold(place)) {
             found.add(new Attention.NotCold(place.id(), (int) waiting));
         }
     }

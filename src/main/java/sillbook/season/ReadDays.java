@@ -58,20 +58,12 @@ final class ReadDays {
 
     static ReadDays of(Journal journal, Id<Place> place, LocalDate today) {
         NavigableMap<LocalDate, DayRead> sums = journal.daysRead().at(place);
-        List<SpanReading> read = spans(journal, place)
+        List<SpanReading> read = journal.spanReadingsAt(place).stream()
                 .filter(reading -> !reading.to().likely().isAfter(today))
                 .toList();
         return sums.isEmpty() && read.isEmpty()
                 ? NONE
                 : new ReadDays(sums, read, today, journal.settings().zone());
-    }
-
-    private static Stream<SpanReading> spans(Journal journal, Id<Place> place) {
-        return journal.spanReadings().all().stream()
-                .filter(reading -> reading.place().equals(place))
-                .sorted(Comparator.comparing(
-                                (SpanReading reading) -> reading.from().likely())
-                        .thenComparing(reading -> reading.to().likely()));
     }
 
     boolean isEmpty() {
@@ -131,11 +123,9 @@ final class ReadDays {
 
     /** From the first to the last of some days of which anything is known; empty where nothing is. */
     Optional<DaySpan> known(DaySpan days) {
-        return isEmpty()
-                ? Optional.empty()
-                : firstFrom(days.start())
-                        .filter(days::contains)
-                        .map(first -> DaySpan.ofInclusive(first, lastBefore(days.endExclusive())));
+        return firstFrom(days.start())
+                .filter(days::contains)
+                .map(first -> DaySpan.ofInclusive(first, lastBefore(days.endExclusive())));
     }
 
     private LocalDate lastBefore(LocalDate day) {

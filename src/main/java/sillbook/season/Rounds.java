@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import sillbook.model.Day;
 import sillbook.model.Happening;
 import sillbook.model.Happening.Care;
@@ -30,6 +31,9 @@ final class Rounds {
 
     private final Standings standings;
     private final DryBulbs dryBulbs;
+
+    /** Worked out when first asked for. */
+    private final Map<Id<Place>, Optional<Job.Round>> known = new ConcurrentHashMap<>();
 
     Rounds(Journal journal, LocalDate today, Standings standings, DryBulbs dryBulbs) {
         this.journal = journal;
@@ -67,6 +71,10 @@ final class Rounds {
 
     /** The next round of a place; empty where it is never asked for, belongs to the daily care, or nothing stands. */
     Optional<Job.Round> of(Place place) {
+        return known.computeIfAbsent(place.id(), id -> read(place));
+    }
+
+    private Optional<Job.Round> read(Place place) {
         There there = at(place);
         if (there.isNothing() || everyDays(place, there) == 0) {
             return Optional.empty();

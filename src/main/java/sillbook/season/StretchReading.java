@@ -10,6 +10,8 @@ import java.util.function.Predicate;
 import sillbook.model.Band;
 import sillbook.model.DayRead;
 import sillbook.reckon.cold.ColdWeight;
+import sillbook.reckon.cold.HourWorth;
+import sillbook.reckon.cold.PublishedCount;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.ColdPart.Basis;
 
@@ -42,7 +44,7 @@ final class StretchReading {
     boolean isCold(LocalDate day) {
         return read.sum(day)
                 .map(sum -> sum.published() / sum.known())
-                .or(() -> read.span(day).map(span -> middle(span.between(), ColdWeight.PUBLISHED)))
+                .or(() -> read.span(day).map(span -> middle(span.between(), PublishedCount.HOURS)))
                 .map(worth -> worth >= COLD)
                 .orElseGet(() -> isTakenForCold(day));
     }
@@ -102,13 +104,14 @@ final class StretchReading {
                 Basis.BETWEEN,
                 1,
                 ColdWeight.USUAL.least(band.low().celsius(), band.high().celsius()),
-                middle(band, isRooted ? ColdWeight.PUBLISHED : ColdWeight.USUAL),
-                ColdWeight.PUBLISHED.most(band.low().celsius(), band.high().celsius()));
+                middle(band, isRooted ? PublishedCount.HOURS : ColdWeight.USUAL),
+                PublishedCount.HOURS.most(band.low().celsius(), band.high().celsius()));
     }
 
     /** What a day at the middle between lowest and highest is worth; it lies between the least and the most. */
-    private static double middle(Band band, ColdWeight weight) {
-        return weight.at((band.low().celsius() + band.high().celsius()) / 2);
+    private static double middle(Band band, HourWorth worth) {
+        double middle = (band.low().celsius() + band.high().celsius()) / 2;
+        return worth.between(middle, middle);
     }
 
     private ColdPart unread(LocalDate day, double part) {

@@ -12,9 +12,6 @@ public record ColdWeight(double none, double full, double fading, double gone) i
     /** The ends are a judgement of ours; what it rests on is told of the package. */
     public static final ColdWeight USUAL = new ColdWeight(0, 2, 9, 13);
 
-    /** As published schedules of weeks count, which do not tell 0 to 2 C from what is warmer: from 0 C on whole. */
-    public static final ColdWeight PUBLISHED = new ColdWeight(-1e-9, 0, 9, 13);
-
     private static final double LEVEL = 1e-9;
     private static final double HOURS_IN_DAY = 24;
 

@@ -84,8 +84,7 @@ final class ReadingForm implements Form {
 
     /** The day of the last reading before: a thermometer is reset when it is read. */
     private static Optional<Day> lastReset(Place place, Day before, Bench bench) {
-        return bench.journal().spanReadings().all().stream()
-                .filter(reading -> reading.place().equals(place.id()))
+        return bench.journal().spanReadingsAt(place.id()).stream()
                 .map(SpanReading::to)
                 .filter(day -> !day.likely().isAfter(before.likely()))
                 .max(Comparator.naturalOrder());
