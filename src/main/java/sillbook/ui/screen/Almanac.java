@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,7 @@ import sillbook.season.PotNow;
 import sillbook.season.Sill;
 import sillbook.season.Today;
 import sillbook.season.VarietyNow;
+import sillbook.season.Why;
 import sillbook.season.past.By;
 import sillbook.season.past.Choosing;
 import sillbook.season.past.Merits;
@@ -59,14 +61,17 @@ public final class Almanac {
     private final Map<Id<Place>, List<PotLine>> linesAt = new HashMap<>();
     private final Map<Season, Sill> sills = new HashMap<>();
     private final Map<Season, Map<Id<Place>, Moves>> moves = new HashMap<>();
-    private final Map<Id<Place>, PlaceClimate> climates = new HashMap<>();
+    private final Map<LocalDate, Map<Id<Place>, PlaceClimate>> climates = new HashMap<>();
+    private final Map<Id<Place>, List<Why<?>>> whys = new HashMap<>();
     private final Map<Id<Place>, Optional<GroundForetold>> grounds = new HashMap<>();
     private final Function<Season, Map<Id<Place>, Moves>> movesOf;
-    private final Function<Id<Place>, PlaceClimate> climate;
+    private final LocalDate day;
+    private final BiFunction<Id<Place>, LocalDate, PlaceClimate> climate;
 
     Almanac(Journal journal, Handbook handbook, LocalDate day) {
         movesOf = season -> Moves.of(journal, outlook(), season);
-        climate = place -> PlaceClimate.of(journal, place, day);
+        this.day = day;
+        climate = (place, on) -> PlaceClimate.of(journal, place, on);
         outlook = new Lazy<>(() -> Outlook.of(journal, handbook, day));
         today = new Lazy<>(() -> outlook().today());
         places = new Lazy<>(() -> outlook().places());
@@ -181,7 +186,18 @@ public final class Almanac {
 
     /** How warm a place has been. */
     public PlaceClimate climate(Id<Place> place) {
-        return climates.computeIfAbsent(place, climate);
+        return climate(place, day);
+    }
+
+    /** The same as of another day. */
+    public PlaceClimate climate(Id<Place> place, LocalDate on) {
+        return climates.computeIfAbsent(on, none -> new HashMap<>())
+                .computeIfAbsent(place, there -> climate.apply(there, on));
+    }
+
+    /** What is to be explained of a place. */
+    public List<Why<?>> whys(Place place) {
+        return whys.computeIfAbsent(place.id(), there -> outlook().whys(place));
     }
 
     /** How cold the ground of a place is foretold to be; empty where no pots stand buried, or nothing of its air is known. */

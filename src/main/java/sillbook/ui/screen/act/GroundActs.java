@@ -11,7 +11,6 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Subject;
 import sillbook.season.Job;
-import sillbook.season.Why;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Offer;
@@ -62,9 +61,7 @@ record GroundActs(State state, Thing.OfGround of) {
     }
 
     Offer why() {
-        List<Why<?>> whys = state.almanac().outlook().whys(place());
-        return Offer.of(Action.WHY, () -> Step.to(state.laid(WhySlip.of(whys))))
-                .offIf(whys.isEmpty(), "nothing of it is reckoned");
+        return WhySlip.ofPlace(state, Optional.of(place()));
     }
 
     private Offer lay(Action action, Supplier<Layer> layer) {

@@ -2,11 +2,8 @@
 package sillbook.ui.screen.places;
 
 import java.time.LocalDate;
-import java.util.NavigableMap;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sillbook.chart.TimeAxis;
-import sillbook.model.DayRead;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.ui.screen.Effect;
@@ -87,16 +84,18 @@ public record ChartSpan(Zoom zoom, int panned, Optional<Effect.ReadChart> asked,
 
     /** Opens on today, or, where the season shown was last read before, on that day; so it never opens on nothing. */
     private static LocalDate opening(State state, Id<Place> place) {
+        LocalDate shown = lastShown(state);
+        return Optional.ofNullable(state.journal().daysRead().at(place).floorKey(shown))
+                .orElse(shown);
+    }
+
+    /** The last day of the season shown that is not still to come. */
+    static LocalDate lastShown(State state) {
         LocalDate today = state.shown().today();
         LocalDate end = state.timescale()
                 .season()
                 .endExclusive(state.journal().settings().seasonStart())
                 .minusDays(1);
-        LocalDate shown = today.isBefore(end) ? today : end;
-        NavigableMap<LocalDate, DayRead> days = state.journal().daysRead().at(place);
-        Optional<LocalDate> lastRead = Optional.ofNullable(days.floorKey(shown));
-        return Stream.concat(Stream.of(shown), lastRead.stream())
-                .min(LocalDate::compareTo)
-                .orElse(shown);
+        return today.isBefore(end) ? today : end;
     }
 }

@@ -117,9 +117,8 @@ final class PlaceCardRows {
             labelled("Read", PlaceBelow.neverRead(state));
         }
         ReadingWords reading = new ReadingWords(settings);
-        String by = state.journal().thermometers().all().stream()
-                .filter(thermometer -> thermometer.place().equals(place.id()))
-                .findFirst()
+        String by = state.journal()
+                .thermometerAt(place.id())
                 .map(thermometer -> reading.say(thermometer) + "; ")
                 .orElse("");
         if (climate.isRead() || !by.isEmpty()) {
@@ -158,7 +157,6 @@ final class PlaceCardRows {
 
     private List<String> groundAhead() {
         return state.almanac()
-                .outlook()
                 .ground(place.id())
                 .map(new GroundAheadWords(state.journal().settings())::say)
                 .orElse(List.of(GroundAheadWords.NOT_YET));

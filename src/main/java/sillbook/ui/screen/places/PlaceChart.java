@@ -69,16 +69,8 @@ record PlaceChart(State state, Place place, ChartSpan span) implements Widget {
         new PlaceLegend(place, span, trace, climate().season()).render(part, cells);
     }
 
-    /** As of the last day of the season shown that is not still to come. */
     private PlaceClimate climate() {
-        LocalDate today = state.shown().today();
-        LocalDate last = state.timescale()
-                .season()
-                .endExclusive(state.journal().settings().seasonStart())
-                .minusDays(1);
-        return last.isBefore(today)
-                ? PlaceClimate.of(state.journal(), place.id(), last)
-                : state.almanac().climate(place.id());
+        return state.almanac().climate(place.id(), ChartSpan.lastShown(state));
     }
 
     /** The days on which pots came and went, on the foot rule. */

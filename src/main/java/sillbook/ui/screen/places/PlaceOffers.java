@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.season.PlaceNow;
-import sillbook.season.Why;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
@@ -26,7 +25,7 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
         offers.add(newPlace());
         now.map(this::takeReading).ifPresent(offers::add);
         now.map(this::importReadings).ifPresent(offers::add);
-        offers.add(why());
+        offers.add(WhySlip.ofPlace(state, now.map(PlaceNow::place)));
         boolean isOfPlace = state.picked().isEmpty();
         if (isOfPlace) {
             offers.add(RemoveEntry.offer(state, now.map(PlaceNow::place)));
@@ -54,13 +53,6 @@ record PlaceOffers(State state, Optional<PlaceNow> now) {
     private Offer importReadings(PlaceNow there) {
         return Offer.of(Action.IMPORT_READINGS, () -> Step.to(state.laid(LoggerFileSlip.of(there.place()))))
                 .offIf(state.copy().isReadOnly(), "the journal is read only");
-    }
-
-    private Offer why() {
-        List<Why<?>> whys =
-                now.map(there -> state.almanac().outlook().whys(there.place())).orElse(List.of());
-        return Offer.of(Action.WHY, () -> Step.to(state.laid(WhySlip.of(whys))))
-                .offIf(whys.isEmpty(), "nothing of it is reckoned");
     }
 
     /** A place where nothing stands has no round to make or to put off. */

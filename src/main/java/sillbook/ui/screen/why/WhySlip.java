@@ -4,6 +4,7 @@ package sillbook.ui.screen.why;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.season.Why;
 import sillbook.season.WhyLearnt;
@@ -26,13 +27,17 @@ import sillbook.words.WhyWords;
  * @param at the one that is explained
  */
 public record WhySlip(Optional<Id<Pot>> pot, List<Why<?>> whys, int at) implements Layer {
+    private static final String NOTHING_RECKONED = "nothing of it is reckoned";
+
     public WhySlip {
         whys = List.copyOf(whys);
     }
 
-    /** The first figure of a place. */
-    public static WhySlip of(List<Why<?>> whys) {
-        return new WhySlip(Optional.empty(), whys, 0);
+    /** The offer to explain what is reckoned of a place. */
+    public static Offer ofPlace(State state, Optional<Place> place) {
+        List<Why<?>> whys = place.map(state.almanac()::whys).orElse(List.of());
+        return Offer.of(Action.WHY, () -> Step.to(state.laid(new WhySlip(Optional.empty(), whys, 0))))
+                .offIf(whys.isEmpty(), NOTHING_RECKONED);
     }
 
     /** The offer to explain what is known of a pot. */
