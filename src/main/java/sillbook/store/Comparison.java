@@ -13,7 +13,7 @@ import java.util.List;
  * @param differing how many are of a moment of which the journal has another temperature
  * @param changed how many of the differing take the place of what the journal has
  * @param suspicious how many can hardly be true
- * @param isTakenIn whether the same bytes were taken in for the same place before
+ * @param isTakenIn whether the same bytes were taken in for the same place before; not told until all is gone through
  * @param differences the first of those that differ
  */
 public record Comparison(

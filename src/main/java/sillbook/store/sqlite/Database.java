@@ -160,33 +160,31 @@ final class Database implements AutoCloseable {
 
     /** Reads several things as they are at one moment. */
     <T> T atOneMoment(Supplier<T> reading) {
-        return within("BEGIN", reading);
+        return within("BEGIN", "COMMIT", reading);
     }
 
     /** Writes all or nothing. References between entries need only hold in the end. */
     <T> T transaction(Supplier<T> writing) {
-        return within("BEGIN IMMEDIATE", () -> {
+        return writing("COMMIT", writing);
+    }
+
+    /** Writes, and takes all of it back. */
+    <T> T rehearsal(Supplier<T> writing) {
+        return writing("ROLLBACK", writing);
+    }
+
+    private <T> T writing(String end, Supplier<T> writing) {
+        return within("BEGIN IMMEDIATE", end, () -> {
             run("PRAGMA defer_foreign_keys = ON");
             return writing.get();
         });
     }
 
-    /** Writes, and takes all of it back. */
-    <T> T rehearsal(Supplier<T> writing) {
-        run("BEGIN IMMEDIATE");
-        try {
-            run("PRAGMA defer_foreign_keys = ON");
-            return writing.get();
-        } finally {
-            run("ROLLBACK");
-        }
-    }
-
-    private <T> T within(String begin, Supplier<T> work) {
+    private <T> T within(String begin, String end, Supplier<T> work) {
         run(begin);
         try {
             T result = work.get();
-            run("COMMIT");
+            run(end);
             return result;
         } catch (RuntimeException | Error failure) {
             rollBack(failure);

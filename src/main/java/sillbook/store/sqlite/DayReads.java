@@ -72,10 +72,9 @@ final class DayReads {
     }
 
     private Optional<LastRead> last(Id<Place> place) {
-        Basis basis = basis(place);
         return database.first(
                 LAST,
-                row -> new LastRead(place, row.instant(), new Temperature(row.number() + basis.correction(), "")),
+                row -> new LastRead(place, row.instant(), new Temperature(row.number(), "")),
                 readings.number(place),
                 place.toString());
     }

@@ -52,14 +52,14 @@ final class Deliveries {
     Optional<Step> takeIn(Delivery delivery, Progress progress, Instant now) {
         FutureTask<Packed> packing = originals.packing(delivery.original());
         OnTheWay onTheWay = new OnTheWay(delivery.place(), days);
-        Intake intake = begin(delivery.place(), false);
+        Intake intake = begin(delivery.place());
         intake.takeIn(delivery.feed(), onTheWay, progress);
         Packed packed = originals.await(packing);
         Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), packed.hash());
         if (intake.counting().readings() == 0 || isTakenIn(id)) {
             return Optional.empty();
         }
-        keep(id, packed, intake.counting());
+        keep(id, packed, intake);
         wrongSums(delivery.place(), intake, onTheWay).forEach(wrong::readings);
         ReadingSource source = source(id, delivery, packed.hash(), intake.counting());
         Step step = Step.takenIn(source, name(delivery.place()), delivery.beside());
@@ -67,10 +67,10 @@ final class Deliveries {
         return Optional.of(step);
     }
 
-    private void keep(Id<ReadingSource> id, Packed packed, Counting counting) {
-        long takenIn = database.number(NUMBER, steps.next());
-        database.update(EXTENT, id.toString(), counting.first(), counting.last(), takenIn);
-        originals.keep(takenIn, packed);
+    private void keep(Id<ReadingSource> id, Packed packed, Intake intake) {
+        Counting counting = intake.counting();
+        database.update(EXTENT, id.toString(), counting.first(), counting.last(), intake.source());
+        originals.keep(intake.source(), packed);
     }
 
     /** Where readings did not come in order, or some were typed among them, all is to be worked out from what there is now. */
@@ -83,10 +83,11 @@ final class Deliveries {
 
     /** Within a transaction that is to be rolled back. */
     Comparison compare(Delivery delivery, Progress progress) {
-        Packed packed = originals.await(originals.packing(delivery.original()));
-        Intake intake = begin(delivery.place(), isTakenIn(ReadingSource.idOf(delivery.place(), packed.hash())));
+        FutureTask<Packed> packing = originals.packing(delivery.original());
+        Intake intake = begin(delivery.place());
         intake.takeIn(delivery.feed(), NONE, progress);
-        return intake.soFar();
+        String hash = originals.await(packing).hash();
+        return intake.counting().soFar(isTakenIn(ReadingSource.idOf(delivery.place(), hash)));
     }
 
     private boolean isTakenIn(Id<ReadingSource> id) {
@@ -94,11 +95,11 @@ final class Deliveries {
     }
 
     /** Its source is named when all of it is known. */
-    private Intake begin(Id<Place> place, boolean isTakenIn) {
+    private Intake begin(Id<Place> place) {
         long step = steps.next();
         long number = readings.numberOrNew(place);
         database.update(ADD, number, step);
-        return new Intake(database, number, database.number(NUMBER, step), step, isTakenIn);
+        return new Intake(database, number, database.number(NUMBER, step), step);
     }
 
     private static ReadingSource source(Id<ReadingSource> id, Delivery delivery, String hash, Counting counting) {

@@ -4,7 +4,6 @@ package sillbook.store.sqlite;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Optional;
-import sillbook.store.Comparison;
 import sillbook.store.DaySums;
 import sillbook.store.Feed;
 import sillbook.store.Progress;
@@ -28,7 +27,6 @@ final class Intake {
     private final long place;
     private final long source;
     private final long step;
-    private final boolean isTakenIn;
     private final Counting counting = new Counting();
     private long firstThere;
     private long lastThere;
@@ -57,15 +55,18 @@ final class Intake {
 
     /**
      * @param place its short number, like that of the source
-     * @param isTakenIn whether its bytes were taken in before, which is told with the rest
      */
-    Intake(Database database, long place, long source, long step, boolean isTakenIn) {
+    Intake(Database database, long place, long source, long step) {
         this.database = database;
         this.aside = new StepReadings(database);
         this.place = place;
         this.source = source;
         this.step = step;
-        this.isTakenIn = isTakenIn;
+    }
+
+    /** The short number of its source. */
+    long source() {
+        return source;
     }
 
     Counting counting() {
@@ -153,12 +154,8 @@ final class Intake {
     }
 
     private void last(Progress progress) {
-        if (!progress.goesOn(soFar())) {
+        if (!progress.goesOn(counting.soFar(false))) {
             throw new Stopped();
         }
-    }
-
-    Comparison soFar() {
-        return counting.soFar(isTakenIn);
     }
 }

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.store.sqlite;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.LinkedHashSet;
 import java.util.Set;
 import sillbook.model.Id;
 import sillbook.model.Place;
@@ -13,7 +12,7 @@ final class WrongSums {
     private static final String SPOT = "SELECT place, at / 1000, at / 1000 FROM spot_reading WHERE id = ?";
 
     private final Database database;
-    private final List<Stretch> stretches = new ArrayList<>();
+    private final Set<Stretch> stretches = new LinkedHashSet<>();
     private boolean bases;
 
     WrongSums(Database database) {
@@ -41,7 +40,7 @@ final class WrongSums {
         return bases;
     }
 
-    List<Stretch> stretches() {
+    Set<Stretch> stretches() {
         return stretches;
     }
 

@@ -1,6 +1,6 @@
 -- SPDX-License-Identifier: Apache-2.0
--- The last reading of a place (number ?1, id ?2) that is not suspicious: milliseconds, as it was read.
-SELECT moment, temperature
+-- The last reading of a place (number ?1, id ?2) that is not suspicious: milliseconds, and put right as the sums of its days are.
+SELECT moment, temperature + coalesce((SELECT correction FROM day_basis WHERE place = ?2), 0)
 FROM (
     SELECT *
     FROM (
