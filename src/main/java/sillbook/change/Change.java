@@ -18,6 +18,7 @@ public sealed interface Change
                 Close,
                 Answer,
                 Choose,
+                AdoptPlan,
                 OrderChosen,
                 Display,
                 Jot,

@@ -7,6 +7,7 @@ import sillbook.model.Choice;
 import sillbook.model.Container;
 import sillbook.model.Entity;
 import sillbook.model.Event;
+import sillbook.model.Intention;
 import sillbook.model.Journal;
 import sillbook.model.LoggerProfile;
 import sillbook.model.Outcome;
@@ -18,7 +19,9 @@ import sillbook.model.Pot;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.ReadingSource;
+import sillbook.model.SeasonPlan;
 import sillbook.model.Settings;
+import sillbook.model.Space;
 import sillbook.model.SpanReading;
 import sillbook.model.SpotReading;
 import sillbook.model.Thermometer;
@@ -39,6 +42,7 @@ final class EntityNames {
             named(Container.class, (journal, container) -> "container " + container.name()),
             named(UsualWay.class, (journal, way) -> "usual way " + way.name()),
             named(Place.class, (journal, place) -> "place " + place.name()),
+            named(Space.class, (journal, space) -> "shelf of " + Said.place(journal, space.place())),
             named(Trench.class, (journal, trench) -> "ground of " + Said.place(journal, trench.place())),
             named(Pot.class, (journal, pot) -> "pot " + pot.label()),
             named(Event.class, (journal, event) -> "entry of " + Said.subject(journal, event.subject())),
@@ -55,6 +59,13 @@ final class EntityNames {
             named(Outcome.class, EntityNames::outcome),
             named(Wish.class, (journal, wish) -> "wish for " + wishedFor(wish)),
             named(Choice.class, EntityNames::choice),
+            named(
+                    SeasonPlan.class,
+                    (journal, plan) -> "plan " + plan.name() + " of " + Said.season(journal, plan.season())),
+            named(
+                    Intention.class,
+                    (journal, meant) -> "what is meant for "
+                            + journal.pots().get(meant.pot()).label()),
             named(PastWindows.class, (journal, windows) -> "windows before " + Said.season(journal, windows.season())));
 
     private EntityNames() {}

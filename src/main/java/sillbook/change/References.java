@@ -49,6 +49,9 @@ final class References {
                 journal.loggerProfiles(),
                 journal.thermometers(),
                 journal.wishes(),
-                journal.trenches());
+                journal.trenches(),
+                journal.spaces(),
+                journal.seasonPlans(),
+                journal.intentions());
     }
 }

@@ -12,7 +12,10 @@ import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Settings;
 
-/** An entry other than a pot goes, when nothing in the journal still refers to it. With a variety its choices go. */
+/**
+ * An entry other than a pot goes, when nothing in the journal still refers to it. With a variety its choices go; with a plan, what was
+ * meant by it for pots.
+ */
 public record Remove(Entity<?> entity) implements Change {
     public Remove {
         if (entity instanceof Pot || entity instanceof Settings) {
@@ -32,13 +35,14 @@ public record Remove(Entity<?> entity) implements Change {
 
     /** What in the journal still refers to it, as it is called; while something does, it cannot go. */
     public Optional<String> usedBy(Journal journal) {
-        return References.to(journal, entity);
+        List<Edit> along = along(journal).<Edit>map(Edit.Remove::new).toList();
+        return References.to(journal.with(along), entity);
     }
 
     @Override
     public Decision decide(Journal journal, Hand hand) {
         String name = Said.entity(journal, entity);
-        List<Edit> edits = Stream.concat(choices(journal), Stream.of(entity))
+        List<Edit> edits = Stream.concat(along(journal), Stream.of(entity))
                 .<Edit>map(Edit.Remove::new)
                 .toList();
         return Rules.firstOf(used(journal, name), staysPotted(journal.with(edits)))
@@ -46,10 +50,15 @@ public record Remove(Entity<?> entity) implements Change {
                 .orElseGet(() -> new Step(name + " removed", edits));
     }
 
-    private Stream<Entity<?>> choices(Journal journal) {
-        return journal.choices().all().stream()
+    /** What has no sense without it. */
+    private Stream<Entity<?>> along(Journal journal) {
+        Stream<Entity<?>> choices = journal.choices().all().stream()
                 .filter(choice -> choice.variety().equals(entity.id()))
                 .map(choice -> choice);
+        Stream<Entity<?>> intentions = journal.intentions().all().stream()
+                .filter(meant -> meant.plan().equals(entity.id()))
+                .map(meant -> meant);
+        return Stream.concat(choices, intentions);
     }
 
     private Optional<Refusal> used(Journal journal, String name) {

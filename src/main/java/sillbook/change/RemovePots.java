@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.Edit;
 import sillbook.model.Id;
+import sillbook.model.Intention;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 
@@ -25,7 +26,7 @@ public record RemovePots(List<Id<Pot>> pots) implements Change {
     public Decision decide(Journal journal, Hand hand) {
         return Rules.firstOf(Rules.somePots(pots), childless(journal))
                 .<Decision>map(refusal -> refusal)
-                .orElseGet(() -> new Step(Said.labels(journal, pots) + " removed", edits(journal)));
+                .orElseGet(() -> new Step(Said.labels(journal, pots) + " removed", edits(journal, pots)));
     }
 
     private Optional<Refusal> childless(Journal journal) {
@@ -36,7 +37,8 @@ public record RemovePots(List<Id<Pot>> pots) implements Change {
                         + journal.nameOf(heir.season()) + ". Remove that pot first."));
     }
 
-    private List<Edit> edits(Journal journal) {
+    /** All that goes with pots, and they. */
+    static List<Edit> edits(Journal journal, List<Id<Pot>> pots) {
         List<Edit> edits = new ArrayList<>();
         journal.outcomes().all().stream()
                 .filter(outcome -> pots.contains(outcome.pot()))
@@ -44,7 +46,11 @@ public record RemovePots(List<Id<Pot>> pots) implements Change {
         journal.wishes().all().stream()
                 .filter(wish -> wish.pots().stream().anyMatch(pots::contains))
                 .forEach(wish -> edits.add(new Edit.Put(wish.without(pots))));
+        journal.seasonPlans().all().stream()
+                .filter(plan -> plan.refersTo().anyMatch(pots::contains))
+                .forEach(plan -> edits.add(new Edit.Put(plan.without(pots))));
         for (Id<Pot> pot : pots) {
+            Intention.of(pot, journal).ifPresent(meant -> edits.add(new Edit.Remove(meant)));
             journal.history(pot).forEach(event -> edits.add(new Edit.Remove(event)));
             edits.add(new Edit.Remove(journal.pots().get(pot)));
         }

@@ -17,6 +17,8 @@ import sillbook.model.OwnKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
+import sillbook.model.SeasonPlan;
+import sillbook.model.Space;
 import sillbook.model.Thermometer;
 import sillbook.model.Trench;
 import sillbook.model.UsualWay;
@@ -70,6 +72,12 @@ public record WriteDown(Entity<?> entity) implements Change {
         }
         if (entity instanceof Trench trench) {
             return taken(journal.trenches(), trench, one -> "ground of " + Said.place(journal, one.place()));
+        }
+        if (entity instanceof Space space) {
+            return taken(journal.spaces(), space, one -> Said.entity(journal, one));
+        }
+        if (entity instanceof SeasonPlan plan) {
+            return taken(journal.seasonPlans(), plan, one -> Said.entity(journal, one));
         }
         if (entity instanceof Thermometer thermometer) {
             return taken(journal.thermometers(), thermometer, one -> Said.entity(journal, one));

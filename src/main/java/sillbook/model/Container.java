@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param across the inside width at bulb depth
  * @param stock how many there are
+ * @param unwashed how many of those not in use want washing before bulbs go in
  */
 public record Container(
         Id<Container> id,
@@ -16,8 +17,14 @@ public record Container(
         Optional<Length> across,
         Optional<Length> height,
         int stock,
+        int unwashed,
         String note)
         implements Entity<Container> {
+    public Container {
+        if (stock < 0 || unwashed < 0) {
+            throw new IllegalArgumentException("containers cannot be " + stock + ", " + unwashed + " of them unwashed");
+        }
+    }
 
     /** The trade's shapes; an outer pot is for show only. */
     public enum Shape {

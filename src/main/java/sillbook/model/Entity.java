@@ -18,6 +18,7 @@ public sealed interface Entity<T extends Entity<T>>
                 Container,
                 UsualWay,
                 Place,
+                Space,
                 Trench,
                 Pot,
                 Event,
@@ -29,6 +30,8 @@ public sealed interface Entity<T extends Entity<T>>
                 Outcome,
                 Wish,
                 Choice,
+                SeasonPlan,
+                Intention,
                 PastWindows {
     Id<T> id();
 

@@ -216,6 +216,18 @@ public final class Journal {
         return all(Wish.class);
     }
 
+    public Catalogue<Space> spaces() {
+        return all(Space.class);
+    }
+
+    public Catalogue<SeasonPlan> seasonPlans() {
+        return all(SeasonPlan.class);
+    }
+
+    public Catalogue<Intention> intentions() {
+        return all(Intention.class);
+    }
+
     public Catalogue<Choice> choices() {
         return all(Choice.class);
     }

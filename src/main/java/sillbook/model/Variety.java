@@ -48,7 +48,12 @@ public record Variety(
         NOT_SAID,
         NONE,
         LIGHT,
-        STRONG
+        STRONG;
+
+        /** Whether it is known to smell. */
+        public boolean isScented() {
+            return this == LIGHT || this == STRONG;
+        }
     }
 
     /** What the packet says of forcing. */

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * @param from first day it is wished for
  * @param to last day it is wished for; the same as the first for a single day
  * @param feast the feast it was written as; empty for a plain day
- * @param kind the kind wished for, when one is named
+ * @param asks for what
  * @param pots the pots meant to meet it
  * @param note in the grower's words; may be empty
  */
@@ -24,7 +24,7 @@ public record Wish(
         LocalDate from,
         LocalDate to,
         String feast,
-        Optional<Kind> kind,
+        WishedFor asks,
         Set<Id<Pot>> pots,
         String note)
         implements Entity<Wish> {
@@ -36,15 +36,30 @@ public record Wish(
         }
     }
 
+    /** The kind wished for, when one is named. */
+    public Optional<Kind> kind() {
+        return asks.kind();
+    }
+
+    /** Whether a day is wished for. */
+    public boolean holds(LocalDate day) {
+        return !day.isBefore(from) && !day.isAfter(to);
+    }
+
     /** The same wish, these pots no longer meant for it. */
     public Wish without(Collection<Id<Pot>> gone) {
         Set<Id<Pot>> left = new HashSet<>(pots);
         left.removeAll(gone);
-        return new Wish(id, season, from, to, feast, kind, left, note);
+        return meantFor(left);
+    }
+
+    /** The same wish, with these pots meant to meet it. */
+    public Wish meantFor(Set<Id<Pot>> meant) {
+        return new Wish(id, season, from, to, feast, asks, meant, note);
     }
 
     @Override
     public Stream<Id<?>> refersTo() {
-        return pots.stream().map(id -> id);
+        return Stream.concat(pots.stream(), asks.room().stream());
     }
 }

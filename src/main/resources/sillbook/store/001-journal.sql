@@ -91,6 +91,20 @@ CREATE TABLE place (
            AND (usual_high IS NULL) = (usual_high_written IS NULL))
 ) STRICT;
 
+CREATE TABLE space (
+    id            TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    place         TEXT    NOT NULL REFERENCES place (id), -- whose shelf it is
+    width         INTEGER CHECK (width > 0), -- of the shelf, 0.1 mm
+    width_written TEXT, -- as written
+    depth         INTEGER CHECK (depth > 0), -- of the shelf from front to back, 0.1 mm
+    depth_written TEXT, -- as written
+    clear         INTEGER CHECK (clear >= 0), -- height above the shelf, 0.1 mm
+    clear_written TEXT CHECK ((clear IS NULL) = (clear_written IS NULL)), -- as written
+    there_from    TEXT    NOT NULL CHECK (there_from GLOB '[01][0-9]-[0-3][0-9]'), -- first day the place is there, MM-DD
+    there_until   TEXT    NOT NULL CHECK (there_until GLOB '[01][0-9]-[0-3][0-9]'), -- first day it no longer is, MM-DD; all year when the same
+    CHECK ((width IS NULL) = (depth IS NULL) AND (width IS NULL) = (width_written IS NULL) AND (width IS NULL) = (depth_written IS NULL))
+) STRICT;
+
 CREATE TABLE trench (
     id            TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
     place         TEXT    NOT NULL REFERENCES place (id), -- where pots stand buried
@@ -166,7 +180,8 @@ CREATE TABLE container (
     across_written TEXT    CHECK ((across IS NULL) = (across_written IS NULL)), -- as written
     height         INTEGER CHECK (height >= 0), -- inside height, 0.1 mm
     height_written TEXT    CHECK ((height IS NULL) = (height_written IS NULL)), -- as written
-    stock          INTEGER NOT NULL, -- how many there are
+    stock          INTEGER NOT NULL CHECK (stock >= 0), -- how many there are
+    unwashed       INTEGER NOT NULL CHECK (unwashed >= 0), -- how many of those not in use want washing
     note           TEXT    NOT NULL  -- text
 ) STRICT;
 
@@ -373,8 +388,16 @@ CREATE TABLE wish (
     wished     TEXT    NOT NULL CHECK (wished IS date(wished)), -- first day it is wished for
     wished_to  TEXT    NOT NULL CHECK (wished_to IS date(wished_to) AND wished_to >= wished), -- last day it is
     feast      TEXT    NOT NULL, -- the feast it was written as; empty for a plain day
+    manner     TEXT    NOT NULL CHECK (manner IN ('SOME_DAY', 'EVERY_DAY')), -- on one of the days, or on each
+    pots       INTEGER NOT NULL CHECK (pots >= 1), -- how many should be in flower at once
+    stage      TEXT    CHECK (stage IN ('BUD_COLOUR', 'FIRST_OPEN', 'FULL')), -- how far the flowers should be, if that is said
     kind       TEXT, -- kind wished for, if one is
     kind_group TEXT, -- its group
+    colour     TEXT    NOT NULL, -- text that the variety's colour should hold; empty for any
+    scented    INTEGER NOT NULL CHECK (scented IN (0, 1)), -- 1 when only what smells will do
+    tallest    INTEGER CHECK (tallest >= 0), -- full height they may have, 0.1 mm
+    tallest_written TEXT CHECK ((tallest IS NULL) = (tallest_written IS NULL)), -- as written
+    room       TEXT    REFERENCES place (id), -- where they should stand in flower, if that is said
     note       TEXT    NOT NULL, -- text
     CHECK ((kind IS NULL) = (kind_group IS NULL))
 ) STRICT;
@@ -385,6 +408,48 @@ CREATE TABLE wish_pot (
     pot      TEXT    NOT NULL REFERENCES pot (id), -- a pot meant to meet it
     PRIMARY KEY (wish, position)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE season_plan (
+    id           TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    season       INTEGER NOT NULL, -- season
+    name         TEXT    NOT NULL CHECK (trim(name) <> ''), -- short, as 'A'
+    at_once      INTEGER NOT NULL CHECK (at_once >= 1), -- pots brought in together, by the rule it was made by
+    every_days   INTEGER NOT NULL CHECK (every_days >= 1), -- days from one time to the next
+    rule_from    TEXT    NOT NULL CHECK (rule_from IS date(rule_from)), -- first day of bringing in
+    rule_to      TEXT    NOT NULL CHECK (rule_to IS date(rule_to) AND rule_to >= rule_from), -- last day of it
+    potted_a_day INTEGER NOT NULL CHECK (potted_a_day >= 1), -- most pots that are potted on one day
+    potting_days TEXT    NOT NULL, -- any of MONDAY to SUNDAY, parted by blanks; every day when empty
+    least_unmet  INTEGER CHECK (least_unmet >= 0), -- pots that wishes lack in any plan; NULL, as the next two, when it was not searched for
+    least_gap    INTEGER CHECK ((least_gap IS NULL) = (least_unmet IS NULL)), -- days without bloom in any plan that does as well at that
+    least_pots   INTEGER CHECK ((least_pots IS NULL) = (least_unmet IS NULL)), -- pots in any plan that does as well at both
+    adopted      TEXT    CHECK (adopted IS date(adopted)), -- day its pots were made
+    note         TEXT    NOT NULL  -- text
+) STRICT;
+
+CREATE TABLE proposal (
+    season_plan TEXT    NOT NULL REFERENCES season_plan (id) ON DELETE CASCADE, -- whose pot it is
+    position    INTEGER NOT NULL, -- counted from 0
+    variety     TEXT    NOT NULL REFERENCES variety (id), -- what is to be in it
+    bulbs       INTEGER NOT NULL CHECK (bulbs >= 1), -- count
+    purchase    TEXT    REFERENCES purchase (id), -- where they are from
+    container   TEXT    REFERENCES container (id), -- what it is to stand in
+    pot         TEXT    REFERENCES pot (id), -- the pot it is about, once that is there
+    potting     TEXT    NOT NULL CHECK (potting IS date(potting)), -- day it is to be potted, or was
+    cold        TEXT    REFERENCES place (id), -- where it has its cold
+    brought_in  TEXT    NOT NULL CHECK (brought_in IS date(brought_in) AND brought_in >= potting), -- day it is brought in
+    room        TEXT    REFERENCES place (id), -- where it flowers
+    PRIMARY KEY (season_plan, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE intention (
+    id          TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+    pot         TEXT    NOT NULL REFERENCES pot (id), -- what is meant to go so
+    season_plan TEXT    NOT NULL REFERENCES season_plan (id), -- by which plan
+    potting     TEXT    NOT NULL CHECK (potting IS date(potting)), -- as in proposal
+    cold        TEXT    REFERENCES place (id), -- as in proposal
+    brought_in  TEXT    NOT NULL CHECK (brought_in IS date(brought_in) AND brought_in >= potting), -- as in proposal
+    room        TEXT    REFERENCES place (id) -- as in proposal
+) STRICT;
 
 CREATE TABLE choice (
     id      TEXT    NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),

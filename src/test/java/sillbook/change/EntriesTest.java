@@ -38,6 +38,7 @@ import sillbook.model.Subject;
 import sillbook.model.Trench;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
+import sillbook.model.WishedFor;
 
 class EntriesTest {
     private final Bench bench = new Bench();
@@ -71,7 +72,7 @@ class EntriesTest {
                 LocalDate.of(2027, 1, 30),
                 LocalDate.of(2027, 1, to),
                 feast,
-                Optional.of(Kind.of("tulip")),
+                WishedFor.one(Optional.of(Kind.of("tulip"))),
                 pots,
                 "");
     }
@@ -113,7 +114,7 @@ class EntriesTest {
         bench.done(Bench.tulips(1, "T"));
         PottingMix mix = new PottingMix(new Id<>(8, 1), "sill mix", List.of(), "");
         Container pan =
-                new Container(new Id<>(8, 2), "pan", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, "");
+                new Container(new Id<>(8, 2), "pan", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, 0, "");
         SpanReading reading =
                 new SpanReading(new Id<>(8, 3), Bench.CELLAR.id(), day(1, 1), day(1, 8), Band.ofCelsius(3, 8));
 
@@ -170,7 +171,7 @@ class EntriesTest {
             List<Entity<?>> alike = List.of(
                     new OwnKind(new Id<>(4, number), "fritillary", "F", Optional.empty()),
                     new PottingMix(new Id<>(5, number), "sill mix", List.of(), ""),
-                    new Container(new Id<>(6, number), "pan", Container.Shape.PAN, unknown, unknown, 6, ""));
+                    new Container(new Id<>(6, number), "pan", Container.Shape.PAN, unknown, unknown, 6, 0, ""));
             for (Entity<?> entity : alike) {
                 WriteDown change = new WriteDown(entity);
                 if (number == 1) {
@@ -271,7 +272,7 @@ class EntriesTest {
     void partsOfAPotStayWhileItIsThere() {
         PottingMix mix = new PottingMix(new Id<>(8, 1), "sill mix", List.of(), "");
         Container pan =
-                new Container(new Id<>(8, 2), "pan", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, "");
+                new Container(new Id<>(8, 2), "pan", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, 0, "");
         Purchase bought = purchase(Bench.MARROW_LANE.id());
         List.of(mix, pan, bought).forEach(entity -> bench.done(new WriteDown(entity)));
         assertThat(bench.refused(new Remove(Bench.MARROW_LANE))).contains("purchase, 30");

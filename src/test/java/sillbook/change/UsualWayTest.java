@@ -16,8 +16,8 @@ import sillbook.model.UsualWay;
 
 /** The grower's usual ways of filling pots. */
 class UsualWayTest {
-    private static final Container PAN =
-            new Container(new Id<>(4, 1), "pan 15 cm", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, "");
+    private static final Container PAN = new Container(
+            new Id<>(4, 1), "pan 15 cm", Container.Shape.PAN, Optional.empty(), Optional.empty(), 6, 0, "");
     private static final PottingMix MIX = new PottingMix(new Id<>(4, 2), "sill mix", List.of(), "");
 
     private final Bench bench = new Bench();

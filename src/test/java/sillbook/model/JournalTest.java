@@ -154,7 +154,7 @@ class JournalTest {
     }
 
     private static Wish wish(Set<Id<Pot>> pots) {
-        return new Wish(new Id<>(10, 1), H1.season(), DAY, DAY, "", Optional.empty(), pots, "");
+        return new Wish(new Id<>(10, 1), H1.season(), DAY, DAY, "", WishedFor.one(Optional.empty()), pots, "");
     }
 
     private static OwnFigure figure(OwnFigure.Scope scope) {

@@ -195,7 +195,15 @@ class ValuesTest {
 
     private static void wishedBackwards() {
         LocalDate day = LocalDate.EPOCH;
-        new Wish(new Id<>(0, 1), new Season(2026), day, day.minusDays(1), "", Optional.empty(), Set.of(), "");
+        new Wish(
+                new Id<>(0, 1),
+                new Season(2026),
+                day,
+                day.minusDays(1),
+                "",
+                WishedFor.one(Optional.empty()),
+                Set.of(),
+                "");
     }
 
     /** Whether words of how to do it differently fit an answer. */

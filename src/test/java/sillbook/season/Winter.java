@@ -60,6 +60,7 @@ import sillbook.model.Temperature;
 import sillbook.model.Trench;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
+import sillbook.model.WishedFor;
 import sillbook.reckon.cold.ColdWeight;
 
 /**
@@ -633,7 +634,7 @@ public final class Winter {
 
     private Winter wish(String from, String to, Optional<Kind> kind, String labels) {
         Set<Id<Pot>> meant = Set.copyOf(expand(labels).stream().map(this::id).toList());
-        return put(new Wish(ids.next(), season, day(from), day(to), "", kind, meant, ""));
+        return put(new Wish(ids.next(), season, day(from), day(to), "", WishedFor.one(kind), meant, ""));
     }
 
     public Winter ownKind(String name, Optional<Kind> like) {

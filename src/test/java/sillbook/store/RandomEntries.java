@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.store;
 
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -33,6 +34,7 @@ import sillbook.model.Findings;
 import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Impression;
+import sillbook.model.Intention;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
@@ -48,10 +50,13 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
 import sillbook.model.PottingMix;
+import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.ReadingSource;
 import sillbook.model.Season;
+import sillbook.model.SeasonPlan;
 import sillbook.model.Settings;
+import sillbook.model.Space;
 import sillbook.model.SpanReading;
 import sillbook.model.SpotReading;
 import sillbook.model.Stage;
@@ -62,6 +67,7 @@ import sillbook.model.Trench;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
+import sillbook.model.WishedFor;
 
 /** Entries made up from a seed, of every type and with every optional part, now there and now not. */
 public final class RandomEntries {
@@ -149,6 +155,9 @@ public final class RandomEntries {
                 () -> outcome(journal),
                 () -> wish(journal),
                 () -> choice(journal),
+                () -> space(journal),
+                () -> seasonPlan(journal),
+                () -> intention(journal),
                 () -> pastWindows(journal));
         return pick(types).get();
     }
@@ -272,6 +281,7 @@ public final class RandomEntries {
                 perhaps(this::length),
                 perhaps(this::length),
                 random.nextInt(30),
+                random.nextInt(5),
                 text());
     }
 
@@ -471,7 +481,7 @@ public final class RandomEntries {
                 from,
                 from.plusDays(random.nextInt(9)),
                 text(),
-                perhaps(this::kind),
+                asks(journal),
                 Set.copyOf(pots),
                 text());
     }
@@ -567,5 +577,78 @@ public final class RandomEntries {
 
     private <T> T pick(Collection<T> all) {
         return all.stream().skip(random.nextInt(all.size())).findFirst().orElseThrow();
+    }
+
+    private WishedFor asks(Journal journal) {
+        return new WishedFor(
+                pick(WishedFor.Manner.values()),
+                1 + random.nextInt(9),
+                perhaps(() -> pick(WishedFor.FlowerStage.values())),
+                perhaps(this::kind),
+                text(),
+                random.nextBoolean(),
+                perhaps(this::length),
+                anyOf(journal.places().all(), Place::id));
+    }
+
+    private Space space(Journal journal) {
+        return new Space(
+                oldOrNew(journal.spaces().all(), Space::id),
+                pick(journal.places().all()).id(),
+                perhaps(() -> new Space.Surface(new Length(6000, "60 cm"), new Length(4000, "40 cm"))),
+                perhaps(this::length),
+                new Place.ColdDays(MonthDay.of(1 + random.nextInt(12), 1), MonthDay.of(2, 1 + random.nextInt(29))));
+    }
+
+    private SeasonPlan seasonPlan(Journal journal) {
+        LocalDate from = date();
+        List<Proposal> pots = new ArrayList<>();
+        for (int pot = random.nextInt(4); pot > 0; pot--) {
+            pots.add(proposal(journal));
+        }
+        return new SeasonPlan(
+                oldOrNew(journal.seasonPlans().all(), SeasonPlan::id),
+                season(),
+                name(),
+                new SeasonPlan.Rule(
+                        1 + random.nextInt(4),
+                        1 + random.nextInt(20),
+                        from,
+                        from.plusDays(random.nextInt(90)),
+                        1 + random.nextInt(9),
+                        some(DayOfWeek.values())),
+                pots,
+                perhaps(() -> new SeasonPlan.Search(random.nextInt(3), random.nextInt(30), random.nextInt(40))),
+                perhaps(this::date),
+                text());
+    }
+
+    private Proposal proposal(Journal journal) {
+        return new Proposal(
+                pick(journal.varieties().all()).id(),
+                1 + random.nextInt(20),
+                anyOf(journal.purchases().all(), Purchase::id),
+                anyOf(journal.containers().all(), Container::id),
+                anyOf(journal.pots().all(), Pot::id),
+                course(journal));
+    }
+
+    private Proposal.Course course(Journal journal) {
+        LocalDate potting = date();
+        return new Proposal.Course(
+                potting,
+                anyOf(journal.places().all(), Place::id),
+                potting.plusDays(random.nextInt(120)),
+                anyOf(journal.places().all(), Place::id));
+    }
+
+    private Entity<?> intention(Journal journal) {
+        return journal.seasonPlans().isEmpty()
+                ? seasonPlan(journal)
+                : new Intention(
+                        oldOrNew(journal.intentions().all(), Intention::id),
+                        pick(journal.pots().all()).id(),
+                        pick(journal.seasonPlans().all()).id(),
+                        course(journal));
     }
 }

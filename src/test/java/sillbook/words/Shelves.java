@@ -101,6 +101,7 @@ public final class Shelves {
                 Optional.of(Length.ofCentimetres(19)),
                 Optional.empty(),
                 3,
+                0,
                 ""));
         purchase("Marrow Lane", 30);
         purchase("Linen Parade", 14);

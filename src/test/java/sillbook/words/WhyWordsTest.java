@@ -18,6 +18,7 @@ import sillbook.model.JobKind;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Wish;
+import sillbook.model.WishedFor;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Deadline;
@@ -129,7 +130,7 @@ class WhyWordsTest {
                 LocalDate.of(2027, 1, 30),
                 LocalDate.of(2027, 1, 30),
                 "",
-                Optional.empty(),
+                WishedFor.one(Optional.empty()),
                 Set.of(),
                 "");
 

@@ -14,11 +14,12 @@ CREATE TABLE new_container (
     height         INTEGER, -- inside height, 0.1 mm
     height_written TEXT, -- as written
     stock          INTEGER NOT NULL, -- how many there are
+    unwashed       INTEGER NOT NULL, -- how many of those not in use want washing
     note           TEXT    NOT NULL, -- text
     glazed         INTEGER NOT NULL DEFAULT 0 -- 1 when it is
 ) STRICT;
 INSERT INTO new_container
-SELECT id, name, shape, across, across_written, height, height_written, stock, note, 0
+SELECT id, name, shape, across, across_written, height, height_written, stock, unwashed, note, 0
 FROM container;
 DROP TABLE container;
 ALTER TABLE new_container RENAME TO container;

@@ -17,6 +17,7 @@ final class ContainerRows implements Mapping<Container> {
             "height",
             "height_written",
             "stock",
+            "unwashed",
             "note");
 
     @Override
@@ -37,6 +38,7 @@ final class ContainerRows implements Mapping<Container> {
                 .optionalLength(container.across())
                 .optionalLength(container.height())
                 .number(container.stock())
+                .number(container.unwashed())
                 .text(container.note());
     }
 
@@ -48,6 +50,7 @@ final class ContainerRows implements Mapping<Container> {
                 row.word(Shape.class),
                 row.optionalLength(),
                 row.optionalLength(),
+                row.number(),
                 row.number(),
                 row.text());
     }

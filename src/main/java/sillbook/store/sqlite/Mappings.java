@@ -16,6 +16,7 @@ final class Mappings {
             new VarietyRows(),
             new OwnFigureRows(),
             new PlaceRows(),
+            new SpaceRows(),
             new TrenchRows(),
             new PurchaseRows(),
             new PottingMixRows(),
@@ -31,6 +32,8 @@ final class Mappings {
             new OutcomeRows(),
             new WishRows(),
             new ChoiceRows(),
+            new SeasonPlanRows(),
+            new IntentionRows(),
             new PastWindowsRows());
 
     private static final Map<Class<?>, Mapping<?>> BY_TYPE =

@@ -8,11 +8,30 @@ import java.util.Set;
 import sillbook.model.Id;
 import sillbook.model.Pot;
 import sillbook.model.Wish;
+import sillbook.model.WishedFor;
+import sillbook.model.WishedFor.FlowerStage;
+import sillbook.model.WishedFor.Manner;
 
 /** The wishes, with the pots meant to meet them. */
 final class WishRows implements Mapping<Wish> {
-    private static final Table TABLE =
-            Table.of("wish", "id", "season", "wished", "wished_to", "feast", "kind", "kind_group", "note");
+    private static final Table TABLE = Table.of(
+            "wish",
+            "id",
+            "season",
+            "wished",
+            "wished_to",
+            "feast",
+            "manner",
+            "pots",
+            "stage",
+            "kind",
+            "kind_group",
+            "colour",
+            "scented",
+            "tallest",
+            "tallest_written",
+            "room",
+            "note");
     private static final Parts<Wish, Id<Pot>> PARTS = new Parts<>(
             Table.of("wish_pot", "wish", "position", "pot"),
             wish -> List.copyOf(wish.pots()),
@@ -41,7 +60,14 @@ final class WishRows implements Mapping<Wish> {
                 .date(wish.from())
                 .date(wish.to())
                 .text(wish.feast())
+                .word(wish.asks().manner())
+                .number(wish.asks().pots())
+                .optionalWord(wish.asks().stage())
                 .optionalKind(wish.kind())
+                .text(wish.asks().colour())
+                .flag(wish.asks().scented())
+                .optionalLength(wish.asks().tallest())
+                .optionalId(wish.asks().room())
                 .text(wish.note());
     }
 
@@ -54,8 +80,20 @@ final class WishRows implements Mapping<Wish> {
                 row.date(),
                 row.date(),
                 row.text(),
-                row.optionalKind(),
+                asks(row),
                 Set.copyOf(row.<Id<Pot>>parts(id)),
                 row.text());
+    }
+
+    private static WishedFor asks(Row row) throws SQLException {
+        return new WishedFor(
+                row.word(Manner.class),
+                row.number(),
+                row.optionalWord(FlowerStage.class),
+                row.optionalKind(),
+                row.text(),
+                row.flag(),
+                row.optionalLength(),
+                row.optionalId());
     }
 }

@@ -72,6 +72,7 @@ final class ContainerForm implements Form {
                 filled.get(Slots.LENGTH).or(before::across),
                 filled.get(HEIGHT).or(before::height),
                 filled.get(STOCK).orElse(before.stock()),
+                before.unwashed(),
                 filled.get(Slots.NOTE).orElse(before.note()));
         Lines.written("container", before.name(), there.isEmpty(), draft);
         say(container, draft.bench().journal().settings().lengths(), draft);
@@ -88,6 +89,7 @@ final class ContainerForm implements Form {
                 inside(Slots.LENGTH.sense(), words, bench),
                 Optional.empty(),
                 1,
+                0,
                 "");
     }
 

@@ -9,6 +9,7 @@ import sillbook.change.WriteDown;
 import sillbook.model.Kind;
 import sillbook.model.Pot;
 import sillbook.model.Wish;
+import sillbook.model.WishedFor;
 import sillbook.words.Days;
 import sillbook.words.Feasts;
 
@@ -68,7 +69,7 @@ final class WishForm implements Form {
                 from,
                 to,
                 days.feast().map(Feasts.ALL::say).orElse(""),
-                filled.get(Slots.KIND),
+                WishedFor.one(filled.get(Slots.KIND)),
                 new HashSet<>(Lines.ids(pots)),
                 filled.get(Slots.NOTE).orElse(""))));
     }

@@ -84,7 +84,7 @@ class SchemaTest {
                         Stream.concat(Stream.of(mapping.table()), mapping.parts().map(Parts::table).stream()))
                 .toList();
         assertThat(mapped)
-                .hasSize(26)
+                .hasSize(30)
                 .allSatisfy(table ->
                         assertThat(table.columns()).containsExactlyInAnyOrderElementsOf(columns(table.name())));
     }

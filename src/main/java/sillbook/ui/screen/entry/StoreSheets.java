@@ -85,6 +85,6 @@ final class StoreSheets {
 
     private static Container bare(Container container) {
         return new Container(
-                container.id(), container.name(), Container.Shape.OTHER, Optional.empty(), Optional.empty(), 0, "");
+                container.id(), container.name(), Container.Shape.OTHER, Optional.empty(), Optional.empty(), 0, 0, "");
     }
 }

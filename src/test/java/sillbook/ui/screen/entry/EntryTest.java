@@ -93,6 +93,7 @@ class EntryTest {
             Optional.of(new Length(1900, "19 cm")),
             Optional.of(new Length(900, "9 cm")),
             2,
+            1,
             "chipped");
     private static final Purchase BOUGHT = new Purchase(
             new Id<>(75, 1),

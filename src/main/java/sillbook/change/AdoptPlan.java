@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.change;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sillbook.model.Edit;
+import sillbook.model.Id;
+import sillbook.model.Intention;
+import sillbook.model.Journal;
+import sillbook.model.Labels;
+import sillbook.model.Pot;
+import sillbook.model.Potting;
+import sillbook.model.Proposal;
+import sillbook.model.SeasonPlan;
+import sillbook.model.Variety;
+import sillbook.model.Wish;
+
+/**
+ * A plan becomes pots that wait for their potting day, with its purchases and containers kept for them. Pots that are there already are
+ * meant to go on by it. What another plan of the season meant for pots no longer holds, and those of its pots that were never potted and
+ * that this one does not want go; whatever has happened stays.
+ *
+ * @param letters what the label of a pot begins with, by what is in it
+ * @param meets for each wish that the plan meets, which of its pots are meant for it, counted from 0
+ */
+public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, Map<Id<Wish>, Set<Integer>> meets)
+        implements Change {
+    public AdoptPlan {
+        letters = Map.copyOf(letters);
+        meets = Map.copyOf(meets);
+    }
+
+    @Override
+    public Stream<? extends Id<?>> names() {
+        return Stream.concat(Stream.of(plan), meets.keySet().stream());
+    }
+
+    @Override
+    public Decision decide(Journal journal, Hand hand) {
+        SeasonPlan adopted = journal.seasonPlans().get(plan);
+        return refusal(journal, adopted)
+                .<Decision>map(refusal -> refusal)
+                .orElseGet(() -> step(journal, adopted, hand));
+    }
+
+    private static Optional<Refusal> refusal(Journal journal, SeasonPlan adopted) {
+        if (adopted.adopted().isPresent()) {
+            return Rules.refuse("Plan " + adopted.name() + " of " + Said.season(journal, adopted.season())
+                    + " is adopted already. Change it by hand or search anew, and keep that as another plan first.");
+        }
+        return adopted.pots().isEmpty()
+                ? Rules.refuse("Plan " + adopted.name() + " has no pots yet. Put some into it first.")
+                : Optional.empty();
+    }
+
+    private Step step(Journal journal, SeasonPlan adopted, Hand hand) {
+        Set<Id<Pot>> kept =
+                adopted.pots().stream().flatMap(one -> one.pot().stream()).collect(Collectors.toSet());
+        List<Id<Pot>> dropped = dropped(journal, adopted, kept);
+        List<Edit> edits = new ArrayList<>(laidAside(journal, adopted, dropped));
+        Making making = new Making(journal.with(edits), adopted, hand);
+        List<Proposal> made = making.all(adopted.pots());
+        edits.addAll(making.edits);
+        edits.add(new Edit.Put(adopted.adoptedOn(hand.today(), made)));
+        edits.addAll(wishes(journal.with(edits), made));
+        return new Step(name(adopted, making.labels), edits);
+    }
+
+    private static String name(SeasonPlan adopted, List<String> labels) {
+        String pots = labels.isEmpty() ? "" : ", " + Labels.say(labels) + " to be potted";
+        return "plan " + adopted.name() + " adopted" + pots;
+    }
+
+    /** Pots of another plan that were never potted, and that are not wanted now. */
+    private static List<Id<Pot>> dropped(Journal journal, SeasonPlan adopted, Set<Id<Pot>> kept) {
+        return journal.intentions().all().stream()
+                .filter(meant -> isOfSeason(journal, meant, adopted))
+                .map(Intention::pot)
+                .filter(pot -> !kept.contains(pot) && journal.history(pot).isEmpty())
+                .toList();
+    }
+
+    private static boolean isOfSeason(Journal journal, Intention meant, SeasonPlan adopted) {
+        return journal.pots().get(meant.pot()).season().equals(adopted.season());
+    }
+
+    /** What of other plans no longer holds. */
+    private static List<Edit> laidAside(Journal journal, SeasonPlan adopted, List<Id<Pot>> dropped) {
+        List<Edit> edits = new ArrayList<>();
+        journal.intentions().all().stream()
+                .filter(meant -> isOfSeason(journal, meant, adopted))
+                .forEach(meant -> edits.add(new Edit.Remove(meant)));
+        SeasonPlan.of(adopted.season(), journal).stream()
+                .filter(other -> other.adopted().isPresent())
+                .forEach(other -> edits.add(new Edit.Put(other.laidAside())));
+        if (!dropped.isEmpty()) {
+            edits.addAll(RemovePots.edits(journal.with(edits), dropped));
+        }
+        return edits;
+    }
+
+    /** Wishes are met by the pots of this plan, and by those that were meant for them and have grown. */
+    private List<Edit> wishes(Journal after, List<Proposal> made) {
+        List<Edit> edits = new ArrayList<>();
+        meets.forEach((id, numbers) -> {
+            Wish wish = after.wishes().get(id);
+            Set<Id<Pot>> pots = new HashSet<>(wish.pots());
+            numbers.stream()
+                    .filter(number -> number < made.size())
+                    .forEach(number -> made.get(number).pot().ifPresent(pots::add));
+            edits.add(new Edit.Put(wish.meantFor(pots)));
+        });
+        return edits;
+    }
+
+    /** Makes the pots. */
+    private final class Making {
+        private final Journal journal;
+        private final SeasonPlan adopted;
+        private final Hand hand;
+        private final List<Edit> edits = new ArrayList<>();
+        private final List<String> labels = new ArrayList<>();
+        private final Map<String, List<String>> inUse = new HashMap<>();
+
+        Making(Journal journal, SeasonPlan adopted, Hand hand) {
+            this.journal = journal;
+            this.adopted = adopted;
+            this.hand = hand;
+        }
+
+        List<Proposal> all(Collection<Proposal> proposals) {
+            return proposals.stream().map(this::one).toList();
+        }
+
+        private Proposal one(Proposal proposal) {
+            Id<Pot> pot = proposal.pot().orElseGet(() -> made(proposal));
+            edits.add(new Edit.Put(new Intention(hand.ids().next(), pot, plan, proposal.course())));
+            return proposal.about(Optional.of(pot));
+        }
+
+        private Id<Pot> made(Proposal proposal) {
+            String label = label(letters.getOrDefault(proposal.variety(), "P"));
+            labels.add(label);
+            Pot pot = new Pot(
+                    hand.ids().next(),
+                    adopted.season(),
+                    label,
+                    List.of(new Pot.Planting(proposal.variety(), proposal.bulbs(), proposal.purchase())),
+                    Pot.Way.DRAINED,
+                    proposal.container(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Potting.NOT_SAID,
+                    Optional.empty(),
+                    Optional.empty(),
+                    "");
+            edits.add(new Edit.Put(pot));
+            return pot.id();
+        }
+
+        private String label(String letter) {
+            List<String> taken = inUse.computeIfAbsent(
+                    letter,
+                    any -> new ArrayList<>(journal.potsOf(adopted.season()).stream()
+                            .map(Pot::label)
+                            .toList()));
+            String label = Labels.nextFree(letter, 1, taken).get(0);
+            taken.add(label);
+            return label;
+        }
+    }
+}
