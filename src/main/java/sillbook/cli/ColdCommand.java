@@ -9,11 +9,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sillbook.cli.TemperatureFile.Contents;
 import sillbook.reckon.cold.ColdWeight;
 import sillbook.reckon.cold.HourWorth;
 import sillbook.reckon.cold.StrictCount;
-import sillbook.reckon.cold.Trace;
-import sillbook.words.Counts;
 import sillbook.words.Provisos;
 import sillbook.words.Warned;
 
@@ -21,8 +20,8 @@ import sillbook.words.Warned;
 @Command(
         name = "cold",
         description = {
-            "Add up the cold in a CSV file of temperatures: moments with one each, days with their lowest and highest, or"
-                    + " spans from and to with theirs; - reads the standard input.",
+            "Add up the cold in a thermometer's file, or in a CSV file of days with their lowest and highest, or of spans"
+                    + " from and to with theirs; - reads the standard input.",
             "graded counts an hour from 2 to 9 C in full, and less and less of it down to 0 and up to 13 C; count takes"
                     + " an hour above 0 and up to 9 C for one, and any other for none."
         })
@@ -32,7 +31,7 @@ final class ColdCommand implements Callable<Integer> {
     private final Printer printer;
     private final InputStream in;
 
-    @Parameters(paramLabel = "FILE", description = "Separated values in UTF-8, the columns named in the first row.")
+    @Parameters(paramLabel = "FILE", description = TemperatureFile.DESCRIPTION)
     private String file = "";
 
     @Option(names = "--from", paramLabel = "WHEN", description = "The first day, or a moment; all of it if not said.")
@@ -48,6 +47,9 @@ final class ColdCommand implements Callable<Integer> {
     private Optional<String> need = Optional.empty();
 
     @Mixin
+    private final LoggerOptions logger = new LoggerOptions();
+
+    @Mixin
     private final JsonOption json = new JsonOption();
 
     ColdCommand(Printer printer, InputStream in) {
@@ -59,9 +61,9 @@ final class ColdCommand implements Callable<Integer> {
     public Integer call() {
         HourWorth worth = worth();
         double weeks = need.map(Given::weeks).orElse(USUAL_NEED);
-        TemperatureTable table = new TemperatureTable(new FileIn(file, in).readTable());
-        Thermograph all = table.read(Trace.HALF_A_DAY).between(from, to);
-        Provisos provisos = new Provisos(warnings(all, table), table.assumed());
+        Contents read = new TemperatureFile(new FileIn(file, in), logger).read();
+        Thermograph all = read.thermograph().between(from, to);
+        Provisos provisos = new Provisos(warnings(all, read), read.assumed());
         new Sight(() -> all.document(worth, weeks, provisos), () -> all.lines(worth, weeks), provisos.warnings(), "")
                 .show(json, printer);
         return ExitCode.DONE;
@@ -75,15 +77,9 @@ final class ColdCommand implements Callable<Integer> {
         };
     }
 
-    private static List<Warned> warnings(Thermograph all, TemperatureTable table) {
-        if (all.isEmpty()) {
-            return List.of(new Warned("no-readings", "There is no temperature in that stretch."));
-        }
-        return table.leftOut().isEmpty()
-                ? List.of()
-                : List.of(new Warned(
-                        "no-value",
-                        "Left out, without a temperature: "
-                                + Counts.of(table.leftOut().size(), "row") + "."));
+    private static List<Warned> warnings(Thermograph all, Contents read) {
+        return all.isEmpty()
+                ? List.of(new Warned("no-readings", "There is no temperature in that stretch."))
+                : read.warnings();
     }
 }

@@ -3,15 +3,14 @@ package sillbook.cli;
 
 import java.io.InputStream;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sillbook.cli.TemperatureFile.Contents;
 import sillbook.exchange.HeatJson;
-import sillbook.reckon.cold.DayTrace;
 import sillbook.reckon.heat.ThermalTime;
 import sillbook.words.HeatFigures;
 import sillbook.words.Provisos;
@@ -20,15 +19,15 @@ import sillbook.words.Provisos;
 @Command(
         name = "heat",
         description = {
-            "Add up the degree-days in a CSV file of days with their lowest and highest, until a sum is reached;"
-                    + " - reads the standard input.",
-            "A day counts as a sine wave between its two ends. Degrees in C."
+            "Add up the degree-days in a thermometer's file, or in a CSV file of days with their lowest and highest, until"
+                    + " a sum is reached; - reads the standard input.",
+            "Between two readings it goes evenly; a day known by its two ends counts as a sine wave between them. Degrees in C."
         })
 final class HeatCommand implements Callable<Integer> {
     private final Printer printer;
     private final InputStream in;
 
-    @Parameters(paramLabel = "FILE", description = "Separated values in UTF-8, the columns named in the first row.")
+    @Parameters(paramLabel = "FILE", description = TemperatureFile.DESCRIPTION)
     private String file = "";
 
     @Option(names = "--base", paramLabel = "T", description = "What warmth counts above; 4.4 if not said.")
@@ -39,6 +38,9 @@ final class HeatCommand implements Callable<Integer> {
 
     @Option(names = "--from", paramLabel = "DAY", description = "The first day that counts, always wanted.")
     private Optional<String> from = Optional.empty();
+
+    @Mixin
+    private final LoggerOptions logger = new LoggerOptions();
 
     @Mixin
     private final JsonOption json = new JsonOption();
@@ -57,12 +59,11 @@ final class HeatCommand implements Callable<Integer> {
         }
         LocalDate first = from.map(Moments::givenDay)
                 .orElseThrow(() -> new Misused("It is not said from which day on. Write --from 2027-02-01."));
-        TemperatureTable table = new TemperatureTable(new FileIn(file, in).readTable());
-        DayTrace days = table.days();
+        Contents read = new TemperatureFile(new FileIn(file, in), logger).read();
         ThermalTime time = new ThermalTime(base.map(Given::celsius).orElse(ThermalTime.TULIP_BASE), sum);
-        Optional<ThermalTime.Met> met = time.met(days.days(), first);
-        Provisos provisos = new Provisos(List.of(), table.assumed());
-        new Sight(() -> HeatJson.write(met, provisos), () -> HeatFigures.lines(time, met), List.of(), "")
+        Optional<ThermalTime.Met> met = time.met(read.thermograph().degreeDays(time.base()), first);
+        Provisos provisos = new Provisos(read.warnings(), read.assumed());
+        new Sight(() -> HeatJson.write(met, provisos), () -> HeatFigures.lines(time, met), provisos.warnings(), "")
                 .show(json, printer);
         return ExitCode.DONE;
     }

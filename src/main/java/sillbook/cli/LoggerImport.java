@@ -19,7 +19,6 @@ import sillbook.words.line.PlaceCalled;
 import sillbook.words.logger.Compared;
 import sillbook.words.logger.Counted;
 import sillbook.words.logger.CountedWords;
-import sillbook.words.logger.Understood.Question;
 import sillbook.words.logger.UnderstoodWords;
 
 /** Takes in the file of a thermometer: says what it was understood as, then what it comes to. */
@@ -84,24 +83,9 @@ final class LoggerImport {
         } else {
             say(place, words);
         }
-        file.understood()
-                .questions()
-                .forEach(question -> printer.say(words.asks(question) + " " + advice(question, words)));
+        LoggerOptions.asked(file.understood()).forEach(printer::say);
         printer.say(NOTHING);
         return ExitCode.COULD_NOT;
-    }
-
-    private static String advice(Question question, UnderstoodWords words) {
-        return switch (question) {
-            case DATES ->
-                "Say which: "
-                        + Counts.or(words.ordersTyped().stream()
-                                .map(order -> "--dates " + order)
-                                .toList())
-                        + ".";
-            case COLUMN -> "Say which: --column and its number.";
-            case DEVICE -> "Say whose: --device and its name.";
-        };
     }
 
     private void say(Place place, UnderstoodWords words) {

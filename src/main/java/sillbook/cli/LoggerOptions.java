@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -8,9 +9,13 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import sillbook.model.LoggerFormat;
 import sillbook.model.Settings.TemperatureUnit;
+import sillbook.words.Counts;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 import sillbook.words.logger.FormatWords;
+import sillbook.words.logger.Understood;
+import sillbook.words.logger.Understood.Question;
+import sillbook.words.logger.UnderstoodWords;
 
 /** The options that say how a thermometer's file is to be read, where it does not say so itself. */
 final class LoggerOptions {
@@ -78,6 +83,27 @@ final class LoggerOptions {
                 column,
                 device,
                 suspicious.map(LoggerOptions::temperatures).orElse(Set.of()));
+    }
+
+    /** What nobody may guess of a file, each with the option that says it. */
+    static List<String> asked(Understood understood) {
+        UnderstoodWords words = new UnderstoodWords(understood);
+        return understood.questions().stream()
+                .map(question -> words.asks(question) + " " + advice(question, words))
+                .toList();
+    }
+
+    private static String advice(Question question, UnderstoodWords words) {
+        return switch (question) {
+            case DATES ->
+                "Say which: "
+                        + Counts.or(words.ordersTyped().stream()
+                                .map(order -> "--dates " + order)
+                                .toList())
+                        + ".";
+            case COLUMN -> "Say which: --column and its number.";
+            case DEVICE -> "Say whose: --device and its name.";
+        };
     }
 
     private static TemperatureUnit unit(String text) {

@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.util.Optional;
 
 /** Days and moments as a file prints them (ISO 8601), a blank allowed for the T. What could mean two days is not read. */
@@ -21,12 +21,13 @@ final class Moments {
     /**
      * Reads one of the ends of a stretch.
      *
+     * @param zone of what names none itself
      * @throws Misused when it is none
      */
-    static Ends given(String text) {
+    static Ends given(String text, ZoneId zone) {
         return day(text)
-                .map(day -> new Ends(start(day), start(day.plusDays(1))))
-                .or(() -> moment(text).map(at -> new Ends(at, at)))
+                .map(day -> new Ends(start(day, zone), start(day.plusDays(1), zone)))
+                .or(() -> moment(text, zone).map(at -> new Ends(at, at)))
                 .orElseThrow(() ->
                         new Misused("'" + text + "' is no day and no moment. Write 2026-10-01, or 2026-10-01T08:00."));
     }
@@ -38,8 +39,8 @@ final class Moments {
     }
 
     /** The moment a day begins. */
-    static Instant start(LocalDate day) {
-        return day.atStartOfDay().toInstant(ZoneOffset.UTC);
+    static Instant start(LocalDate day, ZoneId zone) {
+        return day.atStartOfDay(zone).toInstant();
     }
 
     static Optional<LocalDate> day(String text) {
@@ -50,8 +51,8 @@ final class Moments {
         }
     }
 
-    /** With a zone's offset where one is printed. */
-    static Optional<Instant> moment(String text) {
+    /** With a zone's offset where one is printed, else in that zone. */
+    static Optional<Instant> moment(String text, ZoneId zone) {
         String stripped = text.strip();
         String iso = stripped.length() > DAY && stripped.charAt(DAY) == ' '
                 ? stripped.substring(0, DAY) + 'T' + stripped.substring(DAY + 1)
@@ -60,7 +61,7 @@ final class Moments {
             return Optional.of(
                     hasOffset(iso)
                             ? OffsetDateTime.parse(iso).toInstant()
-                            : LocalDateTime.parse(iso).toInstant(ZoneOffset.UTC));
+                            : LocalDateTime.parse(iso).atZone(zone).toInstant());
         } catch (DateTimeException other) {
             return Optional.empty();
         }

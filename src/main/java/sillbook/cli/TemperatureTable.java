@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.cli;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,18 +16,15 @@ import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import sillbook.reckon.cold.DayTrace;
-import sillbook.reckon.cold.Reading;
 import sillbook.reckon.cold.Span;
 import sillbook.reckon.cold.SpanTrace;
-import sillbook.reckon.cold.Trace;
 import sillbook.reckon.heat.SineDay;
 import sillbook.words.Counts;
 import sillbook.words.list.Table;
 
 /**
- * A table of temperatures: a column of moments and one of temperatures, one of days and two with their lowest and highest, or two of where
- * spans begin and end and these two. Which is which is told by the
- * names of the columns.
+ * A table of the lowest and highest temperatures, of days in a column of their own, or of spans with one where they begin and one where they
+ * end. Which is which is told by the names of the columns.
  */
 final class TemperatureTable {
     private static final Set<String> WHEN =
@@ -63,24 +60,22 @@ final class TemperatureTable {
         return List.copyOf(leftOut);
     }
 
+    /** Whether its columns are of the lowest and highest of days or spans. */
+    boolean isOfLowestAndHighest() {
+        boolean hasEither = has(LOWEST) || has(HIGHEST);
+        return hasEither && (has(FROM) || !has(TEMPERATURE));
+    }
+
     /**
      * Reads all of it.
      *
-     * @param longestBridged between two readings
      * @throws CouldNot when a column is not there, or what stands in it cannot be read
      */
-    Thermograph read(Duration longestBridged) {
-        if (column(FROM).isPresent()) {
-            return new Thermograph.OfSpans(spans());
-        }
-        OptionalInt temperature = column(TEMPERATURE);
-        return temperature.isPresent()
-                ? new Thermograph.OfMoments(Trace.of(readings(temperature.getAsInt()), longestBridged))
-                : new Thermograph.OfDays(days());
+    Thermograph read() {
+        return has(FROM) ? new Thermograph.OfSpans(spans()) : new Thermograph.OfDays(days());
     }
 
-    /** The days of it; a table of moments has none. */
-    DayTrace days() {
+    private DayTrace days() {
         int when = wanted("of days", WHEN);
         int lowest = wanted("of the lowest", LOWEST);
         int highest = wanted("of the highest", HIGHEST);
@@ -128,8 +123,8 @@ final class TemperatureTable {
             assumed.add(NO_ZONE);
         }
         return Moments.day(cell)
-                .map(Moments::start)
-                .or(() -> Moments.moment(cell))
+                .map(day -> Moments.start(day, ZoneOffset.UTC))
+                .or(() -> Moments.moment(cell, ZoneOffset.UTC))
                 .orElseThrow(() -> not(row, column, "no day and no moment. Write it as 2026-10-01."));
     }
 
@@ -138,21 +133,6 @@ final class TemperatureTable {
             throw new CouldNot("Row " + row.number() + ": the lowest, " + row.cell(lowest) + ", is above the highest, "
                     + row.cell(highest) + ".");
         }
-    }
-
-    private List<Reading> readings(int temperature) {
-        int when = wanted("of moments", WHEN);
-        List<Reading> readings = new ArrayList<>();
-        each(List.of(temperature), (row, degrees) -> {
-            Instant at = Moments.moment(row.cell(when))
-                    .orElseThrow(() -> not(row, when, "no moment. Write it as 2026-10-01 08:00."));
-            if (!Moments.hasOffset(row.cell(when))) {
-                assumed.add(NO_ZONE);
-            }
-            readings.add(new Reading(at, degrees.get(0)));
-            return Optional.empty();
-        });
-        return readings;
     }
 
     /** Goes through the rows that have all these temperatures; what is to be done may give a complaint. */
@@ -192,6 +172,10 @@ final class TemperatureTable {
                 .orElseThrow(() -> new CouldNot(
                         "There is no column " + what + ". There are " + Counts.and(table.header()) + "; name one "
                                 + Counts.or(names.stream().sorted().toList()) + "."));
+    }
+
+    private boolean has(Set<String> names) {
+        return table.header().stream().anyMatch(name -> names.contains(plain(name)));
     }
 
     private OptionalInt column(Set<String> names) {

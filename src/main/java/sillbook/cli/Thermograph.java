@@ -3,8 +3,10 @@ package sillbook.cli;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import sillbook.exchange.ColdJson;
 import sillbook.reckon.cold.ColdHad;
@@ -23,6 +25,14 @@ sealed interface Thermograph {
     boolean isEmpty();
 
     /**
+     * How many degree-days above a base each day adds.
+     *
+     * @param base in C
+     * @throws CouldNot when it is not known by the day
+     */
+    NavigableMap<LocalDate, Double> degreeDays(double base);
+
+    /**
      * The cold of them as JSON.
      *
      * @param need in weeks
@@ -32,16 +42,12 @@ sealed interface Thermograph {
     /** The same in plain lines. */
     List<String> lines(HourWorth worth, double need);
 
-    private static Instant start(Optional<String> from) {
-        return from.map(text -> Moments.given(text).first()).orElse(Instant.MIN);
+    private static Instant start(Optional<String> from, ZoneId zone) {
+        return from.map(text -> Moments.given(text, zone).first()).orElse(Instant.MIN);
     }
 
-    private static Instant end(Optional<String> to) {
-        return to.map(text -> Moments.given(text).last()).orElse(Instant.MAX);
-    }
-
-    private static LocalDate day(Instant at) {
-        return LocalDate.ofInstant(at, ZoneOffset.UTC);
+    private static Instant end(Optional<String> to, ZoneId zone) {
+        return to.map(text -> Moments.given(text, zone).last()).orElse(Instant.MAX);
     }
 
     /** Those whose cold is one figure. */
@@ -51,6 +57,9 @@ sealed interface Thermograph {
         /** The day on which so many effective hours were reached; empty where they were not. */
         Optional<LocalDate> reached(HourWorth worth, double hours);
 
+        /** Of its days. */
+        ZoneId zone();
+
         @Override
         default String document(HourWorth worth, double need, Provisos provisos) {
             return ColdJson.write(cold(worth), need, reached(worth, need * ColdHad.WEEK), provisos);
@@ -58,15 +67,15 @@ sealed interface Thermograph {
 
         @Override
         default List<String> lines(HourWorth worth, double need) {
-            return ColdFigures.lines(cold(worth), need, reached(worth, need * ColdHad.WEEK));
+            return ColdFigures.lines(cold(worth), need, reached(worth, need * ColdHad.WEEK), zone());
         }
     }
 
-    /** Readings with a moment each; where no zone was printed, as if it were that of Greenwich. */
-    record OfMoments(Trace trace) implements Known {
+    /** Readings with a moment each. */
+    record OfMoments(Trace trace, ZoneId zone) implements Known {
         @Override
         public Thermograph between(Optional<String> from, Optional<String> to) {
-            return new OfMoments(trace.between(start(from), end(to)));
+            return new OfMoments(trace.between(start(from, zone), end(to, zone)), zone);
         }
 
         @Override
@@ -81,7 +90,12 @@ sealed interface Thermograph {
 
         @Override
         public Optional<LocalDate> reached(HourWorth worth, double hours) {
-            return trace.reached(worth, hours).map(Thermograph::day);
+            return trace.reached(worth, hours).map(at -> LocalDate.ofInstant(at, zone));
+        }
+
+        @Override
+        public NavigableMap<LocalDate, Double> degreeDays(double base) {
+            return trace.degreeDays(base, zone);
         }
     }
 
@@ -108,18 +122,35 @@ sealed interface Thermograph {
         public Optional<LocalDate> reached(HourWorth worth, double hours) {
             return trace.reached(worth, hours);
         }
+
+        @Override
+        public ZoneId zone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public NavigableMap<LocalDate, Double> degreeDays(double base) {
+            return trace.degreeDays(base);
+        }
     }
 
     /** Spans with their lowest and highest, of which the cold is only bounded. */
     record OfSpans(SpanTrace trace) implements Thermograph {
         @Override
         public Thermograph between(Optional<String> from, Optional<String> to) {
-            return new OfSpans(trace.between(start(from), end(to)));
+            return new OfSpans(trace.between(start(from, ZoneOffset.UTC), end(to, ZoneOffset.UTC)));
         }
 
         @Override
         public boolean isEmpty() {
             return trace.spans().isEmpty();
+        }
+
+        @Override
+        public NavigableMap<LocalDate, Double> degreeDays(double base) {
+            throw new CouldNot(
+                    "It has spans of several days, and degree-days are added up by the day. Give it days with"
+                            + " their lowest and highest, or the file of a thermometer.");
         }
 
         @Override
@@ -132,12 +163,16 @@ sealed interface Thermograph {
             return ColdFigures.spans(trace.cold(worth), need, first(worth, need), certain(worth, need));
         }
 
+        private static LocalDate day(Instant at) {
+            return LocalDate.ofInstant(at, ZoneOffset.UTC);
+        }
+
         private Optional<LocalDate> first(HourWorth worth, double need) {
-            return trace.reachedFirst(worth, need * ColdHad.WEEK).map(Thermograph::day);
+            return trace.reachedFirst(worth, need * ColdHad.WEEK).map(OfSpans::day);
         }
 
         private Optional<LocalDate> certain(HourWorth worth, double need) {
-            return trace.reachedForCertain(worth, need * ColdHad.WEEK).map(Thermograph::day);
+            return trace.reachedForCertain(worth, need * ColdHad.WEEK).map(OfSpans::day);
         }
     }
 }

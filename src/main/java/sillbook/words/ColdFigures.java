@@ -4,7 +4,7 @@ package sillbook.words;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,8 +25,9 @@ public final class ColdFigures {
      *
      * @param need in weeks
      * @param reached empty where it was not
+     * @param zone of the moments that are said
      */
-    public static List<String> lines(ColdHad had, double need, Optional<LocalDate> reached) {
+    public static List<String> lines(ColdHad had, double need, Optional<LocalDate> reached, ZoneId zone) {
         List<String> lines = new ArrayList<>();
         lines.add(Counts.of(had.readings(), "reading") + " over " + hours(had.hours()));
         lines.add("effective: " + hours(had.effective()) + ", " + Decimal.sayFixed(had.weeks(), 2) + " weeks");
@@ -38,7 +39,7 @@ public final class ColdFigures {
                 + " of the readings");
         lines.add("chilling, 0 to 7.2 C: " + hours(had.chilling()));
         lines.add("below 0 C: " + hours(had.freezing()));
-        had.warmSpells().forEach(spell -> lines.add(said(spell)));
+        had.warmSpells().forEach(spell -> lines.add(said(spell, zone)));
         String weeks = weeks(need);
         lines.add(reached.map(day -> weeks + " reached on " + Days.full(day)).orElse(weeks + " not reached"));
         return lines;
@@ -79,13 +80,13 @@ public final class ColdFigures {
         return Decimal.sayFixed(hours, 2) + " hours";
     }
 
-    private static String said(WarmSpell spell) {
-        return "warmer than 13 C from " + moment(spell.from()) + " to " + moment(spell.to()) + ", up to "
+    private static String said(WarmSpell spell, ZoneId zone) {
+        return "warmer than 13 C from " + moment(spell.from(), zone) + " to " + moment(spell.to(), zone) + ", up to "
                 + Decimal.say(spell.highest(), 1) + " C";
     }
 
-    private static String moment(Instant at) {
-        LocalDateTime printed = LocalDateTime.ofInstant(at, ZoneOffset.UTC);
+    private static String moment(Instant at, ZoneId zone) {
+        LocalDateTime printed = LocalDateTime.ofInstant(at, zone);
         return Days.full(printed.toLocalDate()) + " " + CLOCK.format(printed);
     }
 }

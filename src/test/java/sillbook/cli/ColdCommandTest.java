@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sillbook.cli.Terminal.Printed;
 
 /** The cold of a file worked out on the command line, without a journal. The open weather's source stands beside it. */
@@ -62,7 +63,7 @@ class ColdCommandTest {
         assertThat(answer.get("unaccountedHours").doubleValue()).isZero();
         assertThat(answer.get("reached").isNull()).isTrue();
         assertThat(answer.at("/assumed/0").textValue()).isEqualTo("temperatures in C");
-        assertThat(answer.at("/assumed/1").textValue()).isEqualTo("times as printed, in no zone");
+        assertThat(answer.at("/assumed/1").textValue()).isEqualTo("times in UTC");
     }
 
     @Test
@@ -74,10 +75,46 @@ class ColdCommandTest {
     @Test
     void degreesFahrenheitAreToldByTheNameOfTheColumn() throws IOException {
         JsonNode answer =
-                json(file("When,Temp (°F)", "2026-10-01 00:00,41", "2026-10-01T12:00Z,41", "2026-10-02 00:00,"));
+                json(file("When,Temp (°F)", "2026-10-01 00:00,41", "2026-10-01T12:00,41", "2026-10-02 00:00,"));
         assertThat(answer.get("effectiveHours").doubleValue()).isEqualTo(12, within(1e-9));
         assertThat(answer.at("/warnings/0/code").textValue()).isEqualTo("no-value");
         assertThat(answer.get("assumed")).hasSize(1);
+    }
+
+    /** An hour apart, in degrees Fahrenheit, with a heading of its own, as none of our tables has. */
+    @Test
+    void aThermometersFileIsReadAsItWouldBeImported() throws IOException {
+        StringBuilder lines = new StringBuilder("LOG-2\nDate;Time;Temp, F\n");
+        for (int hour = 0; hour < 24; hour++) {
+            lines.append("13.11.2026;%02d:00;41,0\n".formatted(hour));
+        }
+        lines.append("14.11.2026;00:00;41,0\n14.11.2026;01:00;\n14.11.2026;02:00;185,0\nBattery low\n");
+        String file = file(lines.toString().split("\n", -1));
+        Printed printed = run(file, "--zone", "+01:00", "--from", "2026-11-13", "--to", "2026-11-13");
+        assertThat(printed.out()).startsWith("25 readings over 24.00 hours\neffective: 24.00 hours, 0.14 weeks\n");
+        assertThat(printed.err()).isEqualTo("""
+                        ! Left out, without a temperature: 1 line.
+                        ! Left out, as it can hardly be true: 1 reading, from line 29 on.
+                        ! Left out, as it cannot be read: 1 line, from line 30 on.
+                        """);
+    }
+
+    @Test
+    void whatIsSaidOfAFileGoesBeforeWhatItsColumnsAreCalled() throws IOException {
+        String file = file("date,low,high", "03/11/2026 20:00,5,8", "03/11/2026 21:00,5,8", "04/11/2026 00:00,5,8");
+        assertThat(run(file, "--dates", "dmy", "--column", "2").out()).startsWith("3 readings over 4.00 hours\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"V06.csv", "V13d.csv", "V14c.csv", "V22c.csv", "V23.txt"})
+    void whatIsImportedIsReckonedWith(String fixture) {
+        Path file = Path.of("src/test/resources/sillbook/exchange/logger", fixture);
+        assertThat(run(file.toString(), "--from", "1990-01-01").out()).contains("readings over");
+    }
+
+    @Test
+    void aFileThatIsNotThereIsSaid() {
+        assertThat(run("nowhere.csv").err()).isEqualTo("nowhere.csv: There is no such file.\n");
     }
 
     @Test
@@ -144,9 +181,11 @@ class ColdCommandTest {
                 "from,to,low,high;2026-10-01,2026-10-08,3,8;2026-10-07,2026-10-09,3,8 | Row 3: it overlaps a span above it.",
                 "from,to,low,high;2026-10-01,then,3,8 | Row 2: 'then' is no day and no moment. Write it as 2026-10-01.",
                 "from,low,high;2026-10-01,3,8 | There is no column of where they end. There are from, low and high; name one end, read, to or until.",
-                "time,temp;01/02/2026 08:00,5 | Row 2: '01/02/2026 08:00' is no moment. Write it as 2026-10-01 08:00.",
-                "time,date,temp;x,y,5 | The columns time and date could both be meant. Leave one out.",
-                "day,humidity;2026-10-01,80 | There is no column of the lowest. There are day and humidity; name one low, lowest, min, minimum, mintemp, tempmin or tmin.",
+                "time,date,low,high;x,y,5,6 | The columns time and date could both be meant. Leave one out.",
+                "day,highest;2026-10-01,8 | There is no column of the lowest. There are day and highest; name one low, lowest, min, minimum, mintemp, tempmin or tmin.",
+                "time,temp;01/02/2026 08:00,5 | Every date of it can be read as day.month.year and as month.day.year. Say which: --dates dmy or --dates mdy.",
+                "time,a,b;2026-10-01 08:00,4.1,5.2 | Each of its columns 2 \"a\" and 3 \"b\" may be the temperature. Say which: --column and its number.",
+                "box,time,t;A,2026-10-01 08:00,4.1;B,2026-10-01 08:00,5.1 | It has readings of 2 devices: A and B. Say whose: --device and its name.",
             })
     void aFileThatCannotBeReadIsToldWhereAndWhy(String lines, String sentence) throws IOException {
         Printed printed = run(file(lines.split(";", -1)));

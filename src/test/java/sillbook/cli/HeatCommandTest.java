@@ -16,11 +16,16 @@ import sillbook.cli.Terminal.Printed;
 /** Degree-days added up on the command line, without a journal. */
 class HeatCommandTest {
     private static final String DAYS = "src/test/resources/sillbook/reckon/weather/seattle-weather.csv";
+    private static final String HOURS = "src/test/resources/sillbook/reckon/weather/seattle-weather-hourly-normals.csv";
 
     private final Terminal terminal = Terminal.withoutShelf();
 
     private Printed run(String... words) {
-        return terminal.run(Stream.concat(Stream.of("reckon", "heat", DAYS), Stream.of(words))
+        return runOn(DAYS, words);
+    }
+
+    private Printed runOn(String file, String... words) {
+        return terminal.run(Stream.concat(Stream.of("reckon", "heat", file), Stream.of(words))
                 .toArray(String[]::new));
     }
 
@@ -33,6 +38,26 @@ class HeatCommandTest {
         assertThat(answer.get("sum").doubleValue()).isCloseTo(352.55, within(0.005));
         assertThat(answer.get("share").doubleValue()).isCloseTo(.648276, within(1e-6));
         assertThat(answer.at("/assumed/0").textValue()).isEqualTo("temperatures in C");
+    }
+
+    /** Worked out in numpy from the open hourly file, straight from one reading to the next. */
+    @Test
+    void theDayASumIsReachedByReadings() throws JsonProcessingException {
+        Printed printed = runOn(HOURS, "--need", "150", "--from", "2010-02-01", "--json");
+        JsonNode answer = new ObjectMapper().readTree(printed.out());
+        assertThat(answer.get("day").textValue()).isEqualTo("2010-03-31");
+        assertThat(answer.get("sum").doubleValue()).isCloseTo(152.605027281746, within(1e-9));
+        assertThat(answer.get("share").doubleValue()).isCloseTo(.33346849934004114, within(1e-9));
+        assertThat(answer.at("/assumed/1").textValue()).isEqualTo("times in UTC");
+    }
+
+    @Test
+    void spansAreTooLongForDays() {
+        Printed printed = runOn("docs/how-to/lists/fridge-spans.csv", "--need", "150", "--from", "2026-10-01");
+        assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
+        assertThat(printed.err())
+                .isEqualTo("It has spans of several days, and degree-days are added up by the day. Give it days with"
+                        + " their lowest and highest, or the file of a thermometer.\n");
     }
 
     @Test

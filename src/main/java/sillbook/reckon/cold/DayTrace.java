@@ -47,6 +47,13 @@ public record DayTrace(NavigableMap<LocalDate, SineDay> days) {
                 HOURS * (length() - days.size()));
     }
 
+    /** How many degree-days above a base each day adds, in C. */
+    public NavigableMap<LocalDate, Double> degreeDays(double base) {
+        NavigableMap<LocalDate, Double> added = new TreeMap<>();
+        days.forEach((day, sine) -> added.put(day, sine.degreesAbove(base)));
+        return added;
+    }
+
     private static boolean isStrict(SineDay day) {
         return StrictCount.counts((day.lowest() + day.highest()) / 2);
     }

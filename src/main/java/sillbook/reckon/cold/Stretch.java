@@ -6,6 +6,8 @@ import java.time.Instant;
 
 /** From one reading to the next, evenly: what is not known better. */
 record Stretch(Reading first, Reading last) {
+    private static final double HOURS_IN_DAY = 24;
+
     double hours() {
         return Hours.between(first.at(), last.at());
     }
@@ -26,6 +28,14 @@ record Stretch(Reading first, Reading last) {
     /** Hours colder than a temperature. */
     double hoursBelow(double celsius) {
         return hours() * shareBelow(first.celsius(), last.celsius(), celsius);
+    }
+
+    /** Degree-days above a base: what it is warmer on the mean, nothing where it is colder, times its days. */
+    double degreeDaysAbove(double base) {
+        double above = 1 - shareBelow(first.celsius(), last.celsius(), base);
+        double warmest = Math.max(first.celsius(), last.celsius()) - base;
+        double coldest = Math.max(Math.min(first.celsius(), last.celsius()), base) - base;
+        return above * (warmest + coldest) / 2 * hours() / HOURS_IN_DAY;
     }
 
     /** The share of the way from one temperature to another that lies below a limit. */

@@ -3,14 +3,18 @@ package sillbook.reckon.cold;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Readings in the order of time, taken to go evenly from one to the next; what is integrated is exact for that.
@@ -105,6 +109,29 @@ public record Trace(List<Reading> readings, Duration longestBridged) {
             sum += more;
         }
         return Optional.empty();
+    }
+
+    /**
+     * How many degree-days above a base each day adds, in C; gaps add nothing.
+     *
+     * @param zone whose midnights part days
+     */
+    public NavigableMap<LocalDate, Double> degreeDays(double base, ZoneId zone) {
+        NavigableMap<LocalDate, Double> added = new TreeMap<>();
+        stretches().stream()
+                .filter(stretch -> !isGap(stretch))
+                .flatMap(stretch -> byDay(stretch, zone))
+                .forEach(part -> added.merge(
+                        LocalDate.ofInstant(part.first().at(), zone), part.degreeDaysAbove(base), Double::sum));
+        return added;
+    }
+
+    private static Stream<Stretch> byDay(Stretch stretch, ZoneId zone) {
+        LocalDate day = LocalDate.ofInstant(stretch.first().at(), zone);
+        Instant midnight = day.plusDays(1).atStartOfDay(zone).toInstant();
+        return midnight.isBefore(stretch.last().at())
+                ? Stream.concat(Stream.of(stretch.until(midnight)), byDay(stretch.from(midnight), zone))
+                : Stream.of(stretch);
     }
 
     /** By halves, to a thousandth of a second: what counts never falls with time. */

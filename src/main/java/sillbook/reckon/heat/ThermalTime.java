@@ -47,11 +47,15 @@ public record ThermalTime(double base, double need) {
         return left > 0 ? Optional.of(new ThermalTime(base, left)) : Optional.empty();
     }
 
-    /** Counted from a day on over days known by lowest and highest; empty where they do not reach it. Days that are not there add nothing. */
-    public Optional<Met> met(NavigableMap<LocalDate, SineDay> days, LocalDate from) {
+    /**
+     * Counted from a day on; empty where the days do not reach it.
+     *
+     * @param days how many degree-days above the base each adds; days that are not there add nothing
+     */
+    public Optional<Met> met(NavigableMap<LocalDate, Double> days, LocalDate from) {
         double sum = 0;
-        for (Map.Entry<LocalDate, SineDay> day : days.tailMap(from, true).entrySet()) {
-            double added = day.getValue().degreesAbove(base);
+        for (Map.Entry<LocalDate, Double> day : days.tailMap(from, true).entrySet()) {
+            double added = day.getValue();
             if (sum + added >= need) {
                 return Optional.of(new Met(day.getKey(), sum + added, (need - sum) / added));
             }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sillbook.reckon.Weather;
+import sillbook.reckon.cold.DayTrace;
 import sillbook.reckon.heat.ThermalTime.Took;
 
 class ThermalTimeTest {
@@ -40,12 +41,12 @@ class ThermalTimeTest {
     @Test
     void theDayASumIsReached() {
         ThermalTime.Met met = new ThermalTime(0, 350)
-                .met(Weather.days(), LocalDate.of(2013, 2, 1))
+                .met(new DayTrace(Weather.days()).degreeDays(0), LocalDate.of(2013, 2, 1))
                 .orElseThrow();
         assertThat(met.day()).isEqualTo(LocalDate.of(2013, 3, 19));
         assertThat(met.sum()).isCloseTo(352.55, within(0.005));
         assertThat(met.share()).isCloseTo(.648276, within(1e-6));
-        assertThat(new ThermalTime(0, 1e6).met(Weather.days(), LocalDate.of(2013, 2, 1)))
+        assertThat(new ThermalTime(0, 1e6).met(new DayTrace(Weather.days()).degreeDays(0), LocalDate.of(2013, 2, 1)))
                 .isEmpty();
     }
 
