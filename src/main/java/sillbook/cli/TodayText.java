@@ -64,7 +64,7 @@ final class TodayText {
     }
 
     private String job(Job.OfPots job) {
-        String said = Stream.of(words.what(job), words.where(job), words.when(job))
+        String said = Stream.of(words.inList(job), words.where(job), words.when(job))
                 .filter(part -> !part.isEmpty())
                 .collect(Collectors.joining(", "));
         return names.labels(job.pots()) + " " + names.nameAndCount(job.pots()) + ": " + said;

@@ -31,6 +31,7 @@ record JobJson(Named named, LocalDate today) {
                 .object("deadline", job.deadline(), this::deadline)
                 .number("daysLate", job.daysLate(today))
                 .object("readiness", job.readiness(), JobJson::readiness)
+                .flag("heldBack", job.heldBack().isPresent())
                 .object("putOff", job.putOff(), JobJson::delay);
     }
 

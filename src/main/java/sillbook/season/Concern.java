@@ -133,10 +133,11 @@ public sealed interface Concern {
      * By the calendar it would have had more cold than its places gave it.
      *
      * @param place where it lost most
+     * @param daysLost by how many days its places gave less than the calendar would have
      * @param ranWarm whether most was lost to warmth, else to cold near or below freezing
      * @param enoughOn the day its weeks are likely had
      */
-    record HeldBack(Id<Place> place, boolean ranWarm, int daysIn, int daysColdEnough, LocalDate enoughOn)
+    record HeldBack(Id<Place> place, int daysLost, boolean ranWarm, int daysIn, int daysColdEnough, LocalDate enoughOn)
             implements Concern {
         @Override
         public <R> R fold(Cases<R> cases) {

@@ -28,7 +28,7 @@ record HeldBack(Journal journal, List<ColdStretch> stretches, LocalDate today) {
                 .max(Comparator.comparing(HeldBack::lost))
                 .flatMap(most -> most.place()
                         .map(place -> new Concern.HeldBack(
-                                place, ranWarm(place, most), count.daysIn(), count.daysColdEnough(), enoughOn)));
+                                place, lost, ranWarm(place, most), count.daysIn(), count.daysColdEnough(), enoughOn)));
     }
 
     private static int lost(ColdStretch stretch) {

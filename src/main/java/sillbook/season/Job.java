@@ -47,6 +47,7 @@ public sealed interface Job {
      * @param batch the whole batch, on the row of those pots that are most of it
      * @param deadline the nearest, where there is one
      * @param readiness of a pot that is to come in from the cold
+     * @param heldBack why it comes later than it would by the calendar; of a pot that is to come in from the cold
      * @param putOff the answer that moved it
      */
     record OfPots(
@@ -59,6 +60,7 @@ public sealed interface Job {
             Optional<Deadline> deadline,
             Route route,
             Optional<Readiness> readiness,
+            Optional<Concern.HeldBack> heldBack,
             Optional<Delay> putOff)
             implements Job {
         public OfPots {
@@ -71,7 +73,22 @@ public sealed interface Job {
         }
 
         OfPots of(List<Id<Pot>> agreeing, Optional<BatchShare> whole) {
-            return new OfPots(kind, agreeing, whole, window, on, due, deadline, route, readiness, putOff);
+            return new OfPots(kind, agreeing, whole, window, on, due, deadline, route, readiness, heldBack, putOff);
+        }
+
+        /** The same, its cold having been less than the calendar says; of another job than that of bringing in it tells nothing. */
+        OfPots heldBack(Concern.HeldBack by) {
+            return kind == JobKind.BRING_IN
+                    ? new OfPots(
+                            kind, pots, batch, window, on, due, deadline, route, readiness, Optional.of(by), putOff)
+                    : this;
+        }
+
+        /** The day it would fall due, had its places so far been as cold as they were taken to be. */
+        LocalDate onByCalendar() {
+            return heldBack.filter(by -> putOff.isEmpty())
+                    .map(by -> on.minusDays(by.daysLost()))
+                    .orElse(on);
         }
 
         /** Days since the deadline; 0 while it is not past. */

@@ -91,6 +91,7 @@ final class JobDraft {
                 deadline,
                 route,
                 pot.readiness(),
+                Optional.empty(),
                 delay);
     }
 

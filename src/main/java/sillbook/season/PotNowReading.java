@@ -2,6 +2,7 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
@@ -26,6 +27,11 @@ record PotNowReading(
     }
 
     private PotNow now(Foretold pot, Optional<Job.OfPots> next) {
+        List<Concern> concerns = new ConcernReading(pot, journal, figures, destinations).list();
+        Optional<Concern.HeldBack> heldBack = concerns.stream()
+                .filter(Concern.HeldBack.class::isInstance)
+                .map(Concern.HeldBack.class::cast)
+                .findFirst();
         return new PotNow(
                 pot.life(),
                 pot.figures(),
@@ -36,7 +42,7 @@ record PotNowReading(
                 pot.readiness(),
                 pot.useBy(),
                 pot.wish(),
-                new ConcernReading(pot, journal, figures, destinations).list(),
-                next);
+                concerns,
+                next.map(job -> heldBack.map(job::heldBack).orElse(job)));
     }
 }

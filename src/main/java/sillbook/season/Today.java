@@ -27,7 +27,7 @@ import sillbook.season.PlaceClimate.Trial;
  * @param ready the nearest use-by first
  * @param due for today, but for looks at roots that a round of today settles
  * @param ground what is to be done at trenches, today or within 14 days, the nearest first
- * @param soon within 14 days, the nearest first; what only waits for flowers is in {@code opening} and {@code inBloom}
+ * @param soon within 14 days, or later than that only because its pots are held back, the nearest first; what only waits for flowers is in {@code opening} and {@code inBloom}
  * @param later all that is due after that, the nearest first
  * @param opening pots to come into bloom next, the likeliest first
  * @param afterThat what comes after the 14 days, by weeks that end on a Sunday

@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.JobKind;
 import sillbook.model.Place;
@@ -95,16 +96,22 @@ final class TodaySheet {
         return job.kind() == JobKind.WRITE_OUTCOME && job.route().stage() == Stage.IN_BLOOM;
     }
 
+    /** What comes within 14 days, or would, were its pots not held back. */
     List<Job.OfPots> soon() {
-        return sorted(Due.SOON, SOONEST).stream()
+        return Stream.concat(sorted(Due.SOON, SOONEST).stream(), sorted(Due.LATER, SOONEST).stream())
+                .filter(job -> job.due() == Due.SOON || isHeldBack(job))
                 .filter(job -> !WITH_FLOWERS.contains(job.kind()))
                 .toList();
     }
 
     List<Job.OfPots> later() {
         return sorted(Due.LATER, SOONEST).stream()
-                .filter(job -> !WITH_FLOWERS.contains(job.kind()))
+                .filter(job -> !WITH_FLOWERS.contains(job.kind()) && !isHeldBack(job))
                 .toList();
+    }
+
+    private boolean isHeldBack(Job.OfPots job) {
+        return job.heldBack().isPresent() && Due.on(job.onByCalendar(), today) != Due.LATER;
     }
 
     private List<Job.OfPots> sorted(Due due, Comparator<Job.OfPots> order) {

@@ -48,6 +48,15 @@ public record JobWords(Journal journal, LocalDate today) {
         return plain(job);
     }
 
+    /** The same in the list of a day, where it says why a job comes late: {@code held back: ran warm}. */
+    public String inList(Job.OfPots job) {
+        boolean isToCome = job.due() == Due.SOON || job.due() == Due.LATER;
+        return job.heldBack()
+                .filter(by -> isToCome)
+                .map(by -> "held back: " + (by.ranWarm() ? "ran warm" : "too cold"))
+                .orElseGet(() -> what(job));
+    }
+
     /** The same, whatever else its batch does. */
     public String plain(Job.OfPots job) {
         return switch (job.kind()) {

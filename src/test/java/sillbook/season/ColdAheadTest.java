@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sillbook.model.JobKind;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.DayCount;
@@ -58,7 +59,26 @@ class ColdAheadTest {
                 .isEqualTo(new Window(house.day("21 jan"), house.day("18 feb"), house.day("9 mar")));
         assertThat(pot.next().orElseThrow().on()).isEqualTo(house.day("18 feb"));
         assertThat(pot.concerns())
-                .contains(new Concern.HeldBack(house.placeId("cellar"), true, 92, 69, house.day("18 feb")));
+                .contains(new Concern.HeldBack(house.placeId("cellar"), 23, true, 92, 69, house.day("18 feb")));
+    }
+
+    /** At 10 C three quarters of a day count: of 92 days 23 are lost, and 18 Feb would have been 26 Jan. */
+    @Test
+    void theDaysListSaysOfAPotHeldBackThatItIsToCome() {
+        Winter house = tulip(cellar().logged("1 oct", "31 dec", 10));
+        Outlook late = house.on("31 dec");
+        Job.OfPots job = late.pot(house.id("T1")).next().orElseThrow();
+        assertThat(job.due()).isEqualTo(Due.LATER);
+        assertThat(job.heldBack()).isPresent();
+        assertThat(late.today().soon()).isEmpty();
+        assertThat(late.today().later()).contains(job);
+
+        Today inTime = house.logged("1 jan", "20 jan", 10).on("16 jan").today();
+        assertThat(inTime.soon()).extracting(Job.OfPots::due).containsExactly(Due.LATER);
+        assertThat(inTime.later()).isEmpty();
+
+        Winter putOff = tulip(cellar().logged("1 oct", "20 jan", 10)).putOff("15 jan", JobKind.BRING_IN, "1 mar");
+        assertThat(putOff.on("16 jan").today().soon()).isEmpty();
     }
 
     @Test

@@ -199,7 +199,7 @@ class ConcernTest {
                 new Concern.NotCold(place, house.day("1 nov")),
                 new Concern.ColdEnds(place, house.day("1 dec"), 3),
                 new Concern.ColdToRoot(place, Temperature.ofCelsius(1)),
-                new Concern.HeldBack(place, true, 91, 77, house.day("1 feb")),
+                new Concern.HeldBack(place, 14, true, 91, 77, house.day("1 feb")),
                 new Concern.WarmSpell(
                         place,
                         DaySpan.of(house.day("1 dec"), house.day("3 dec")),

@@ -134,10 +134,10 @@ class ConcernWordsTest {
                         "The trench did not pass 1 C in its first 2 weeks: roots hardly grow so near freezing. "
                                 + "Look for them before it comes in."),
                 arguments(
-                        new Concern.HeldBack(place("cellar"), true, 91, 77, LocalDate.of(2027, 1, 26)),
+                        new Concern.HeldBack(place("cellar"), 14, true, 91, 77, LocalDate.of(2027, 1, 26)),
                         "Held back: the cellar ran warm, 13 weeks in, about 11 cold enough; enough about Tue 26 Jan."),
                 arguments(
-                        new Concern.HeldBack(place("trench"), false, 91, 77, LocalDate.of(2027, 1, 26)),
+                        new Concern.HeldBack(place("trench"), 14, false, 91, 77, LocalDate.of(2027, 1, 26)),
                         "Held back: the trench was too cold, 13 weeks in, about 11 cold enough; enough about Tue 26 Jan."),
                 arguments(
                         new Concern.WarmSpell(

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +23,7 @@ import sillbook.model.Stage;
 import sillbook.model.Wish;
 import sillbook.reckon.dates.Window;
 import sillbook.season.BatchShare;
+import sillbook.season.Concern;
 import sillbook.season.Deadline;
 import sillbook.season.Destination;
 import sillbook.season.Due;
@@ -66,6 +68,7 @@ class JobWordsTest {
                         place(from), place(to).map(there -> new Destination(there, Optional.empty())), Stage.WARM_ROOM),
                 verdict.map(
                         judged -> new Readiness(judged, TODAY, Optional.empty(), Optional.empty(), Optional.empty())),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -151,8 +154,35 @@ class JobWordsTest {
                 ready.deadline(),
                 ready.route(),
                 ready.readiness(),
+                ready.heldBack(),
                 ready.putOff());
         assertThat(words.what(whole)).isEqualTo("15 in cold, 3 in cool, 1 in warm, 2 in bloom");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "SOON,  true,  held back: ran warm",
+        "LATER, false, held back: too cold",
+        "TODAY, true,  bring into cool room",
+        "SOON,  ,      ready",
+    })
+    void aDaysListSaysWhyAPotComesLate(Due due, @Nullable Boolean ranWarm, String says) {
+        Job.OfPots plain = job(JobKind.BRING_IN, due, "cellar", "", Optional.of(Verdict.MAY_COME_IN));
+        Job.OfPots job = new Job.OfPots(
+                plain.kind(),
+                plain.pots(),
+                plain.batch(),
+                plain.window(),
+                plain.on(),
+                plain.due(),
+                plain.deadline(),
+                plain.route(),
+                plain.readiness(),
+                Optional.ofNullable(ranWarm)
+                        .map(warm -> new Concern.HeldBack(
+                                place("cellar").orElseThrow(), 14, warm, 91, 77, TODAY.plusDays(3))),
+                plain.putOff());
+        assertThat(words.inList(job)).isEqualTo(says);
     }
 
     @ParameterizedTest

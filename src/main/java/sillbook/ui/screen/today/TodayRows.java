@@ -90,7 +90,7 @@ final class TodayRows {
                 isPicked,
                 names.labels(job.pots()),
                 names.nameAndCount(job.pots()),
-                words.what(job),
+                words.inList(job),
                 words.where(job),
                 words.when(job));
         return Row.of(new Thing.OfPots(job.pots()), line)
