@@ -20,6 +20,7 @@ import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Planting;
 import sillbook.model.Season;
 import sillbook.model.Stage;
 import sillbook.model.Variety;
@@ -186,6 +187,11 @@ public final class Outlook {
     public Optional<Destination> destination(Id<Pot> pot, Stage stage) {
         PotLife life = pot(pot).life();
         return destinations.suggest(life.pot(), stage, life.stands().map(Stay::place));
+    }
+
+    /** What a pot of some bulbs would take that is to be made for a season. */
+    public Forcing forcing(Planting planting, Season of) {
+        return new ForcingReading(journal, potReading, today).of(planting, of);
     }
 
     /** The pots of a season, and the plants of earlier ones that live on in it, by label. */

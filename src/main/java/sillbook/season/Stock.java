@@ -50,13 +50,21 @@ public record Stock(Journal journal, List<Purchase> purchases) {
         return left(purchase, journal);
     }
 
+    /** Bulbs that a purchase gives or is to give, and that no pot has yet. */
+    public static int unplanted(Purchase purchase, Journal journal) {
+        return Math.max(0, purchase.provides() - planted(purchase, journal));
+    }
+
     /** Bulbs of a purchase that are in no pot. */
     static int left(Purchase purchase, Journal journal) {
-        int potted = journal.pots().all().stream()
+        return Math.max(0, purchase.sound() - planted(purchase, journal));
+    }
+
+    private static int planted(Purchase purchase, Journal journal) {
+        return journal.pots().all().stream()
                 .flatMap(pot -> pot.plantings().stream())
                 .filter(planting -> planting.purchase().equals(Optional.of(purchase.id())))
                 .mapToInt(planting -> planting.count())
                 .sum();
-        return Math.max(0, purchase.sound() - potted);
     }
 }

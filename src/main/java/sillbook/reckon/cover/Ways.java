@@ -57,12 +57,18 @@ final class Ways {
                     .filter(pull -> isUseful(pots, pull))
                     .forEach(pull ->
                             sites(pots).forEach(site -> comings.get(site).add(pull)));
-            pots.cold()
-                    .ifPresent(stay -> stay.places()
-                            .forEach(place ->
-                                    comings.get(task.sites().size() + place).add(stay.from())));
+            pots.cold().ifPresent(stay -> comeToCold(pots, stay, comings));
         }
         return comings;
+    }
+
+    private void comeToCold(PotGroup pots, ColdStay stay, List<SortedSet<Integer>> comings) {
+        IntStream.rangeClosed(pots.earliest(), pots.latest())
+                .filter(pull -> isUseful(pots, pull))
+                .map(stay::since)
+                .forEach(day -> stay.places()
+                        .forEach(place ->
+                                comings.get(task.sites().size() + place).add(day)));
     }
 
     private List<Integer> sites(PotGroup pots) {
@@ -99,7 +105,7 @@ final class Ways {
         Season season = task.season();
         int last = pots.lastBloom(pull);
         Cells.Stretch chilled = pots.cold()
-                .map(stay -> cells.between(task.sites().size() + cold, stay.from(), pull - 1))
+                .map(stay -> cells.between(task.sites().size() + cold, stay.since(pull), pull - 1))
                 .orElse(Cells.Stretch.NONE);
         return new Way(
                 ways.size(),

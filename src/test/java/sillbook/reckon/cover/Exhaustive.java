@@ -89,7 +89,7 @@ final class Exhaustive {
         pots.cold()
                 .ifPresent(stay -> add(
                         load[task.sites().size() + pull.cold().orElseThrow()],
-                        stay.from(),
+                        Math.max(stay.from(), pull.day() - stay.atMost()),
                         pull.day(),
                         times * pots.takes()));
         used += times;

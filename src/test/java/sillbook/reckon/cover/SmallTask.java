@@ -40,6 +40,7 @@ record SmallTask(int seed) {
         Optional<ColdStay> stay = colds > 0 && random.nextBoolean()
                 ? Optional.of(new ColdStay(
                         earliest - random.nextInt(6),
+                        1 + random.nextInt(9),
                         IntStream.range(0, colds).boxed().toList()))
                 : Optional.empty();
         int takes = 1 + random.nextInt(5) / 4;

@@ -54,6 +54,9 @@ class TaskTest {
                         () -> task(Collections.nCopies(10_000, POT))),
                 refused("no cold place is named", () -> new ColdStay(0, List.of())),
                 refused(
+                        "the number of days in the cold is -1; it must be 0 to 1000",
+                        () -> new ColdStay(0, -1, List.of(0))),
+                refused(
                         "the first day in the cold is 6; it must be -1000 to 5",
                         () -> pot(steady, List.of(), new ColdStay(6, List.of(0)))),
                 refused(

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Choice;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot.Planting;
+import sillbook.model.Purchase;
+import sillbook.model.Purchase.State;
+import sillbook.model.Season;
+import sillbook.model.Variety;
+import sillbook.season.Forcing;
+import sillbook.season.Outlook;
+import sillbook.season.Stock;
+
+/**
+ * Reads which pots there could be: those that are there, those that the bulbs of purchases fill, and those that bulbs which are chosen and
+ * not bought yet would.
+ */
+final class CandidateReading {
+    /** Across the rim of the usual pot, in cm, where no container says otherwise. */
+    static final double USUAL_RIM = 16;
+
+    /** From an order to the day the bulbs are here (common practice). */
+    private static final int DELIVERY_DAYS = 14;
+
+    private final Journal journal;
+    private final Outlook outlook;
+    private final Season season;
+    private final PotHabit habit;
+    private final Fits fits;
+
+    CandidateReading(Journal journal, Outlook outlook, Season season, Fits fits) {
+        this.journal = journal;
+        this.outlook = outlook;
+        this.season = season;
+        this.fits = fits;
+        this.habit = new PotHabit(journal, outlook.figures());
+    }
+
+    List<Candidate> list() {
+        List<Candidate> found = new ArrayList<>(new PotsThere(journal, outlook, season, fits).list());
+        journal.purchases().all().stream()
+                .filter(purchase -> purchase.season().equals(season))
+                .forEach(purchase -> found.addAll(of(purchase)));
+        journal.choices().all().stream()
+                .filter(choice -> choice.season().equals(season))
+                .forEach(choice -> found.addAll(of(choice)));
+        return found;
+    }
+
+    private List<Candidate> of(Purchase purchase) {
+        return pots(
+                journal.varieties().get(purchase.variety()),
+                Stock.unplanted(purchase, journal),
+                Optional.of(purchase.id()),
+                ready(purchase));
+    }
+
+    private List<Candidate> of(Choice choice) {
+        return pots(
+                journal.varieties().get(choice.variety()),
+                choice.toOrder(journal),
+                Optional.empty(),
+                outlook.day().plusDays(DELIVERY_DAYS));
+    }
+
+    private LocalDate ready(Purchase purchase) {
+        return purchase.state() == State.IN_HAND ? outlook.day() : outlook.day().plusDays(DELIVERY_DAYS);
+    }
+
+    /** As many pots as bulbs fill; a last one that would be less than half full is none. */
+    private List<Candidate> pots(Variety variety, int bulbs, Optional<Id<Purchase>> purchase, LocalDate ready) {
+        int each = Math.max(1, habit.bulbs(variety));
+        int pots = (bulbs + each / 2) / each;
+        List<Candidate> found = new ArrayList<>();
+        Forcing forcing = outlook.forcing(new Planting(variety.id(), each, purchase), season);
+        LocalDate from = Dates.later(ready, forcing.potting().earliest());
+        for (int pot = 0; pot < pots; pot++) {
+            found.add(Candidate.made(
+                    variety,
+                    Math.min(each, bulbs - pot * each),
+                    purchase,
+                    habit.container(variety),
+                    forcing,
+                    from,
+                    fits.of(forcing, from)));
+        }
+        return found;
+    }
+}

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.plan;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import sillbook.model.Journal;
+import sillbook.model.Season;
+import sillbook.model.SeasonPlan.Rule;
+import sillbook.model.Stage;
+import sillbook.model.Wish;
+import sillbook.reckon.dates.DaySpan;
+import sillbook.season.Outlook;
+
+/**
+ * What a season is planned with: the pots that could be made or are there, the places and the wishes.
+ *
+ * @param candidates in the order in which they can come in
+ * @param colds places where pots have their cold
+ * @param rooms places where they flower: the warm ones, else the cool ones
+ * @param wishes for days of the season, the earliest first
+ */
+public record Planning(
+        Journal journal,
+        Outlook outlook,
+        Season season,
+        List<Candidate> candidates,
+        List<Berth> colds,
+        List<Berth> rooms,
+        List<Wish> wishes) {
+    /** Pots every so many days, the middle of what is published: every 10 to 14 days (Iowa State University Extension). */
+    public static final int EVERY_DAYS = 12;
+
+    private static final int AT_ONCE = 2;
+    private static final int POTTED_A_DAY = 4;
+    private static final int WEEKS_TO_FIRST = 25;
+    private static final int WEEKS_TO_LAST = 35;
+
+    public Planning {
+        candidates = List.copyOf(candidates);
+        colds = List.copyOf(colds);
+        rooms = List.copyOf(rooms);
+        wishes = List.copyOf(wishes);
+    }
+
+    /** For the season that bulbs are chosen for on the day of the outlook. */
+    public static Planning of(Journal journal, Outlook outlook) {
+        return of(journal, outlook, journal.chosenFor(outlook.day()));
+    }
+
+    public static Planning of(Journal journal, Outlook outlook, Season season) {
+        double rim = CandidateReading.USUAL_RIM;
+        List<Berth> colds = Berth.serving(Stage.COLD, rim, journal);
+        List<Berth> warm = Berth.serving(Stage.WARM_ROOM, rim, journal);
+        List<Berth> rooms = warm.isEmpty() ? Berth.serving(Stage.COOL_ROOM, rim, journal) : warm;
+        return new Planning(
+                journal,
+                outlook,
+                season,
+                new CandidateReading(journal, outlook, season, new Fits(colds, days(season, journal))).list(),
+                colds,
+                rooms,
+                journal.wishes().all().stream()
+                        .filter(wish -> wish.season().equals(season))
+                        .sorted(Comparator.comparing(Wish::from).thenComparing(Wish::id))
+                        .toList());
+    }
+
+    public LocalDate today() {
+        return outlook.day();
+    }
+
+    /** All days of the season. */
+    public DaySpan days() {
+        return days(season, journal);
+    }
+
+    private static DaySpan days(Season season, Journal journal) {
+        MonthDay start = journal.settings().seasonStart();
+        return DaySpan.of(season.firstDay(start), season.endExclusive(start));
+    }
+
+    /** The rule a first plan is made by: two pots every twelve days through the winter, on any day, four potted a day. */
+    public Rule usualRule() {
+        LocalDate first = days().start();
+        return new Rule(
+                AT_ONCE,
+                EVERY_DAYS,
+                first.plusWeeks(WEEKS_TO_FIRST),
+                first.plusWeeks(WEEKS_TO_LAST),
+                POTTED_A_DAY,
+                Set.<DayOfWeek>of());
+    }
+}

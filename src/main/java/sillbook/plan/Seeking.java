@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.plan;
+
+import java.util.List;
+import java.util.Optional;
+import sillbook.model.Proposal;
+import sillbook.model.SeasonPlan.Rule;
+import sillbook.model.SeasonPlan.Search;
+import sillbook.reckon.cover.Plan;
+import sillbook.reckon.cover.Planner;
+import sillbook.reckon.cover.Tally;
+import sillbook.reckon.cover.Unreckonable;
+import sillbook.reckon.cover.Watch;
+
+/** Looks for the best plan of a season, as far as the search goes. */
+public final class Seeking {
+    private Seeking() {}
+
+    /**
+     * A plan that was found.
+     *
+     * @param search what no plan can go below
+     * @param isProven whether none is better, on the usual lengths
+     */
+    public record Found(List<Proposal> pots, Search comesTo, Search search, boolean isProven) {
+        public Found {
+            pots = List.copyOf(pots);
+        }
+    }
+
+    /** What comes of it: a plan, or a sentence's worth of why there is none. */
+    public sealed interface Outcome {}
+
+    /** A plan was found. */
+    public record Best(Found found) implements Outcome {}
+
+    /** There is nothing to plan with. */
+    public record Nothing(Missing missing) implements Outcome {}
+
+    /** The search takes no season of that size. */
+    public record TooMuch(String why) implements Outcome {}
+
+    /** What is missing. */
+    public enum Missing {
+        BULBS,
+        ROOM
+    }
+
+    /** Looks on; called on the thread that seeks. */
+    public interface Progress {
+        boolean wantsStop();
+
+        void found(Found best);
+    }
+
+    /** Seeks with so much effort at most. */
+    public static Outcome seek(Planning planning, Rule rule, long effort, Progress progress) {
+        if (planning.rooms().isEmpty()) {
+            return new Nothing(Missing.ROOM);
+        }
+        CoverTask cover = new CoverTask(planning, rule);
+        try {
+            return cover.task()
+                    .<Outcome>map(task -> new Best(found(cover, Planner.plan(task, effort, watch(cover, progress)))))
+                    .orElseGet(() -> new Nothing(Missing.BULBS));
+        } catch (Unreckonable tooMuch) {
+            return new TooMuch(Optional.ofNullable(tooMuch.getMessage()).orElse(""));
+        }
+    }
+
+    /** With the usual effort, and nobody looking on. */
+    public static Outcome seek(Planning planning, Rule rule) {
+        return seek(planning, rule, Planner.USUAL_EFFORT, new Progress() {
+            @Override
+            public boolean wantsStop() {
+                return false;
+            }
+
+            @Override
+            public void found(Found best) {
+                // Nobody looks.
+            }
+        });
+    }
+
+    private static Watch watch(CoverTask cover, Progress progress) {
+        return new Watch() {
+            @Override
+            public boolean wantsStop() {
+                return progress.wantsStop();
+            }
+
+            @Override
+            public void found(Plan best) {
+                progress.found(Seeking.found(cover, best));
+            }
+        };
+    }
+
+    private static Found found(CoverTask cover, Plan plan) {
+        return new Found(cover.proposals(plan.pulls()), search(plan.tally()), search(plan.bound()), plan.isProven());
+    }
+
+    private static Search search(Tally tally) {
+        return new Search(tally.unmet(), tally.gapDays(), tally.used());
+    }
+}

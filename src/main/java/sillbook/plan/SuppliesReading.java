@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.plan;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Proposal;
+import sillbook.model.Purchase;
+import sillbook.model.Purchase.Money;
+import sillbook.model.SeasonPlan;
+import sillbook.model.Variety;
+import sillbook.plan.Supplies.Bulbs;
+import sillbook.plan.Supplies.Leftover;
+import sillbook.plan.Supplies.State;
+import sillbook.season.Stock;
+
+/** Reads what a plan takes. Pots that are potted already have what they need. */
+public record SuppliesReading(Journal journal, SeasonPlan plan) {
+    /** From an order to the day the bulbs are here (common practice). */
+    private static final int DELIVERY_DAYS = 14;
+
+    /** Bulbs of one variety from one purchase, or from none. */
+    private record From(Id<Variety> variety, Optional<Id<Purchase>> purchase) {}
+
+    public static Supplies of(Journal journal, SeasonPlan plan) {
+        return new SuppliesReading(journal, plan).read();
+    }
+
+    private Supplies read() {
+        List<Proposal> toMake = plan.pots().stream().filter(this::isToMake).toList();
+        return new Supplies(
+                bulbs(toMake),
+                leftOver(),
+                new PotsNeeded(journal, plan.season()).of(toMake),
+                new MixNeeded(journal).of(toMake),
+                (int) toMake.stream().filter(pot -> pot.pot().isEmpty()).count());
+    }
+
+    private boolean isToMake(Proposal pot) {
+        return pot.pot().map(made -> journal.history(made).isEmpty()).orElse(true);
+    }
+
+    private List<Bulbs> bulbs(List<Proposal> toMake) {
+        Map<From, List<Proposal>> by = toMake.stream()
+                .collect(Collectors.groupingBy(
+                        pot -> new From(pot.variety(), pot.purchase()), LinkedHashMap::new, Collectors.toList()));
+        return by.entrySet().stream()
+                .map(one -> bulbs(one.getKey(), one.getValue()))
+                .sorted(Comparator.comparing(Bulbs::supplier)
+                        .thenComparing(
+                                one -> journal.varieties().get(one.variety()).name())
+                        .thenComparing(Bulbs::state))
+                .toList();
+    }
+
+    private Bulbs bulbs(From from, List<Proposal> pots) {
+        Optional<Purchase> purchase = from.purchase().map(journal.purchases()::get);
+        int bulbs = pots.stream().mapToInt(Proposal::bulbs).sum();
+        int there = purchase.map(Purchase::provides).orElse(0);
+        State state = purchase.map(one -> state(one, bulbs)).orElse(State.TO_BUY);
+        int wanting = state == State.TO_ORDER ? bulbs : Math.max(0, bulbs - there);
+        LocalDate potBy = pots.stream()
+                .map(pot -> pot.course().potting())
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        Optional<Purchase> last = purchase.or(() -> lastOf(from.variety()));
+        return new Bulbs(
+                last.map(Purchase::supplier).orElse(""),
+                from.variety(),
+                last.map(one -> one.grade().printed()).orElse(""),
+                from.purchase(),
+                state,
+                bulbs,
+                pots.size(),
+                wanting,
+                cost(purchase, from.variety(), wanting),
+                potBy,
+                potBy.minusDays(DELIVERY_DAYS));
+    }
+
+    private static State state(Purchase purchase, int bulbs) {
+        return purchase.provides() < bulbs
+                ? State.SHORT
+                : switch (purchase.state()) {
+                    case TO_ORDER -> State.TO_ORDER;
+                    case ORDERED -> State.ORDERED;
+                    case IN_HAND -> State.IN_HAND;
+                    case REJECTED -> State.SHORT;
+                };
+    }
+
+    private Optional<Money> cost(Optional<Purchase> purchase, Id<Variety> variety, int wanting) {
+        return wanting == 0
+                ? Optional.empty()
+                : purchase.filter(one -> one.price().isPresent())
+                        .or(() -> lastPriced(variety))
+                        .flatMap(one -> one.price().map(price -> share(price, wanting, one.count())));
+    }
+
+    /** Rounded half up to the coin. */
+    private static Money share(Money price, int bulbs, int of) {
+        return new Money(Math.round((double) price.minor() * bulbs / of), price.currency());
+    }
+
+    private Optional<Purchase> lastOf(Id<Variety> variety) {
+        return journal.purchases().all().stream()
+                .filter(one -> one.variety().equals(variety))
+                .max(Comparator.comparing(Purchase::day));
+    }
+
+    private Optional<Purchase> lastPriced(Id<Variety> variety) {
+        return journal.purchases().all().stream()
+                .filter(one -> one.variety().equals(variety) && one.price().isPresent())
+                .max(Comparator.comparing(Purchase::day));
+    }
+
+    private List<Leftover> leftOver() {
+        Map<Id<Purchase>, Integer> taken = plan.pots().stream()
+                .filter(pot -> pot.pot().isEmpty() && pot.purchase().isPresent())
+                .collect(Collectors.groupingBy(
+                        pot -> pot.purchase().orElseThrow(), Collectors.summingInt(Proposal::bulbs)));
+        return journal.purchases().all().stream()
+                .filter(one -> one.season().equals(plan.season()))
+                .map(one -> new Leftover(
+                        one.id(), one.variety(), Stock.unplanted(one, journal) - taken.getOrDefault(one.id(), 0)))
+                .filter(one -> one.bulbs() > 0)
+                .toList();
+    }
+}
