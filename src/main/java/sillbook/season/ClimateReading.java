@@ -23,6 +23,7 @@ import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceClimate.SoFar;
 import sillbook.season.PlaceClimate.Strayed;
 import sillbook.season.PlaceClimate.Trial;
+import sillbook.season.WhyTrial.Tried;
 
 /** Works out how warm a place has been. */
 final class ClimateReading {
@@ -156,11 +157,18 @@ final class ClimateReading {
                 : Optional.of(new Temperature((int) Math.round(degrees / hours), ""));
     }
 
-    /** By the straight line that lies nearest to the means of the last week known. */
-    private Optional<Drift> drift(LocalDate last) {
-        List<DayRead> week = days.sums(DaySpan.ofInclusive(last.minusDays(WEEK - 1L), last)).values().stream()
+    /** Of the last week known those days that are known for the most part. */
+    List<DayRead> lately() {
+        return days.last()
+                .map(last -> days.sums(DaySpan.ofInclusive(last.minusDays(WEEK - 1L), last)).values().stream())
+                .orElseGet(Stream::empty)
                 .filter(ClimateReading::isMostlyKnown)
                 .toList();
+    }
+
+    /** By the straight line that lies nearest to the means of the last week known. */
+    private Optional<Drift> drift(LocalDate last) {
+        List<DayRead> week = lately();
         if (week.size() < FEWEST_FOR_DRIFT || band.isEmpty()) {
             return Optional.empty();
         }
@@ -205,12 +213,21 @@ final class ClimateReading {
         while (days.isKnown(since.minusDays(1))) {
             since = since.minusDays(1);
         }
-        LocalDate first = last.minusDays(Trial.DAYS - 1L);
-        long inBand = (first.isBefore(since) ? since : first)
-                .datesUntil(last.plusDays(1))
-                .filter(this::isInBand)
-                .count();
+        long inBand = tried().stream().filter(Tried::isInBand).count();
         return new Trial(since, (int) ChronoUnit.DAYS.between(since, last) + 1, (int) inBand);
+    }
+
+    /** The last seven days on end of which anything is known, or as many as there are; the first first. */
+    List<Tried> tried() {
+        return Stream.iterate(
+                        days.last(),
+                        day -> day.filter(days::isKnown).isPresent(),
+                        day -> day.map(one -> one.minusDays(1)))
+                .limit(Trial.DAYS)
+                .flatMap(Optional::stream)
+                .sorted()
+                .map(day -> new Tried(day, days.between(day).orElseThrow(), isInBand(day)))
+                .toList();
     }
 
     /** By the mean of a day, or the whole of a span; and without frost. */

@@ -236,11 +236,9 @@ public final class Outlook {
 
     /** Why what is shown of a place is what it is: its warmth, its round, and how cold its ground will be. */
     public List<Why<?>> whys(Place place) {
-        return Stream.of(
-                        WhyStrayed.of(journal, place, today),
-                        why(place),
-                        grounds().why(place))
-                .flatMap(Optional::stream)
+        return Stream.concat(
+                        WhyClimate.of(journal, standings, place, today).stream(),
+                        Stream.of(why(place), grounds().why(place)).flatMap(Optional::stream))
                 .<Why<?>>map(why -> why)
                 .toList();
     }

@@ -34,7 +34,7 @@ public sealed interface Why<R>
                 WhyOfYear,
                 WhyCold,
                 WhyGround,
-                WhyStrayed,
+                WhyClimate,
                 WhyLearnt {
 
     /** One answer for each rule. */
@@ -61,7 +61,7 @@ public sealed interface Why<R>
 
         T ground(WhyGround why);
 
-        T strayed(WhyStrayed why);
+        T climate(WhyClimate<?> why);
 
         T learnt(WhyLearnt why);
     }

@@ -2,10 +2,8 @@
 package sillbook.season;
 
 import java.time.LocalDate;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import sillbook.model.DayRead;
 import sillbook.model.Journal;
 import sillbook.model.Place;
@@ -17,7 +15,7 @@ import sillbook.season.PlaceClimate.Strayed;
  * @param days those on end on which it was, the first first
  */
 public record WhyStrayed(Journal journal, Place place, LocalDate today, List<DayRead> days, Strayed result)
-        implements Why<Strayed> {
+        implements WhyClimate<Strayed> {
     public WhyStrayed {
         days = List.copyOf(days);
     }
@@ -38,17 +36,12 @@ public record WhyStrayed(Journal journal, Place place, LocalDate today, List<Day
     }
 
     @Override
-    public <T> T fold(Cases<T> cases) {
+    public <T> T foldClimate(ClimateCases<T> cases) {
         return cases.strayed(this);
     }
 
     @Override
     public Strayed recomputed() {
         return PlaceClimate.of(journal, place.id(), today).strayed().orElseThrow();
-    }
-
-    @Override
-    public Set<Lever> levers() {
-        return EnumSet.of(Lever.READINGS);
     }
 }

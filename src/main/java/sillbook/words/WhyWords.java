@@ -16,11 +16,11 @@ import sillbook.season.Lever;
 import sillbook.season.Noted;
 import sillbook.season.RoundDue;
 import sillbook.season.Why;
+import sillbook.season.WhyClimate;
 import sillbook.season.WhyCold;
 import sillbook.season.WhyGround;
 import sillbook.season.WhyLearnt;
 import sillbook.season.WhyOfYear;
-import sillbook.season.WhyStrayed;
 import sillbook.words.Explanation.Line;
 
 /** Whys as they are read. */
@@ -181,10 +181,9 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
     }
 
     @Override
-    public Explanation strayed(WhyStrayed why) {
-        StrayedWhy words = new StrayedWhy(journal.settings());
-        return page(why, StrayedWhy.title(why.result()), StrayedWhy.RULE, words.sum(why), words.total(why.result()))
-                .alsoFrom(List.of(words.from(why)));
+    public Explanation climate(WhyClimate<?> why) {
+        Explanation said = why.foldClimate(new ClimateWhy(journal.settings()));
+        return page(why, said.title(), said.rule(), said.sum(), said.total()).alsoFrom(said.from());
     }
 
     @Override

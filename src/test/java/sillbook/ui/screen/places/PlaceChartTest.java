@@ -331,6 +331,13 @@ class PlaceChartTest {
     }
 
     @Test
+    void whyExplainsTheTrialOfAPlaceWithoutPots() {
+        Winter told = winter().place("cellar", Sort.CELLAR).logged("9 jan", "12 jan", 5);
+
+        Golden.check("why-trial", over(told.journal()).press("w").state());
+    }
+
+    @Test
     void theCardSaysWhatTodaySays() {
         assertThat(all(told().press("Down", "Enter"))).contains(" Today  Cellar 9.6 C, over its 2-9 C for 4 days.");
     }

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import sillbook.model.Journal;
+import sillbook.model.Place;
+
+/**
+ * Why something is said of how warm a place is, or of how it is read.
+ *
+ * @param <R> what is said
+ */
+public sealed interface WhyClimate<R> extends Why<R> permits WhyStrayed, WhyDrift, WhyUnread, WhyTrial {
+
+    /** One answer for each thing that is said. */
+    interface ClimateCases<T> {
+        T strayed(WhyStrayed why);
+
+        T drift(WhyDrift why);
+
+        T unread(WhyUnread why);
+
+        T trial(WhyTrial why);
+    }
+
+    <T> T foldClimate(ClimateCases<T> cases);
+
+    /** Of all that is said of a place, the gravest first. */
+    static List<WhyClimate<?>> of(Journal journal, Standings standings, Place place, LocalDate today) {
+        return Stream.of(
+                        WhyStrayed.of(journal, place, today),
+                        WhyDrift.of(journal, place, today),
+                        WhyUnread.of(journal, standings, place, today),
+                        WhyTrial.of(journal, standings, place, today))
+                .flatMap(Optional::stream)
+                .<WhyClimate<?>>map(why -> why)
+                .toList();
+    }
+
+    Journal journal();
+
+    Place place();
+
+    /** The day it is said on. */
+    LocalDate today();
+
+    @Override
+    default <T> T fold(Cases<T> cases) {
+        return cases.climate(this);
+    }
+
+    @Override
+    default Set<Lever> levers() {
+        return EnumSet.of(Lever.READINGS);
+    }
+}
