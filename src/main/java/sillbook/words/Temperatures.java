@@ -75,9 +75,11 @@ public final class Temperatures {
         return numbers(band, unit) + " " + unit(unit);
     }
 
-    /** {@code 2 to 9 C}, in a sentence. */
+    /** {@code 2 to 9 C}, in a sentence; {@code 14 C} where both ends read the same. */
     public static String fromTo(Band band, TemperatureUnit unit) {
-        return number(band.low(), unit) + " to " + number(band.high(), unit) + " " + unit(unit);
+        String low = number(band.low(), unit);
+        String high = number(band.high(), unit);
+        return (low.equals(high) ? low : low + " to " + high) + " " + unit(unit);
     }
 
     /** A band's figures alone, for a column whose heading has the unit. */
