@@ -87,7 +87,8 @@ public final class BulbsJson {
                 .number("well", tried.well().hits())
                 .number("low", range.low())
                 .number("high", range.high())
-                .number("shortAndStuck", tried.shortStems());
+                .number("shortAndStuck", tried.shortStems())
+                .number("read", tried.read());
     }
 
     private Fields winter(VarietyWinter winter) {

@@ -64,6 +64,19 @@ public record PotLife(
         return winters;
     }
 
+    /**
+     * The cold of one of its winters: by thermometers where they were read, else by the cold days of its places.
+     *
+     * @param today up to which, not with it, it is counted
+     */
+    public ColdCount cold(Journal journal, Year winter, LocalDate today) {
+        if (years.past().isEmpty()) {
+            return cold.count();
+        }
+        Seen seenThen = winter.equals(present()) ? seen : Seen.NOTHING;
+        return ColdCount.of(new ColdReading(journal, today).stretches(phases(winter), potted, seenThen));
+    }
+
     /** The phases that began in one of its winters, as far as they have happened. */
     public List<Phase> phases(Year winter) {
         return phases.stream()

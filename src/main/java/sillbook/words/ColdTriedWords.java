@@ -8,7 +8,7 @@ import sillbook.season.past.ColdTried;
 public final class ColdTriedWords {
     private ColdTriedWords() {}
 
-    /** {@code 13 weeks: 2 of 3 well (21-94 %), 1 short and stuck}: each length that was tried. */
+    /** {@code 13 weeks: 2 of 3 well (21-94 %), 1 short and stuck, cold assumed}: each length that was tried. */
     public static List<String> each(List<ColdTried> tried) {
         return tried.stream().map(ColdTriedWords::say).toList();
     }
@@ -20,6 +20,10 @@ public final class ColdTriedWords {
                 .orElse("");
         String stuck = tried.shortStems() == 0 ? "" : ", " + tried.shortStems() + " short and stuck";
         return Counts.of(tried.weeks(), "week") + ": " + tried.well().hits() + " of "
-                + tried.well().of() + " well" + range + stuck;
+                + tried.well().of() + " well" + range + stuck + ", cold " + known(tried.read());
+    }
+
+    private static String known(double read) {
+        return read == 0 ? "assumed" : read == 1 ? "read" : Counts.percent(read) + " read";
     }
 }

@@ -11,14 +11,15 @@ import sillbook.model.Outcome;
 import sillbook.reckon.effects.Proportion;
 
 /**
- * How the pots did that stood about so long in the cold: which lengths of it worked. Plain counts, that change no figure:
- * how long it was is the grower's choice, and what else was different is not taken out.
+ * How the pots did that had about so much cold: which lengths of it worked. Plain counts, that change no figure: how long it was is the
+ * grower's choice, and what else was different is not taken out.
  *
- * @param weeks whole ones, the nearest
+ * @param weeks that counted, whole ones, the nearest
  * @param well of those that were judged, how many did well
  * @param shortStems of them how many stayed short and stuck
+ * @param read of their days in the cold those that thermometers saw, 0 to 1; the others are taken to be as their places are
  */
-public record ColdTried(int weeks, Proportion well, int shortStems) {
+public record ColdTried(int weeks, Proportion well, int shortStems, double read) {
     private static final double DAYS_IN_WEEK = 7;
 
     /** Nobody published a longer cold; of a pot that is said to have had more, its end was not written. */
@@ -33,14 +34,22 @@ public record ColdTried(int weeks, Proportion well, int shortStems) {
                 .forEach(one -> byWeeks.computeIfAbsent(weeks(one), none -> new ArrayList<>())
                         .add(one));
         List<ColdTried> tried = new ArrayList<>();
-        byWeeks.forEach((weeks, some) ->
-                tried.add(new ColdTried(weeks, new Proportion(count(some, Grown.Rating.WELL), some.size()), (int)
-                        some.stream().filter(ColdTried::isShort).count())));
+        byWeeks.forEach((weeks, some) -> tried.add(new ColdTried(
+                weeks, new Proportion(count(some, Grown.Rating.WELL), some.size()), shortStems(some), read(some))));
         return tried;
     }
 
     private static int weeks(Grown one) {
-        return (int) Math.round(one.daysOfCold() / DAYS_IN_WEEK);
+        return (int) Math.round(one.cold().likely() / DAYS_IN_WEEK);
+    }
+
+    private static int shortStems(Collection<Grown> some) {
+        return (int) some.stream().filter(ColdTried::isShort).count();
+    }
+
+    private static double read(Collection<Grown> some) {
+        double in = some.stream().mapToDouble(one -> one.cold().daysIn()).sum();
+        return in > 0 ? some.stream().mapToDouble(one -> one.cold().read()).sum() / in : 0;
     }
 
     private static int count(Collection<Grown> some, Grown.Rating rating) {

@@ -12,6 +12,7 @@ import sillbook.model.Pot.Planting;
 import sillbook.model.Season;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Bloom;
+import sillbook.season.ColdCount;
 
 /**
  * A variety in a pot in one winter, and how it did: what winters are compared by. A mixed pot is one for each variety in
@@ -20,6 +21,7 @@ import sillbook.season.Bloom;
  * @param isTold whether it was written where it stood, in the cold or out of it
  * @param coldAt where it stood longest in the cold; empty where it had none, or nobody wrote the place
  * @param daysOfCold in the cold, as written, whatever the place was like
+ * @param cold what of it counted, by thermometers where they were read
  * @param bloom of the variety where it was written, else of the pot
  * @param inBloom the days in flower of the pot so far
  * @param hasFailed whether the pot ended as failed
@@ -32,6 +34,7 @@ public record Grown(
         boolean isTold,
         Optional<Id<Place>> coldAt,
         long daysOfCold,
+        ColdCount cold,
         Bloom.Points bloom,
         List<DaySpan> inBloom,
         boolean hasFailed,

@@ -30,12 +30,14 @@ import sillbook.season.Years.Year;
 /** All that was ever grown, read once: the oldest winter first, in it by label. */
 public final class Winters {
     private final Journal journal;
+    private final LocalDate today;
     private final Map<Id<Pot>, List<Outcome>> outcomes;
     private final List<Grown> all;
     private final Tally tally;
 
     private Winters(Journal journal, LocalDate today) {
         this.journal = journal;
+        this.today = today;
         this.outcomes = journal.outcomes().all().stream().collect(Collectors.groupingBy(Outcome::pot));
         this.all = journal.pots().all().stream()
                 .sorted(ByLabel.OF_POTS)
@@ -164,6 +166,7 @@ public final class Winters {
                 isTold(life, year),
                 Phase.longestAt(cold),
                 cold.stream().mapToLong(phase -> phase.days().days()).sum(),
+                life.cold(journal, year, today),
                 bloom(year.bloom(), planting.variety()),
                 phases(life, year, Stage.IN_BLOOM).stream().map(Phase::days).toList(),
                 isLast && life.isFailed(),
