@@ -7,7 +7,6 @@ import sillbook.handbook.FigureInForce;
 import sillbook.model.Findings;
 import sillbook.model.Id;
 import sillbook.model.Place;
-import sillbook.model.SpanReading;
 import sillbook.model.Temperature;
 
 /** Something in the journal that speaks for a cause of failure, or says why nothing does. */
@@ -46,8 +45,8 @@ public sealed interface Clue {
 
     <R> R fold(Cases<R> cases);
 
-    /** A reading under the freezing point, all of it from while the pot stood there. */
-    record TooCold(SpanReading reading) implements Clue {
+    /** Readings under the freezing point, all of them from while the pot stood there. */
+    record TooCold(StoodThrough reading) implements Clue {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.tooCold(this);
@@ -55,11 +54,11 @@ public sealed interface Clue {
     }
 
     /**
-     * A reading over the band of the cold, all of it from while the pot stood there.
+     * Readings over the band of the cold, all of them from while the pot stood there.
      *
      * @param most the top of that band
      */
-    record TooWarm(SpanReading reading, Temperature most) implements Clue {
+    record TooWarm(StoodThrough reading, Temperature most) implements Clue {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.tooWarm(this);

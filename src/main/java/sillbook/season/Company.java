@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Pot;
-import sillbook.model.SpanReading;
 import sillbook.reckon.dates.DaySpan;
 
 /** The pots that stood through the same as one that failed: the same days at the same place. */
@@ -45,12 +44,11 @@ record Company(PotLife failed, List<PotLife> lives) {
         return clue instanceof Clue.Found found ? on(found.day()) : Stream.of();
     }
 
-    private Stream<Phase> during(SpanReading reading) {
+    private Stream<Phase> during(StoodThrough reading) {
         Optional<Id<Place>> place = Optional.of(reading.place());
-        DaySpan days = DaySpan.ofInclusive(reading.from().likely(), reading.to().likely());
         return failed.phases().stream()
                 .filter(phase -> phase.place().equals(place))
-                .flatMap(phase -> phase.days().intersection(days).stream()
+                .flatMap(phase -> phase.days().intersection(reading.days()).stream()
                         .map(both -> new Phase(phase.stage(), place, both, true)));
     }
 

@@ -58,7 +58,9 @@ final class ConcernReading {
                 heldBack(ready.coldEnoughOn()).ifPresent(found::add);
                 place().ifPresent(there -> calendar(there, ready.coldEnoughOn()));
             }
-            new FirstWeeks(journal, pot.life()).nearFreezing(pot.figures()).ifPresent(found::add);
+            new FirstWeeks(journal, pot.life(), pot.today())
+                    .nearFreezing(pot.figures())
+                    .ifPresent(found::add);
         });
     }
 

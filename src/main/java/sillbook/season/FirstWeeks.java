@@ -4,19 +4,20 @@ package sillbook.season;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.handbook.FigureName;
 import sillbook.model.Band;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
-import sillbook.model.SpanReading;
 import sillbook.model.Temperature;
+import sillbook.reckon.dates.DaySpan;
 
 /**
  * How warm a pot's first weeks in the cold were, when its roots should grow. They grow fast at 9 C (48 F), less at 4.5 C (40 F), and hardly
  * at 0.5 C (33 F) (Cornell University, bulb newsletter of June 2013); the first two weeks want 4.5 to 10 C (Iowa State University, Vos, 2024).
  */
-record FirstWeeks(Journal journal, PotLife life) {
+record FirstWeeks(Journal journal, PotLife life, LocalDate today) {
     private static final int DAYS = 14;
 
     /** Said of a pot without roots that never had as much as the least of the good band, as far as anybody knows. */
@@ -41,17 +42,15 @@ record FirstWeeks(Journal journal, PotLife life) {
                 .flatMap(Phase::place);
     }
 
-    /** By readings of those days, else as the place usually is. */
+    /** By the thermometers on those days, else as the place usually is. */
     private Optional<Temperature> highest(Id<Place> place, LocalDate began) {
-        return journal.spanReadingsAt(place).stream()
-                .filter(reading -> touches(reading, began))
-                .map(reading -> reading.between().high())
+        ReadDays read = ReadDays.of(journal, place, today);
+        DaySpan first = DaySpan.of(began, began.plusDays(DAYS));
+        return Stream.concat(
+                        read.sums(first).values().stream().map(ReadDays::between),
+                        read.spansIn(first).map(ReadDays.Spanned::between))
+                .map(Band::high)
                 .max(Comparator.comparing(Temperature::milli))
                 .or(() -> journal.places().get(place).usual().map(Band::high));
-    }
-
-    private static boolean touches(SpanReading reading, LocalDate began) {
-        return reading.from().likely().isBefore(began.plusDays(DAYS))
-                && !reading.to().likely().isBefore(began);
     }
 }

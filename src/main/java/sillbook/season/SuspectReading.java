@@ -22,7 +22,6 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
-import sillbook.model.SpanReading;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Temperature;
@@ -38,6 +37,7 @@ final class SuspectReading {
     private final Failure found;
     private final List<Phase> phases;
     private final List<Phase> cold;
+    private final List<StoodThrough> readings;
     private final List<Event> checks;
 
     /**
@@ -49,6 +49,7 @@ final class SuspectReading {
         this.found = found;
         this.phases = pot.life().phases();
         this.cold = phases.stream().filter(phase -> phase.stage() == Stage.COLD).toList();
+        this.readings = StoodThrough.of(journal, cold);
         this.checks = journal.history(pot.life().pot().id()).stream()
                 .filter(event -> event.what() instanceof Happening.Checked)
                 .toList();
@@ -96,18 +97,21 @@ final class SuspectReading {
         if (most.isEmpty() || !pot.figures().needsCold()) {
             return suspect(Cause.WARM_SPELL, List.of(), Suspect.Verdict.NOTHING_SPEAKS_FOR, new Clue.NeedsNoCold());
         }
-        List<Clue> clues = readings()
+        List<StoodThrough> over = readings.stream()
                 .filter(reading -> reading.between().high().milli() > most.get().milli())
+                .toList();
+        List<Clue> clues = StoodThrough.joined(over, false).stream()
                 .<Clue>map(reading -> new Clue.TooWarm(reading, most.get()))
                 .toList();
         return read(Cause.WARM_SPELL, clues, most.get(), false);
     }
 
     private Suspect frozen() {
-        List<Clue> clues = new ArrayList<>();
-        readings()
+        List<StoodThrough> under = readings.stream()
                 .filter(reading -> reading.between().low().milli() < FREEZING.milli())
-                .forEach(reading -> clues.add(new Clue.TooCold(reading)));
+                .toList();
+        List<Clue> clues = new ArrayList<>();
+        StoodThrough.joined(under, true).forEach(reading -> clues.add(new Clue.TooCold(reading)));
         clues.addAll(notes(FROST));
         clues.addAll(
                 found(findings -> findings.troubles().contains(Trouble.FROST) || mentions(findings.note(), FROST)));
@@ -117,7 +121,7 @@ final class SuspectReading {
     /** A cause that readings would show. */
     private Suspect read(Cause cause, List<Clue> clues, Temperature limit, boolean isLow) {
         Optional<LocalDate> since =
-                readings().map(reading -> reading.from().likely()).min(Comparator.naturalOrder());
+                readings.stream().map(reading -> reading.days().start()).min(Comparator.naturalOrder());
         return since.map(first -> suspect(
                         cause, clues, Suspect.Verdict.NOTHING_SPEAKS_FOR, new Clue.ReadBetween(limit, isLow, first)))
                 .orElseGet(
@@ -180,19 +184,6 @@ final class SuspectReading {
                 .map(last -> last.days().endExclusive())
                 .filter(out ->
                         phases.stream().anyMatch(phase -> phase.days().start().equals(out)));
-    }
-
-    /** Readings whose whole span it stood there in the cold. */
-    private Stream<SpanReading> readings() {
-        return journal.spanReadings().all().stream()
-                .filter(reading -> cold.stream().anyMatch(phase -> saw(phase, reading)))
-                .sorted(Comparator.comparing(SpanReading::to));
-    }
-
-    private static boolean saw(Phase phase, SpanReading reading) {
-        return phase.place().equals(Optional.of(reading.place()))
-                && phase.days().contains(reading.from().likely())
-                && !reading.to().likely().isAfter(phase.days().endExclusive());
     }
 
     private List<Clue> notes(Set<String> words) {

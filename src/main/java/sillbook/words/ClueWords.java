@@ -25,7 +25,7 @@ public record ClueWords(Journal journal) implements Clue.Cases<String> {
     @Override
     public String tooCold(Clue.TooCold clue) {
         return read(
-                clue.reading().to().likely(),
+                clue.reading().on(),
                 clue.reading().place(),
                 clue.reading().between().low());
     }
@@ -33,7 +33,7 @@ public record ClueWords(Journal journal) implements Clue.Cases<String> {
     @Override
     public String tooWarm(Clue.TooWarm clue) {
         return read(
-                clue.reading().to().likely(),
+                clue.reading().on(),
                 clue.reading().place(),
                 clue.reading().between().high());
     }

@@ -314,6 +314,21 @@ class ConcernTest {
         assertThat(said(trench.read("20 oct", "1 nov", 3, 6), "12 jan")).isFalse();
     }
 
+    /** One day warm enough is enough, whatever a thermometer says of the others. */
+    @ParameterizedTest
+    @CsvSource({"1, true", "6, false"})
+    void theDaysOfALoggerSpeakToo(double warmest, boolean isSaid) {
+        Winter trench = winter().place("trench", Sort.TRENCH)
+                .usually(2, 9)
+                .logged("20 oct", "30 oct", 1)
+                .logged("31 oct", "31 oct", warmest)
+                .logged("3 nov", "11 jan", 8)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("20 oct", "trench");
+
+        assertThat(said(trench, "12 jan")).isEqualTo(isSaid);
+    }
+
     private static boolean said(Winter winter, String today) {
         return winter.on(today).pot(winter.id("T1")).concerns().stream().anyMatch(Concern.ColdToRoot.class::isInstance);
     }

@@ -3,6 +3,7 @@ package sillbook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static sillbook.season.Winter.winter;
 
 import java.util.EnumSet;
@@ -87,6 +88,38 @@ class SuspectTest {
     void onlyAReadingFromWhileItStoodThereSpeaks(String from, String to, double low, double high, Verdict verdict) {
         assertThat(of(Cause.FROZEN, tulip(trench().read(from, to, low, high))).verdict())
                 .isEqualTo(verdict);
+    }
+
+    /** The trench is told last, so its logger is told before the pot: from the day after it came. */
+    @Test
+    void theDaysOfALoggerSpeakAndThoseOnEndTogether() {
+        Winter told = tulip(trench().logged("1 nov", "1 dec", -5)
+                .logged("2 dec", "4 dec", -1, 4)
+                .logged("5 dec", "6 dec", -3, 10)
+                .logged("7 dec", "20 dec", 2, 8)
+                .logged("21 dec", "21 dec", -0.5, 3));
+
+        Suspect frozen = of(Cause.FROZEN, told);
+        assertThat(frozen.clues())
+                .extracting(clue -> ((Clue.TooCold) clue).reading())
+                .extracting(
+                        StoodThrough::on,
+                        read -> read.days().days(),
+                        read -> read.between().low().celsius())
+                .containsExactly(tuple(told.day("5 dec"), 5L, -3.0), tuple(told.day("21 dec"), 1L, -0.5));
+        assertThat(of(Cause.WARM_SPELL, told).clues())
+                .extracting(clue -> ((Clue.TooWarm) clue).reading().days().days())
+                .containsExactly(2L);
+    }
+
+    @Test
+    void aLoggerThatSawNothingWrongSaysSinceWhen() {
+        Suspect frozen = of(Cause.FROZEN, tulip(trench().logged("20 nov", "11 jan", 2, 8)));
+
+        assertThat(frozen.verdict()).isEqualTo(Verdict.NOTHING_SPEAKS_FOR);
+        assertThat(frozen.clues())
+                .extracting(clue -> ((Clue.ReadBetween) clue).since().getDayOfMonth())
+                .containsExactly(2);
     }
 
     @ParameterizedTest

@@ -19,17 +19,16 @@ import sillbook.handbook.Handbook;
 import sillbook.handbook.Origin;
 import sillbook.model.Band;
 import sillbook.model.Cause;
-import sillbook.model.Day;
 import sillbook.model.Failure;
 import sillbook.model.Findings;
-import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.OwnFigure.Range;
 import sillbook.model.Place;
-import sillbook.model.SpanReading;
 import sillbook.model.Temperature;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.season.CauseFit;
 import sillbook.season.Clue;
+import sillbook.season.StoodThrough;
 import sillbook.season.Suspect;
 import sillbook.season.Suspect.Verdict;
 
@@ -38,8 +37,8 @@ class SuspectWordsTest {
     private static final Place PLACE = JOURNAL.places().all().iterator().next();
     private static final SourceWords SOURCES = new SourceWords(Handbook.standard(), JOURNAL.settings());
     private static final LocalDate DAY = LocalDate.of(2027, 1, 6);
-    private static final SpanReading READING = new SpanReading(
-            new Id<>(9, 9), PLACE.id(), Day.on(DAY.minusDays(7)), Day.on(DAY), Band.ofCelsius(-1.4, 11));
+    private static final StoodThrough READING =
+            new StoodThrough(PLACE.id(), DaySpan.ofInclusive(DAY.minusDays(7), DAY), Band.ofCelsius(-1.4, 11), DAY);
     private static final FigureInForce WEEKS =
             new FigureInForce(FigureName.COLD, new Range(14, 15, 17), Origin.ASSUMED, Optional.empty());
     private static final FigureInForce DAYS =
