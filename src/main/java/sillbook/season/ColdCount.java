@@ -4,7 +4,6 @@ package sillbook.season;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import sillbook.season.ColdPart.Basis;
 
 /**
@@ -30,20 +29,29 @@ public record ColdCount(int daysIn, double least, double likely, double most, do
     }
 
     static ColdCount of(List<ColdStretch> stretches) {
-        return new ColdCount(
-                stretches.stream().mapToInt(ColdStretch::daysIn).sum(),
-                sum(stretches, ColdPart::least),
-                sum(stretches, ColdPart::likely),
-                sum(stretches, ColdPart::most),
-                sum(stretches, part -> BY_THERMOMETER.contains(part.basis()) ? part.days() : 0),
-                sum(stretches, part -> part.basis() == Basis.UNACCOUNTED ? part.days() : 0));
+        ColdCount count = assumed(0, 0);
+        for (ColdStretch stretch : stretches) {
+            count = count.stood(stretch.daysIn());
+            for (ColdPart part : stretch.parts()) {
+                count = count.with(part);
+            }
+        }
+        return count;
     }
 
-    private static double sum(List<ColdStretch> stretches, ToDoubleFunction<ColdPart> of) {
-        return stretches.stream()
-                .<ColdPart>flatMap(stretch -> stretch.parts().stream())
-                .mapToDouble(of)
-                .sum();
+    private ColdCount stood(int days) {
+        return new ColdCount(daysIn + days, least, likely, most, read, unaccounted);
+    }
+
+    /** With a part of the days it stood. */
+    private ColdCount with(ColdPart part) {
+        return new ColdCount(
+                daysIn,
+                least + part.least(),
+                likely + part.likely(),
+                most + part.most(),
+                read + (BY_THERMOMETER.contains(part.basis()) ? part.days() : 0),
+                unaccounted + (part.basis() == Basis.UNACCOUNTED ? part.days() : 0));
     }
 
     /** By the calendar alone. */

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Place.ColdDays;
@@ -75,13 +76,13 @@ final class ColdLedger {
 
     private ColdStretch byDay(Entry entry, Optional<LocalDate> rooted) {
         Map<Basis, ColdPart> parts = new EnumMap<>(Basis.class);
+        Consumer<ColdPart> adding = part -> {
+            parts.merge(part.basis(), part, ColdPart::plus);
+            had += part.likely();
+        };
+        LocalDate rootedSince = rooted.orElse(LocalDate.MAX);
         for (LocalDate day = entry.days().start(); day.isBefore(entry.days().endExclusive()); day = day.plusDays(1)) {
-            LocalDate on = day;
-            boolean isRooted = rooted.filter(since -> !on.isBefore(since)).isPresent();
-            entry.reading().tell(day, isRooted, part -> {
-                parts.merge(part.basis(), part, ColdPart::plus);
-                had += part.likely();
-            });
+            entry.reading().tell(day, !day.isBefore(rootedSince), adding);
             while (reached.size() < ColdCount.whole(had)) {
                 reached.add(day.plusDays(1));
             }

@@ -29,19 +29,11 @@ record ColdReading(Journal journal, LocalDate today) {
     ColdTime of(Pot pot, List<Phase> phases, Optional<Day> potted, Seen seen) {
         ColdLedger ledger = entered(phases, potted);
         Optional<LocalDate> began = ledger.began();
-        ColdCount count = ColdCount.of(ledger.close(rooted(began, seen)));
-        return new ColdTime(began, count, ledger.reached(), dryDays(pot, potted));
+        List<ColdStretch> stretches = ledger.close(rooted(began, seen));
+        return new ColdTime(began, stretches, ledger.reached(), dryDays(pot, potted));
     }
 
-    /**
-     * The days in the cold since potting, place by place, up to but not with today. A pot whose potting nobody wrote was
-     * potted when it came to stand somewhere.
-     */
-    List<ColdStretch> stretches(PotLife life) {
-        return stretches(life.phases(), life.potted(), life.seen());
-    }
-
-    /** The same of some of its phases. */
+    /** The days in the cold since potting of some phases of a pot. */
     List<ColdStretch> stretches(List<Phase> phases, Optional<Day> potted, Seen seen) {
         ColdLedger ledger = entered(phases, potted);
         return ledger.close(rooted(ledger.began(), seen));

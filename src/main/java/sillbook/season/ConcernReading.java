@@ -4,10 +4,8 @@ package sillbook.season;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import sillbook.model.Journal;
 import sillbook.model.Length;
 import sillbook.model.Place;
@@ -22,7 +20,7 @@ final class ConcernReading {
     private final Journal journal;
     private final Figures figures;
     private final Destinations destinations;
-    private final Set<Concern> found = new LinkedHashSet<>();
+    private final List<Concern> found = new ArrayList<>();
 
     ConcernReading(Foretold pot, Journal journal, Figures figures, Destinations destinations) {
         this.pot = pot;
@@ -44,7 +42,7 @@ final class ConcernReading {
             hazards();
             kinds();
         }
-        return new ArrayList<>(found);
+        return found;
     }
 
     private void inCold() {
@@ -65,9 +63,9 @@ final class ConcernReading {
     }
 
     private Optional<Concern> heldBack(LocalDate enoughOn) {
-        PotLife life = pot.life();
-        return life.cold().count().isRead()
-                ? new HeldBack(journal, pot.pins().reading().stretches(life), pot.today()).find(enoughOn)
+        ColdTime cold = pot.life().cold();
+        return cold.count().isRead()
+                ? new HeldBack(journal, cold.stretches(), pot.today()).find(enoughOn)
                 : Optional.empty();
     }
 
@@ -133,13 +131,20 @@ final class ConcernReading {
     private void kinds() {
         for (PotFigures.OfVariety variety : pot.figures().varieties()) {
             if (!figures.isKnown(variety.kind())) {
-                found.add(new Concern.AssumedFigures(variety.kind()));
+                once(new Concern.AssumedFigures(variety.kind()));
             }
         }
     }
 
     private void add(Warning warning) {
-        found.add(new Concern.OfSchedule(warning));
+        once(new Concern.OfSchedule(warning));
+    }
+
+    /** What several varieties, or several schedules, may say. */
+    private void once(Concern concern) {
+        if (!found.contains(concern)) {
+            found.add(concern);
+        }
     }
 
     private Optional<Place> place() {

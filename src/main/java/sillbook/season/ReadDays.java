@@ -27,6 +27,7 @@ import sillbook.reckon.dates.DaySpan;
  * spans that overlap the one that began first holds for what both cover.
  */
 final class ReadDays {
+    private static final double HOURS_IN_DAY = 24;
     private static final double MINUTES_IN_HOUR = 60;
 
     static final ReadDays NONE =
@@ -72,9 +73,17 @@ final class ReadDays {
 
     /** How long a day is: other than 24 hours where the clocks change. */
     double hours(LocalDate day) {
-        return Duration.between(day.atStartOfDay(zone), day.plusDays(1).atStartOfDay(zone))
-                        .toMinutes()
-                / MINUTES_IN_HOUR;
+        LocalDate next = day.plusDays(1);
+        // Asked of every day that is counted; moments are made only of the few on which the clocks change.
+        return offset(day).equals(offset(next))
+                ? HOURS_IN_DAY
+                : Duration.between(day.atStartOfDay(zone), next.atStartOfDay(zone))
+                                .toMinutes()
+                        / MINUTES_IN_HOUR;
+    }
+
+    private ZoneOffset offset(LocalDate day) {
+        return zone.getRules().getOffset(day.atStartOfDay());
     }
 
     Optional<DayRead> sum(LocalDate day) {

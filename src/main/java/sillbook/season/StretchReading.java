@@ -63,7 +63,6 @@ final class StretchReading {
      */
     void tell(LocalDate day, boolean isRooted, Consumer<ColdPart> to) {
         Optional<DayRead> sum = read.sum(day);
-        Optional<ReadDays.Spanned> span = read.span(day);
         if (sum.isPresent()) {
             double length = read.hours(day);
             to.accept(hours(sum.get(), length, isRooted));
@@ -71,10 +70,10 @@ final class StretchReading {
             if (open > ColdCount.ROUNDING) {
                 to.accept(unread(day, open));
             }
-        } else if (span.isPresent()) {
-            to.accept(between(span.get().between(), isRooted));
         } else {
-            to.accept(unread(day, 1));
+            to.accept(read.span(day)
+                    .map(span -> between(span.between(), isRooted))
+                    .orElseGet(() -> unread(day, 1)));
         }
     }
 

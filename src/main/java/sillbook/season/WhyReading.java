@@ -38,8 +38,8 @@ record WhyReading(Foretold pot, Optional<Job.OfPots> next, YearJobs year, Figure
 
     private void cold(List<Why<?>> whys) {
         pot.coldNeed().ifPresent(need -> {
-            List<ColdStretch> stretches = pot.pins().reading().stretches(pot.life());
-            whys.add(new Why.ColdSoFar(stretches, pot.life().cold().count()));
+            ColdTime cold = pot.life().cold();
+            whys.add(new Why.ColdSoFar(cold.stretches(), cold.count()));
             whys.add(new Why.ColdNeeded(pot.prospect().shares(), figures(FigureName.COLD), need.potted()));
             pot.prospect()
                     .coldAhead()

@@ -54,11 +54,9 @@ class ColdLedgerTest {
     void nothingReadIsAllAssumedByTheCalendar() {
         ColdTime cold = on(tulip(cellar()), "15 oct");
         assertThat(cold)
-                .isEqualTo(new ColdTime(
-                        Optional.of(LocalDate.of(2026, 10, 1)),
-                        ColdCount.assumed(14, 14),
-                        List.of(),
-                        Optional.empty()));
+                .extracting(ColdTime::began, ColdTime::count, ColdTime::reached, ColdTime::dryDays)
+                .containsExactly(
+                        Optional.of(LocalDate.of(2026, 10, 1)), ColdCount.assumed(14, 14), List.of(), Optional.empty());
         assertThat(cold.count().isRead()).isFalse();
         assertThat(cold.count().assumed()).isEqualTo(14);
     }
