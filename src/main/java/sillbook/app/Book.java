@@ -235,6 +235,15 @@ public final class Book implements Page, AutoCloseable {
     }
 
     /**
+     * Looks through the readings of a file that a crash may have left, once.
+     *
+     * @throws StoreException when they are damaged
+     */
+    public synchronized void lookThrough() {
+        store.lookThrough();
+    }
+
+    /**
      * Writes a checked copy to a file that must not exist yet.
      *
      * @throws StoreException when it cannot be written; no half of it then carries that name

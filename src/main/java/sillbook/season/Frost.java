@@ -47,12 +47,14 @@ record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
         DaySpan lately = DaySpan.of(today.minusDays(ACTED_ON_DAYS), today.plusDays(1));
         return lately.intersection(within).stream().flatMap(days -> {
             ReadDays read = ReadDays.of(journal, place, today);
-            Stream<Frost> logged =
-                    read.sums(days).values().stream().map(day -> new Frost(place, day.day(), lowest(day)));
+            Stream<Frost> logged = read.sums(days).values().stream()
+                    .filter(day -> day.lowest() < 0)
+                    .map(day -> new Frost(place, day.day(), lowest(day)));
             Stream<Frost> spanned = read.spansReadIn(days)
+                    .filter(span -> span.between().low().milli() < 0)
                     .map(span -> new Frost(
                             place, span.days().endExclusive(), span.between().low()));
-            return Stream.concat(logged, spanned).filter(day -> day.lowest.milli() < 0);
+            return Stream.concat(logged, spanned);
         });
     }
 

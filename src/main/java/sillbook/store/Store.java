@@ -100,6 +100,14 @@ public interface Store extends AutoCloseable {
      */
     String dump();
 
+    /**
+     * Looks through the readings of a file that was in use when it was opened, as one left by a crash is; of any other nothing. There can be millions,
+     * so that it takes seconds; all else of such a file was looked through before it was opened.
+     *
+     * @throws StoreException.Damaged when they do not hold together
+     */
+    void lookThrough();
+
     /** What is wrong with the file or with what it says, in sentences; empty when all is well. */
     List<String> verify();
 

@@ -140,6 +140,9 @@ public final class MemoryStorage implements Storage {
         }
 
         @Override
+        public void lookThrough() {}
+
+        @Override
         public Written commit(long revision, Step step, List<KeptWindow> windows, Instant now) {
             if (revision != kept.revision) {
                 return new Written.Stale();

@@ -25,7 +25,8 @@ import sillbook.store.DaySums.Basis;
 final class DayReads {
     private static final String COLUMNS =
             "SELECT place, day, readings, known, effective, published, freezing, warm, mean, lowest, highest FROM day_read";
-    private static final String SINCE = " WHERE day >= ? OR place IN (SELECT air FROM trench)";
+    private static final String SINCE = " WHERE place IN (SELECT place FROM day_basis) AND day >= ?1";
+    private static final String BEFORE = " WHERE place IN (SELECT air FROM trench) AND day < ?1";
     private static final String PUT = Sql.file("queries/put-day.sql");
     private static final String FORGET = "DELETE FROM day_read WHERE place = ? AND day BETWEEN ? AND ?";
     private static final String FORGET_ALL = "DELETE FROM day_read WHERE place = ?";
@@ -55,7 +56,8 @@ final class DayReads {
 
     /** Those from a day on; and all of the air over a trench, whose course is told by years. */
     DaysRead since(LocalDate first) {
-        return daysRead(database.list(COLUMNS + SINCE, DayReads::read, first.toString()));
+        return daysRead(
+                database.list(COLUMNS + SINCE + " UNION ALL " + COLUMNS + BEFORE, DayReads::read, first.toString()));
     }
 
     private DaysRead daysRead(List<DayRead> days) {

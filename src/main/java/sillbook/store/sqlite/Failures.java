@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteErrorCode;
 import sillbook.store.Backups;
@@ -43,6 +44,13 @@ final class Failures {
         return says.contains("No space left")
                 ? new StoreException.DiskFull(file, failure)
                 : new StoreException.Failed(file, "written", failure);
+    }
+
+    /** The first of some findings is that the file is damaged. */
+    static void requireNone(Path file, List<String> findings) {
+        if (!findings.isEmpty()) {
+            throw damaged(file, findings.get(0), null);
+        }
     }
 
     static StoreException damaged(Path file, String finding, @Nullable Throwable cause) {

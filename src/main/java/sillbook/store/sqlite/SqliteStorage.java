@@ -58,12 +58,12 @@ public final class SqliteStorage implements Storage {
         return version < schema.version() ? Found.EARLIER_JOURNAL : Found.JOURNAL;
     }
 
-    /** A file in use may have been left by a crash, and is looked through before it is trusted. */
+    /**
+     * A file in use may have been left by a crash, and is looked through before it is trusted; its readings only when the first picture stands
+     * ({@link Store#lookThrough}).
+     */
     private static void requireSound(Database database) {
-        List<String> findings = Verification.ofFileQuickly(database);
-        if (!findings.isEmpty()) {
-            throw Failures.damaged(database.file(), findings.get(0), null);
-        }
+        Failures.requireNone(database.file(), Verification.ofFileQuickly(database));
     }
 
     private static Access quietAccess(Path file) {
@@ -76,30 +76,31 @@ public final class SqliteStorage implements Storage {
 
     @Override
     public Store open(Path file) {
+        boolean wasInUse = isInUse(file);
         Found found = probe(file);
         if (found == Found.NOTHING) {
             throw new StoreException.Missing(file);
         }
         boolean readOnly = !Files.isWritable(file)
                 || !Files.isWritable(file.toAbsolutePath().resolveSibling(""));
-        return readOnly ? openReadOnly(file, found) : openForWriting(file, found);
+        return readOnly ? openReadOnly(file, found, wasInUse) : openForWriting(file, found, wasInUse);
     }
 
-    private Store openReadOnly(Path file, Found found) {
+    private Store openReadOnly(Path file, Found found, boolean wasInUse) {
         if (found == Found.EARLIER_JOURNAL) {
             throw new StoreException.ReadOnly(file, null);
         }
-        return new SqliteStore(Database.open(file, quietAccess(file)), true, sums);
+        return new SqliteStore(Database.open(file, quietAccess(file)), true, wasInUse, sums);
     }
 
-    private Store openForWriting(Path file, Found found) {
+    private Store openForWriting(Path file, Found found, boolean wasInUse) {
         Database database = Database.open(file, Access.WRITE);
         try {
             database.first("PRAGMA journal_mode = WAL", Row::text);
             if (found == Found.EARLIER_JOURNAL) {
                 schema.bringUpToDate(database);
             }
-            return new SqliteStore(database, false, sums);
+            return new SqliteStore(database, false, wasInUse, sums);
         } catch (RuntimeException | Error failure) {
             database.close();
             throw failure;

@@ -38,6 +38,7 @@ final class SqliteStore implements Store {
 
     private final Database database;
     private final boolean readOnly;
+    private boolean isUnlooked;
     private final Content content;
     private final StepLog steps;
     private final KeptWindows windows;
@@ -46,9 +47,11 @@ final class SqliteStore implements Store {
     private final DayReads days;
     private final DaySums sums;
 
-    SqliteStore(Database database, boolean readOnly, DaySums sums) {
+    /** @param wasInUse its readings have not been looked through after what may have been a crash */
+    SqliteStore(Database database, boolean readOnly, boolean wasInUse, DaySums sums) {
         this.database = database;
         this.readOnly = readOnly;
+        this.isUnlooked = wasInUse;
         this.wrong = new WrongSums(database);
         this.content = new Content(database, wrong);
         this.steps = new StepLog(database, content, wrong);
@@ -185,6 +188,14 @@ final class SqliteStore implements Store {
     @Override
     public String dump() {
         return database.atOneMoment(() -> Dump.of(database));
+    }
+
+    @Override
+    public void lookThrough() {
+        if (isUnlooked) {
+            Failures.requireNone(database.file(), Verification.ofReadingsQuickly(database));
+            isUnlooked = false;
+        }
     }
 
     @Override

@@ -61,6 +61,7 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
         try {
             effect.fold(new Deeds(answer)).ifPresent(answer);
             if (effect instanceof Effect.ReadRest) {
+                open.map(OnTable::book).ifPresent(Book::lookThrough);
                 backUpOnceADay();
             }
         } catch (StoreException failure) {

@@ -74,7 +74,7 @@ class DiskTest {
         Journals.STORAGE.begin(file(), Journals.EMPTY).close();
         try (Database database = Database.open(file(), Access.WRITE)) {
             database.number("PRAGMA max_page_count = 80");
-            Store store = new SqliteStore(database, false, Journals.SUMS);
+            Store store = new SqliteStore(database, false, false, Journals.SUMS);
             Journals.commit(store, 1);
             Snapshot before = store.read();
 

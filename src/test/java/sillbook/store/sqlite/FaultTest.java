@@ -92,7 +92,7 @@ class FaultTest {
     /** What the act comes to where nothing fails. */
     private Said undisturbed(Act act) {
         try (Database database = Database.open(begin("undisturbed"), Access.WRITE)) {
-            Store store = new SqliteStore(database, false, Journals.SUMS);
+            Store store = new SqliteStore(database, false, false, Journals.SUMS);
             act.lead(store);
             assertThat(act.on(store)).isInstanceOf(Written.Kept.class);
             return Said.by(store);
@@ -104,7 +104,7 @@ class FaultTest {
     void whicheverRowCannotBeWrittenNothingIs(Act act) {
         Said after = undisturbed(act);
         try (Database database = Database.open(begin("journal"), Access.WRITE)) {
-            Store store = new SqliteStore(database, false, Journals.SUMS);
+            Store store = new SqliteStore(database, false, false, Journals.SUMS);
             act.lead(store);
             Said before = Said.by(store);
             RowFault fault = RowFault.of(database);
@@ -135,7 +135,7 @@ class FaultTest {
     void whicheverPageFindsNoRoomNothingIsWritten() {
         Said after = undisturbed(Act.COMMIT);
         try (Database database = Database.open(begin("journal"), Access.WRITE)) {
-            Store store = new SqliteStore(database, false, Journals.SUMS);
+            Store store = new SqliteStore(database, false, false, Journals.SUMS);
             Said before = Said.by(store);
             long pages = database.number("PRAGMA page_count");
             int failures = 0;

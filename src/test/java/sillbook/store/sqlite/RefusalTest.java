@@ -2,6 +2,7 @@
 package sillbook.store.sqlite;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import sillbook.store.Backups;
+import sillbook.store.Store;
 import sillbook.store.StoreException;
 
 /** What is no journal is refused in a sentence, and stays as it is, byte for byte, with nothing new beside it. */
@@ -122,16 +124,72 @@ class RefusalTest {
 
     @Test
     void noticesDamageLeftByACrash() throws IOException {
-        Path file = Journals.full(folder.resolve("file.sillbook"));
+        Path crashed = crashed(Journals.full(folder.resolve("file.sillbook")));
+        overwrite(crashed, 8 * 4096L, 2_000);
+
+        assertThatThrownBy(() -> Journals.STORAGE.open(crashed)).isInstanceOf(StoreException.Damaged.class);
+    }
+
+    /** The file as a crash leaves it, with a log beside it. */
+    private Path crashed(Path file) throws IOException {
         Path crashed = folder.resolve("crashed.sillbook");
         try (var open = Journals.STORAGE.open(file)) {
             Journals.commit(open, 1);
             Files.copy(file, crashed);
             Files.copy(beside(file), beside(crashed));
         }
-        overwrite(crashed, 8 * 4096L, 2_000);
+        return crashed;
+    }
 
-        assertThatThrownBy(() -> Journals.STORAGE.open(crashed)).isInstanceOf(StoreException.Damaged.class);
+    /** There can be millions of readings, and the first picture does not wait for them. */
+    @Test
+    void looksThroughReadingsAfterACrashOnceItIsOpen() throws IOException {
+        Path file = withReadings();
+        Path crashed = crashed(file);
+        overwriteReadings(crashed);
+
+        try (Store open = Journals.STORAGE.open(crashed)) {
+            assertThatThrownBy(open::lookThrough)
+                    .isInstanceOf(StoreException.Damaged.class)
+                    .hasMessageContaining("is damaged");
+        }
+    }
+
+    @Test
+    void looksThroughNoReadingsOfAFileThatWasClosed() throws IOException {
+        Path file = withReadings();
+        overwriteReadings(file);
+
+        try (Store open = Journals.STORAGE.open(file)) {
+            assertThatCode(open::lookThrough).doesNotThrowAnyException();
+            assertThat(open.verify()).isNotEmpty();
+        }
+    }
+
+    @Test
+    void findsNothingInSoundReadings() throws IOException {
+        Path crashed = crashed(withReadings());
+
+        try (Store open = Journals.STORAGE.open(crashed)) {
+            assertThatCode(open::lookThrough).doesNotThrowAnyException();
+        }
+    }
+
+    private Path withReadings() {
+        Path file = Journals.full(folder.resolve("file.sillbook"));
+        Journals.tamper(
+                file,
+                "INSERT INTO reading WITH each (n) AS (VALUES (1) UNION ALL SELECT n + 1 FROM each WHERE n < 5000)"
+                        + " SELECT 1000, n, 4000, 1, n, 0 FROM each");
+        return file;
+    }
+
+    private static void overwriteReadings(Path file) throws IOException {
+        long page;
+        try (Database database = Database.open(file, Access.LOOK)) {
+            page = database.number("SELECT rootpage FROM sqlite_schema WHERE name = 'reading'");
+        }
+        overwrite(file, (page - 1) * 4096, 2_000);
     }
 
     private static Path beside(Path file) {
@@ -140,13 +198,7 @@ class RefusalTest {
 
     @Test
     void opensWhatACrashLeft() throws IOException {
-        Path file = Journals.full(folder.resolve("file.sillbook"));
-        Path crashed = folder.resolve("crashed.sillbook");
-        try (var open = Journals.STORAGE.open(file)) {
-            Journals.commit(open, 1);
-            Files.copy(file, crashed);
-            Files.copy(beside(file), beside(crashed));
-        }
+        Path crashed = crashed(Journals.full(folder.resolve("file.sillbook")));
         try (var opened = Journals.STORAGE.open(crashed)) {
             assertThat(opened.steps(0, 1).all()).isEqualTo(1);
             assertThat(opened.verify()).isEmpty();

@@ -36,7 +36,7 @@ class VerificationTest {
 
     private List<String> findings() {
         try (Database database = Database.open(file, Access.WRITE);
-                Store store = new SqliteStore(database, false, Journals.SUMS)) {
+                Store store = new SqliteStore(database, false, false, Journals.SUMS)) {
             return store.verify();
         }
     }
