@@ -26,13 +26,20 @@ public record ColdPace(double slow, double likely, double fast, int days) {
             return CALENDAR;
         }
         double mean = mean(worths);
-        double spread = Math.sqrt(mean(
-                worths.stream().map(worth -> (worth - mean) * (worth - mean)).toList()));
+        double squares = 0;
+        for (double worth : worths) {
+            squares += (worth - mean) * (worth - mean);
+        }
+        double spread = Math.sqrt(squares / worths.size());
         return new ColdPace(bounded(mean - spread), bounded(mean), bounded(mean + spread), worths.size());
     }
 
     private static double mean(List<Double> of) {
-        return of.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        double sum = 0;
+        for (double each : of) {
+            sum += each;
+        }
+        return sum / of.size();
     }
 
     private static double bounded(double worth) {

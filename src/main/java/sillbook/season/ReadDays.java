@@ -40,7 +40,8 @@ final class ReadDays {
 
     private ReadDays(NavigableMap<LocalDate, DayRead> sums, List<SpanReading> read, LocalDate today, ZoneId zone) {
         this.zone = zone;
-        this.sums = sums.headMap(today.plusDays(1), false);
+        boolean isAll = sums.isEmpty() || !sums.lastKey().isAfter(today);
+        this.sums = isAll ? sums : sums.headMap(today.plusDays(1), false);
         this.counted = DaySpan.ofInclusive(LocalDate.MIN, today);
         LocalDate covered = LocalDate.MIN;
         for (SpanReading reading : read) {
