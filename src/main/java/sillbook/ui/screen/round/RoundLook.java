@@ -4,6 +4,8 @@ package sillbook.ui.screen.round;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sillbook.change.Hand;
 import sillbook.model.Id;
 import sillbook.model.Pot;
@@ -13,6 +15,7 @@ import sillbook.season.Job;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotNow;
 import sillbook.text.Columns;
+import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Point;
 import sillbook.ui.draw.Rect;
@@ -27,13 +30,18 @@ import sillbook.ui.screen.list.ListPane;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.pot.DryBulbAside;
 import sillbook.ui.screen.pot.PotAside;
+import sillbook.words.CautionWords;
 import sillbook.words.Days;
 import sillbook.words.PotWords;
 import sillbook.words.RoundWords;
 
 /** How a round is drawn: the pots, the keys that mark them, and the same as a line. */
 record RoundLook(RoundPage page, State state, Size body) {
+    /** The title, and what the columns are. */
     private static final int HEAD_ROWS = 2;
+
+    private static final int FEWEST_LISTED = 3;
+    private static final String CAUTION = "▴ ";
     private static final int INDENT = 4;
     private static final int TITLE = 8;
     private static final int LAST = 52;
@@ -64,7 +72,7 @@ record RoundLook(RoundPage page, State state, Size body) {
                         Action.MARK_MOULD,
                         Action.OPEN_BATCH);
         return pane.point(listRows())
-                .map(at -> look.withCursor(new Point(at.column(), at.row() + HEAD_ROWS)))
+                .map(at -> look.withCursor(new Point(at.column(), at.row() + headRows())))
                 .orElse(look);
     }
 
@@ -74,7 +82,35 @@ record RoundLook(RoundPage page, State state, Size body) {
 
     /** The list has the lines that the keys and the line beneath it leave. */
     int listRows() {
-        return Math.max(1, Math.min(lines(), body.rows() - HEAD_ROWS - FEWEST_BELOW));
+        return Math.max(1, Math.min(lines(), body.rows() - headRows() - FEWEST_BELOW));
+    }
+
+    private int headRows() {
+        return HEAD_ROWS + cautions().size();
+    }
+
+    /** What to beware of at the place, as long as a few lines are left for what stands there; else how much more its card says. */
+    private List<String> cautions() {
+        CautionWords words =
+                new CautionWords(state.kit().handbook(), state.journal().settings());
+        List<String> all = page.whose().now(state).map(PlaceNow::place).stream()
+                .flatMap(place -> words.of(place).stream())
+                .flatMap(this::lines)
+                .toList();
+        int room = Math.max(1, body.rows() - HEAD_ROWS - FEWEST_BELOW - FEWEST_LISTED);
+        return all.size() <= room
+                ? all
+                : Stream.concat(
+                                all.stream().limit(room - 1L),
+                                Stream.of(CAUTION + "more of this on the card of the place"))
+                        .toList();
+    }
+
+    /** The sign before the first line, the others beneath its words. */
+    private Stream<String> lines(String caution) {
+        List<String> wrapped = Columns.wrap(caution, body.columns() - INDENT - Width.of(CAUTION) - 1);
+        return IntStream.range(0, wrapped.size())
+                .mapToObj(i -> (i == 0 ? CAUTION : " ".repeat(Width.of(CAUTION))) + wrapped.get(i));
     }
 
     /** {@code 16 well, 4 marked}; before it which lines are in sight, where not all are. */
@@ -87,11 +123,13 @@ record RoundLook(RoundPage page, State state, Size body) {
 
     private void render(ListPane pane, Rect area, Cells cells) {
         title(area.line(0), cells);
-        Rect list = area.lines(HEAD_ROWS, listRows()).columns(0, RoundRow.COLUMNS);
-        RoundRow.heading(area.line(1), cells);
+        List<String> cautions = cautions();
+        write(cautions, area.lines(1, cautions.size()), cells);
+        Rect list = area.lines(headRows(), listRows()).columns(0, RoundRow.COLUMNS);
+        RoundRow.heading(area.line(headRows() - 1), cells);
         pane.render(list, cells.within(list));
-        Rect below = area.withoutTop(HEAD_ROWS + listRows() + 1);
-        if (body.rows() - HEAD_ROWS - listRows() >= MOST_BELOW) {
+        Rect below = area.withoutTop(headRows() + listRows() + 1);
+        if (body.rows() - headRows() - listRows() >= MOST_BELOW) {
             write(HOW, below, cells);
             below = below.withoutTop(HOW.size() + 1);
         }

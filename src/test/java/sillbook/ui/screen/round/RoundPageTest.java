@@ -26,6 +26,7 @@ import sillbook.model.Findings.Trouble;
 import sillbook.model.Id;
 import sillbook.model.Length;
 import sillbook.model.Place;
+import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Way;
@@ -505,5 +506,27 @@ class RoundPageTest {
                 "attic, north side");
 
         assertThat(read(attic.press("m"))).contains(kept(attic));
+    }
+
+    @Test
+    void whatToBewareOfAtThePlaceStandsOverWhatIsLookedAt() {
+        Winter told = winter().place("pantry", Sort.FRIDGE)
+                .beside(Hazard.FOOD, Hazard.FRUIT)
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("1 nov", "pantry");
+
+        Golden.check("round-hazards", round(Desk.over(told.journal()), "pantry").state());
+    }
+
+    @Test
+    void ofVeryManyCautionsTheCardSaysTheRest() {
+        Winter told = winter().place("pantry", Sort.FRIDGE)
+                .beside(Hazard.values())
+                .pot("T1", "Tuesday Coat", "tulip")
+                .potted("1 nov", "pantry");
+
+        assertThat(round(Desk.over(told.journal()), "pantry").lines())
+                .anyMatch(line -> line.contains("more of this on the card of the place"))
+                .anyMatch(line -> line.contains("T1  'Tuesday Coat'"));
     }
 }
