@@ -156,7 +156,7 @@ record GroundJobs(
                 .min(LocalDate::compareTo);
     }
 
-    /** Pots whose own day falls while it is shut, while it can still be opened. */
+    /** Pots whose own day falls while it is shut, while it can still be opened; not those that are asked for themselves by now. */
     private Optional<Job.OfGround> lift() {
         return ground.shut().filter(shut -> today.isBefore(shut.start())).flatMap(shut -> {
             List<Id<Pot>> caught =
@@ -174,6 +174,7 @@ record GroundJobs(
                 .filter(pot -> pot.life().pot().id().equals(id))
                 .flatMap(pot -> pot.next().stream())
                 .anyMatch(next -> next.kind() == JobKind.BRING_IN
+                        && (next.due() == Due.SOON || next.due() == Due.LATER)
                         && shut.contains(next.window().likely()));
     }
 

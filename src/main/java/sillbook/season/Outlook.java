@@ -254,7 +254,8 @@ public final class Outlook {
 
     /** What the day asks for and shows. */
     public Today today() {
-        TodaySheet sheet = new TodaySheet(today, current().jobs(), rounds.list());
+        List<Job.OfGround> ground = grounds().jobs(standings, current().pots().values());
+        TodaySheet sheet = new TodaySheet(today, current().jobs(), rounds.list(), ground);
         List<Job.OfPots> due = sheet.due();
         Flowers flowers = new Flowers(current().pots().values(), batches, due, today);
         return new Today(
@@ -265,7 +266,7 @@ public final class Outlook {
                 due,
                 sheet.checks(),
                 rounds.dailyCare(),
-                grounds().jobs(standings, current().pots().values()),
+                ground,
                 sheet.soon(),
                 sheet.later(),
                 flowers.inBloom(),

@@ -28,13 +28,15 @@ final class TodaySheet {
     private final List<Job.OfPots> jobs;
     private final List<Job.Round> rounds;
     private final Set<Id<Pot>> settled = new HashSet<>();
+    private final Set<Id<Pot>> lifted = new HashSet<>();
 
     /**
      * A sheet of these jobs and rounds.
      *
      * @param jobs by label
+     * @param ground what is to be done at trenches; pots that are lifted with others are not asked for once more
      */
-    TodaySheet(LocalDate today, List<Job.OfPots> jobs, List<Job.Round> rounds) {
+    TodaySheet(LocalDate today, List<Job.OfPots> jobs, List<Job.Round> rounds, List<Job.OfGround> ground) {
         this.today = today;
         this.jobs = jobs;
         this.rounds = rounds.stream()
@@ -42,6 +44,7 @@ final class TodaySheet {
                 .map(this::settling)
                 .toList();
         this.rounds.forEach(round -> settled.addAll(round.settles()));
+        ground.stream().filter(job -> job.kind() == JobKind.LIFT_POTS).forEach(job -> lifted.addAll(job.pots()));
     }
 
     /** A look for roots is not asked for twice: a round due today asks for it, too. */
@@ -100,14 +103,18 @@ final class TodaySheet {
     List<Job.OfPots> soon() {
         return Stream.concat(sorted(Due.SOON, SOONEST).stream(), sorted(Due.LATER, SOONEST).stream())
                 .filter(job -> job.due() == Due.SOON || isHeldBack(job))
-                .filter(job -> !WITH_FLOWERS.contains(job.kind()))
+                .filter(this::isListed)
                 .toList();
     }
 
     List<Job.OfPots> later() {
         return sorted(Due.LATER, SOONEST).stream()
-                .filter(job -> !WITH_FLOWERS.contains(job.kind()) && !isHeldBack(job))
+                .filter(job -> isListed(job) && !isHeldBack(job))
                 .toList();
+    }
+
+    private boolean isListed(Job.OfPots job) {
+        return !WITH_FLOWERS.contains(job.kind()) && !lifted.containsAll(job.pots());
     }
 
     private boolean isHeldBack(Job.OfPots job) {

@@ -70,6 +70,8 @@ class GroundJobsTest {
         house.place("loft", Sort.OTHER);
         assertThat(kinds(house, "20 dec")).containsExactly(JobKind.COVER_TRENCH, JobKind.LIFT_POTS);
         assertThat(jobs(house, "20 dec").get(1).pots()).hasSize(2);
+        assertThat(house.on("20 dec").today().soon()).isEmpty();
+        assertThat(house.on("20 dec").today().later()).isEmpty();
         assertThat(kinds(house, "31 dec")).containsExactly(JobKind.COVER_TRENCH);
         assertThat(kinds(house, "1 mar")).isEmpty();
     }
