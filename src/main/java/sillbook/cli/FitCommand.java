@@ -127,7 +127,10 @@ final class FitCommand implements Callable<Integer> {
         }
         double lowest =
                 asked.below().map(lower -> bulb + Layers.BETWEEN + lower).orElse(bulb);
+        asked.below().ifPresent(lower -> assumed.add("2.5 cm between two layers"));
         Optional<Double> under = pot.frustum().map(inside -> inside.height() - Filling.BELOW_RIM - lowest);
-        return pot.filling(assumed).map(filling -> new Inside(filling, under, asked.mix()));
+        Optional<Inside> inside = pot.filling(assumed).map(filling -> new Inside(filling, under, asked.mix()));
+        inside.ifPresent(any -> assumed.add("loose mix that settles by a fifth"));
+        return inside;
     }
 }

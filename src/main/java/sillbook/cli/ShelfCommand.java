@@ -102,6 +102,9 @@ final class ShelfCommand implements Callable<Integer> {
             if (potHeight.isEmpty()) {
                 assumed.add("a pot as high as wide");
             }
+            if (shoot.isEmpty()) {
+                assumed.add("no shoot over the rim");
+            }
             return new Headroom(
                     Sizes.above(clear, "height"),
                     potHeight.map(Sizes::length).orElse(across),

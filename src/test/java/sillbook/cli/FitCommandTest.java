@@ -85,6 +85,7 @@ class FitCommandTest {
     @Test
     void whatAPotHolds() throws JsonProcessingException {
         JsonNode answer = json("--pot", "15x11x14", "--bulb", "4", "--mix", "3 loam, 1 peat");
+        assertThat(answer.get("assumed")).extracting(JsonNode::textValue).contains("loose mix that settles by a fifth");
         double bulbs = answer.get("count").intValue() * Math.PI * 64 / 6;
         double mix = answer.get("mixLitres").doubleValue();
         assertThat(answer.get("volumeLitres").doubleValue()).isCloseTo(1.8729128, within(1e-7));
@@ -118,6 +119,7 @@ class FitCommandTest {
     @Test
     void aSecondLayer() throws JsonProcessingException {
         JsonNode answer = json("--pot", "20x16x22", "--grade", "9", "--below", "14");
+        assertThat(answer.get("assumed")).extracting(JsonNode::textValue).contains("2.5 cm between two layers");
         assertThat(answer.at("/below/count").intValue()).isPositive();
         assertThat(answer.at("/below/bulb").doubleValue()).isCloseTo(14 / Math.PI, within(1e-9));
         assertThat(answer.at("/below/positions").size())

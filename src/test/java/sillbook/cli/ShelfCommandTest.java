@@ -69,6 +69,10 @@ class ShelfCommandTest {
         JsonNode answer = json("--shelf", "60x40", "--pot", "15", "--height", "45", "--shoot", "20");
         assertThat(answer.get("headroom").doubleValue()).isEqualTo(10);
         assertThat(answer.get("assumed")).hasSize(1);
+        assertThat(json("--shelf", "60x40", "--pot", "15", "--height", "45", "--pot-height", "14")
+                        .at("/assumed/0")
+                        .textValue())
+                .isEqualTo("no shoot over the rim");
         assertThat(run("--shelf", "60x40", "--pot", "15", "--height", "45", "--shoot", "20")
                         .out())
                 .contains("over pot and shoot are 10 cm left\n");
