@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.plan;
+
+import java.util.Collection;
+import java.util.List;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Proposal;
+import sillbook.model.SeasonPlan;
+import sillbook.model.Variety;
+import sillbook.words.Counts;
+import sillbook.words.PotNames;
+
+/** What the pots of a plan are called: by their label where they are there, else by a letter. */
+public record PlanNames(Journal journal, SeasonPlan plan) {
+    private static final int LETTERS = 26;
+    private static final int NAMED = 4;
+
+    /** {@code e}, the 27th {@code aa}; of a pot that is there {@code T4}. */
+    public String mark(int number) {
+        return plan.pots().get(number).pot().map(new PotNames(journal)::label).orElseGet(() -> letter(number));
+    }
+
+    private static String letter(int number) {
+        String last = Character.toString('a' + number % LETTERS);
+        return number < LETTERS ? last : letter(number / LETTERS - 1) + last;
+    }
+
+    /** {@code a, b and c}; of many the first, and how many more. */
+    public String marks(Collection<Integer> numbers) {
+        List<String> marks = numbers.stream().sorted().map(this::mark).toList();
+        return marks.size() <= NAMED
+                ? Counts.and(marks)
+                : String.join(", ", marks.subList(0, NAMED)) + " and " + (marks.size() - NAMED) + " more";
+    }
+
+    /** {@code 'Lantern Row' x5}. */
+    public String content(int number) {
+        Proposal pot = plan.pots().get(number);
+        return bulbs(pot.variety(), pot.bulbs());
+    }
+
+    /** {@code e 'Lantern Row'}. */
+    public String whole(int number) {
+        return mark(number) + " "
+                + new PotNames(journal).variety(plan.pots().get(number).variety());
+    }
+
+    String bulbs(Id<Variety> variety, int bulbs) {
+        return new PotNames(journal).variety(variety) + " x" + bulbs;
+    }
+}

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.plan;
+
+import java.util.Optional;
+import sillbook.model.SeasonPlan.Search;
+import sillbook.plan.PlanNow;
+import sillbook.plan.Seeking;
+import sillbook.plan.Seeking.Found;
+import sillbook.plan.Seeking.Missing;
+import sillbook.words.Counts;
+
+/** The search for the best plan, as it is said: on its way, at its end, and of a plan that was kept. */
+public final class SeekingWords {
+    private SeekingWords() {}
+
+    /** {@code best so far: 7 days without bloom, 14 pots; cannot be under 5 days}. */
+    public static String progress(Found best) {
+        return "best so far: " + comesTo(best.comesTo())
+                + bound(best.comesTo(), best.search())
+                        .map(bound -> "; " + bound)
+                        .orElse("");
+    }
+
+    /** What came of it, a sentence or two. */
+    public static String outcome(Seeking.Outcome outcome) {
+        if (outcome instanceof Seeking.Best best) {
+            return found(best.found());
+        }
+        if (outcome instanceof Seeking.Nothing nothing) {
+            return missing(nothing.missing());
+        }
+        return "The search takes no season of that size: " + ((Seeking.TooMuch) outcome).why() + ".";
+    }
+
+    private static String found(Found found) {
+        if (found.isProven()) {
+            return "The best there is: " + comesTo(found.comesTo()) + ".";
+        }
+        String most = bound(found.comesTo(), found.search())
+                .map(bound -> "; " + bound)
+                .orElse("; whether another does as well with less is not proven");
+        return "The best found: " + comesTo(found.comesTo()) + most + ".";
+    }
+
+    private static String missing(Missing missing) {
+        return switch (missing) {
+            case BULBS ->
+                "There are no bulbs that can flower in the season. Write down what you bought, as bought 10 Marrow Lane,"
+                        + " or choose some on screen 6.";
+            case ROOM -> "No place is written where pots flower. Write one down, as place kitchen sill.";
+        };
+    }
+
+    /** {@code 7 days without bloom, 14 pots}; first of all that dated wishes lack some, where they do. */
+    static String comesTo(Search sums) {
+        String gap = sums.gapDays() == 0 ? "no day without bloom" : Counts.of(sums.gapDays(), "day") + " without bloom";
+        String unmet = sums.unmet() == 0 ? "" : "a dated wish is short, ";
+        return unmet + gap + ", " + Counts.of(sums.pots(), "pot");
+    }
+
+    /** What no plan can go below, of the first sum in which this one does. */
+    private static Optional<String> bound(Search comesTo, Search least) {
+        if (comesTo.unmet() > least.unmet()) {
+            return Optional.of("the wish could perhaps be met better");
+        }
+        if (comesTo.gapDays() > least.gapDays()) {
+            return Optional.of("cannot be under " + Counts.of(least.gapDays(), "day"));
+        }
+        return comesTo.pots() > least.pots()
+                ? Optional.of("cannot be under " + Counts.of(least.pots(), "pot"))
+                : Optional.empty();
+    }
+
+    /**
+     * Whether a plan is the best there is, for a column: {@code yes}; {@code no, at most 1 better} of its days without bloom; {@code by hand}
+     * where nobody searched, or it was changed since.
+     */
+    public static String proven(PlanNow now) {
+        return now.plan().search().map(least -> proven(now, least)).orElse("by hand");
+    }
+
+    private static String proven(PlanNow now, Search least) {
+        boolean isShort =
+                now.wishes().stream().anyMatch(wish -> !wish.wish().asks().isEveryDay() && !wish.isMet());
+        if (isShort && least.unmet() == 0) {
+            return "no, a wish is short";
+        }
+        int better = now.ribbon().gapDays() - least.gapDays();
+        if (better > 0) {
+            return "no, at most " + better + " better";
+        }
+        int fewer = now.toMake() - least.pots();
+        return fewer > 0 ? "no, at most " + Counts.of(fewer, "pot") + " fewer" : "yes";
+    }
+}
