@@ -27,6 +27,7 @@ record PotTroubles(Planning planning, SeasonPlan plan, List<PlannedPot> pots, Lo
                 found.addAll(new ColdTroubles(planning, pots.get(number), number).list());
             }
         }
+        found.addAll(new BulbTroubles(planning.journal(), pots).list());
         found.addAll(onPottingDays());
         berths().forEach(berth -> found.addAll(at(berth)));
         return found;

@@ -25,19 +25,31 @@ import sillbook.season.Stay;
 /** The pots of the season that are there already, each as far as it has come; what has happened is not planned anew. */
 record PotsThere(Journal journal, Outlook outlook, Season season, Fits fits) {
 
+    /** A pot that waits for bulbs which are no longer to be had is none. */
     List<Candidate> list() {
-        return outlook.pots(season).stream()
+        List<PotNow> there = outlook.pots(season).stream()
                 .filter(pot -> pot.life().pot().season().equals(season))
                 .filter(pot -> pot.life().stage() != Stage.DONE && !pot.life().isFailed())
+                .toList();
+        List<Pot> waiting = there.stream()
+                .filter(PotsThere::isWaiting)
+                .map(now -> now.life().pot())
+                .toList();
+        List<Pot> filled = Shares.filled(waiting, journal);
+        return there.stream()
+                .filter(now -> !isWaiting(now) || filled.contains(now.life().pot()))
                 .map(this::candidate)
                 .toList();
+    }
+
+    private static boolean isWaiting(PotNow now) {
+        return now.life().potted().isEmpty();
     }
 
     private Candidate candidate(PotNow now) {
         Pot pot = now.life().pot();
         Forcing forcing = outlook.forcing(pot.first(), season);
         LocalDate from = Dates.later(outlook.day(), forcing.potting().earliest());
-        boolean isWaiting = now.life().potted().isEmpty();
         boolean isOut = Stage.COLD.isBefore(now.life().stage());
         return new Candidate(
                 journal.varieties().get(pot.first().variety()),
@@ -48,7 +60,7 @@ record PotsThere(Journal journal, Outlook outlook, Season season, Fits fits) {
                 forcing,
                 from,
                 fits.of(forcing, from),
-                isWaiting || isOut ? Optional.empty() : Optional.of(inCold(now)),
+                isWaiting(now) || isOut ? Optional.empty() : Optional.of(inCold(now)),
                 isOut ? Optional.of(settled(now)) : Optional.empty());
     }
 

@@ -47,6 +47,8 @@ public record Trouble(
         WOULD_FREEZE,
         /** More are to be potted on a day than the rule allows, or on no day of the grower's; pots. */
         POTTING_DAY,
+        /** A purchase has fewer bulbs than the plan takes of it; bulbs. */
+        BULBS_SHORT,
         /** It should have been potted, or its bulbs cannot be here by then. */
         POTTED_TOO_LATE,
         /** A place is not there on some of the days. */

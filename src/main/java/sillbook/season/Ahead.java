@@ -53,6 +53,10 @@ public record Ahead(Stage stage, Window window, List<Ground> restsOn, Optional<F
         SHOOT,
         /** A day of an earlier stage that has really begun. */
         BEGUN,
+        /** The day of the plan that was adopted, inside what the figures allow. */
+        PLAN,
+        /** That plan, whose day the figures do not allow: the nearest one that they do. */
+        NEAR_PLAN,
         /** A wish, inside what the figures allow. */
         WISH,
         /** The usual time of the year. */

@@ -36,6 +36,12 @@ record AheadReading(Foretold pot) {
             ready.roots().filter(roots -> pot.life().seen().isRooted()).ifPresent(roots -> grounds.add(Ground.ROOTS));
             ready.shoot().ifPresent(shoot -> grounds.add(Ground.SHOOT));
         });
+        if (pot.prospect().wished().filter(day -> pot.isPlanned()).isPresent()) {
+            boolean isAsPlanned =
+                    pot.prospect().wished().filter(window.likely()::equals).isPresent();
+            grounds.add(isAsPlanned ? Ground.PLAN : Ground.NEAR_PLAN);
+            return grounds;
+        }
         boolean isWished =
                 pot.wish().flatMap(WishNow::on).filter(window.likely()::equals).isPresent();
         if (isWished) {

@@ -73,6 +73,14 @@ final class Destinations {
                 && (stage != Stage.COLD || place.coldDays().contains(day));
     }
 
+    /** A place, while it is not full. */
+    Optional<Destination> withRoom(Id<Place> place) {
+        return journal.places()
+                .find(place)
+                .filter(there -> !now.isFull(there))
+                .map(there -> new Destination(place, now.left(there)));
+    }
+
     /** Whether there is any place for a stage, full or not. */
     boolean isServed(Stage stage) {
         return journal.places().all().stream().anyMatch(place -> place.serves() == stage);

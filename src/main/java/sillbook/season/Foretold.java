@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Day;
+import sillbook.model.Intention;
 import sillbook.reckon.dates.Milestone;
 import sillbook.reckon.dates.Window;
 
@@ -12,6 +13,7 @@ import sillbook.reckon.dates.Window;
  * A pot with all that is worked out for it alone, before anything is asked of its neighbours.
  *
  * @param windows when the stages to come begin
+ * @param meant what is meant for it by the plan that was adopted
  */
 record Foretold(
         PotLife life,
@@ -20,7 +22,8 @@ record Foretold(
         Prospect prospect,
         Map<Milestone, Window> windows,
         Optional<Readiness> readiness,
-        Optional<WishNow> wish) {
+        Optional<WishNow> wish,
+        Optional<Intention> meant) {
 
     /** The last good day in the cold, of a pot that stands there. */
     Optional<LocalDate> useBy() {
@@ -30,6 +33,10 @@ record Foretold(
     /** The cold it needs; empty when nothing in it needs any. */
     Optional<ColdNeed> coldNeed() {
         return prospect.coldNeed();
+    }
+
+    boolean isPlanned() {
+        return meant.isPresent();
     }
 
     LocalDate today() {

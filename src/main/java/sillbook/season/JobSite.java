@@ -22,7 +22,9 @@ record JobSite(Foretold pot, Neighbours neighbours) {
 
     /** Only a move has a destination. */
     Optional<Destination> destination(Stage stage) {
-        return neighbours.suggest(pot.life().pot(), stage, here());
+        return pot.meant()
+                .flatMap(meant -> neighbours.meant(meant.course(), stage, here()))
+                .or(() -> neighbours.suggest(pot.life().pot(), stage, here()));
     }
 
     Optional<Id<Place>> here() {

@@ -11,6 +11,7 @@ import sillbook.model.Journal;
 import sillbook.model.Outcome;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Proposal.Course;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Stage;
@@ -29,6 +30,13 @@ final class Neighbours {
 
     Optional<Destination> suggest(Pot pot, Stage stage, Optional<Id<Place>> from) {
         return destinations.suggest(pot, stage, from);
+    }
+
+    /** Where a plan would have a pot stand, as long as there is room. */
+    Optional<Destination> meant(Course course, Stage stage, Optional<Id<Place>> from) {
+        return (stage == Stage.COLD ? course.cold() : course.room())
+                .filter(place -> from.filter(place::equals).isEmpty() && serves(place, stage))
+                .flatMap(destinations::withRoom);
     }
 
     Optional<Destination> colderThan(Id<Place> here) {

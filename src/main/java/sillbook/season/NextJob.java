@@ -143,7 +143,8 @@ final class NextJob implements Standing.Cases<List<JobKind>> {
     }
 
     private LocalDate lastGoodDay(JobDraft draft) {
-        return pot.wish().isPresent() ? draft.window().likely() : draft.window().latest();
+        boolean hasItsDay = pot.wish().isPresent() || pot.isPlanned();
+        return hasItsDay ? draft.window().likely() : draft.window().latest();
     }
 
     private Job.OfPots moveToWarmth() {

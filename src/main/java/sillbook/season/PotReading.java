@@ -10,11 +10,13 @@ import java.util.Optional;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
 import sillbook.model.Day;
+import sillbook.model.Intention;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.OwnFigure.Range;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Planting;
+import sillbook.model.Proposal.Course;
 import sillbook.model.Stage;
 import sillbook.model.Wish;
 import sillbook.reckon.dates.Facts;
@@ -42,7 +44,8 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
                 prospect.coldEnoughOn()
                         .filter(day -> life.stage() == Stage.COLD)
                         .map(day -> signs(life, needs).judge(day, today)),
-                wished.map(reading -> reading.stand(prospect, windows)));
+                wished.map(reading -> reading.stand(prospect, windows)),
+                Intention.of(life.pot().id(), journal));
     }
 
     static Signs signs(PotLife life, PotFigures figures) {
@@ -55,6 +58,7 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
     private Prospect prospect(Pins pins, List<Prospect.Share> shares, Optional<WishReading> wish) {
         Facts facts = pins.facts();
         Optional<Milestone> next = pins.next();
+        Optional<Course> meant = Intention.of(pins.life().pot().id(), journal).map(Intention::course);
         return new Prospect(
                 shares,
                 pins.coldNeed(),
@@ -62,24 +66,42 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
                 facts,
                 next,
                 next.flatMap(milestone -> begins(pins, milestone, wish)),
-                next.flatMap(milestone -> wish.flatMap(reading -> reading.on(milestone))),
+                next.flatMap(milestone -> meant.flatMap(course -> meant(course, pins))
+                        .or(() -> wish.flatMap(reading -> reading.on(milestone)))),
+                meant.map(Course::in),
                 pins.slack(),
                 today);
+    }
+
+    /** The day a plan would have a stage begin; it says nothing of those after the coming in. */
+    private static Optional<LocalDate> meant(Course course, Pins pins) {
+        if (pins.life().standing() instanceof Standing.Waiting) {
+            return Optional.of(course.potting());
+        }
+        return pins.life().stage() == Stage.COLD ? Optional.of(course.in()) : Optional.empty();
     }
 
     /** When a stage begins that follows from no other: potting, and the cold of a pot that stands outside it. */
     private Optional<Window> begins(Pins pins, Milestone next, Optional<WishReading> wish) {
         PotLife life = pins.life();
         if (life.standing() instanceof Standing.Waiting) {
-            return wish.flatMap(reading -> reading.window(next))
-                    .or(() -> pottingPutOff(life))
-                    .or(() -> Optional.of(usualPotting(pins)));
+            return Optional.of(potting(pins, next, wish));
         }
         if (next == Milestone.COLD) {
             LocalDate potted = life.potted().map(Day::likely).orElse(today);
             return Optional.of(new Window(potted, today, today));
         }
         return Optional.empty();
+    }
+
+    /** By the wish, else by the day that was said, else at the usual time; a day that was said after a plan was adopted goes before it. */
+    private Window potting(Pins pins, Milestone next, Optional<WishReading> wish) {
+        Optional<Window> said = pottingPutOff(pins.life());
+        boolean isPlanned = Intention.of(pins.life().pot().id(), journal).isPresent();
+        Optional<Window> wished = wish.flatMap(reading -> reading.window(next));
+        return isPlanned
+                ? said.orElseGet(() -> usualPotting(pins))
+                : wished.or(() -> said).orElseGet(() -> usualPotting(pins));
     }
 
     /** The day the grower said it will be potted. */

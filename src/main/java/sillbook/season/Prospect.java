@@ -30,7 +30,8 @@ import sillbook.reckon.dates.Window;
  *     long as it is
  * @param next the next stage to begin; empty when none is left
  * @param begins when that begins, where this follows from something else than the stage before it
- * @param wished the day on which a wish would have it begin
+ * @param wished the day on which a plan, or a wish, would have it begin
+ * @param meantIn the day on which a plan would have it come in; of a pot whose cold is still to begin
  * @param slack how uncertain the last day is from which is reckoned
  */
 public record Prospect(
@@ -41,6 +42,7 @@ public record Prospect(
         Optional<Milestone> next,
         Optional<Window> begins,
         Optional<LocalDate> wished,
+        Optional<LocalDate> meantIn,
         Slack slack,
         LocalDate today) {
 
@@ -145,7 +147,7 @@ public record Prospect(
     private Map<Milestone, Window> following(Milestone begun, Window first) {
         Map<Milestone, Window> windows = new EnumMap<>(Milestone.class);
         Optional<Stages> soonest = stages(beginning(begun, later(today, first.earliest())));
-        Optional<Stages> likely = stages(beginning(begun, first.likely()));
+        Optional<Stages> likely = stages(asMeant(begun, beginning(begun, first.likely())));
         Optional<Stages> last = stages(beginning(begun, first.latest()));
         for (Milestone milestone : Milestone.values()) {
             if (milestone.compareTo(begun) > 0) {
@@ -153,6 +155,20 @@ public record Prospect(
             }
         }
         return windows;
+    }
+
+    /** The same, with the day on which the plan would have it come in, or the nearest one on which it may. */
+    private Facts asMeant(Milestone begun, Facts known) {
+        return begun == Milestone.COLD
+                ? meantIn.flatMap(day -> stages(known).map(usual -> comingIn(known, usual, day)))
+                        .orElse(known)
+                : known;
+    }
+
+    private static Facts comingIn(Facts known, Stages usual, LocalDate day) {
+        Window out = usual.broughtOut();
+        Milestone room = usual.coolRoom().isPresent() ? Milestone.COOL_ROOM : Milestone.WARM_ROOM;
+        return known.with(room, earlier(out.latest(), later(out.likely(), day)));
     }
 
     private static Optional<Window> window(

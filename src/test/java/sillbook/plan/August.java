@@ -41,6 +41,10 @@ final class August {
         return new Id<>(7, last++);
     }
 
+    long idNumber() {
+        return last++;
+    }
+
     August put(Entity<?> entity) {
         entities.removeIf(other -> other.id().equals(entity.id()));
         entities.add(entity);

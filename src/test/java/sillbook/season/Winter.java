@@ -33,6 +33,7 @@ import sillbook.model.Happening.Care;
 import sillbook.model.Happening.End;
 import sillbook.model.Id;
 import sillbook.model.Ids;
+import sillbook.model.Intention;
 import sillbook.model.JobKind;
 import sillbook.model.Journal;
 import sillbook.model.Kind;
@@ -50,8 +51,10 @@ import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
+import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
+import sillbook.model.SeasonPlan;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.Stage;
@@ -635,6 +638,23 @@ public final class Winter {
     private Winter wish(String from, String to, Optional<Kind> kind, String labels) {
         Set<Id<Pot>> meant = Set.copyOf(expand(labels).stream().map(this::id).toList());
         return put(new Wish(ids.next(), season, day(from), day(to), "", WishedFor.one(kind), meant, ""));
+    }
+
+    /** By a plan that was adopted, the pots told last are potted on a day, and come in on another. */
+    public Winter meant(String potting, String cold, String in, String room) {
+        SeasonPlan plan = new SeasonPlan(
+                ids.next(),
+                season,
+                "A",
+                new SeasonPlan.Rule(1, 12, day(in), day(in), 4, Set.of()),
+                List.of(),
+                Optional.empty(),
+                Optional.of(day(potting)),
+                "");
+        put(plan);
+        Proposal.Course course =
+                new Proposal.Course(day(potting), Optional.of(placeId(cold)), day(in), Optional.of(placeId(room)));
+        return eachPot(label -> put(new Intention(ids.next(), id(label), plan.id(), course)));
     }
 
     public Winter ownKind(String name, Optional<Kind> like) {

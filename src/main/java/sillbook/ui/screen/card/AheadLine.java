@@ -45,6 +45,8 @@ record AheadLine(String what, String earliest, String likely, String latest, Str
             case SHOOT -> "shoot";
             case BEGUN -> "begun";
             case WISH -> "its wish";
+            case PLAN -> "the plan";
+            case NEAR_PLAN -> "the plan, as near as can be";
             case CALENDAR -> "the season";
         };
     }

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import sillbook.change.AdoptPlan;
+import sillbook.change.Hand;
+import sillbook.change.Step;
+import sillbook.handbook.Handbook;
+import sillbook.model.Arrival;
+import sillbook.model.Day;
+import sillbook.model.Edit;
+import sillbook.model.Event;
+import sillbook.model.Happening;
+import sillbook.model.Happening.BloomPoint;
+import sillbook.model.Id;
+import sillbook.model.Journal;
+import sillbook.model.Pot;
+import sillbook.model.Proposal;
+import sillbook.model.Purchase;
+import sillbook.model.SeasonPlan;
+import sillbook.model.Stage;
+import sillbook.model.Subject;
+import sillbook.season.Outlook;
+
+/** A plan made anew in mid-season keeps what has happened. */
+class PotsThereTest {
+    private static final LocalDate WINTER = LocalDate.of(2028, 1, 20);
+
+    private final August august = August.usual().wishEveryDay(LocalDate.of(2028, 1, 20), LocalDate.of(2028, 3, 10));
+    private Journal journal = adopted();
+    private int order;
+
+    private Journal adopted() {
+        Planning planning = august.planning();
+        SeasonPlan plan = august.plan(planning.usualRule(), HandRule.pots(planning, planning.usualRule()));
+        Journal before = august.put(plan).journal();
+        Map<Id<sillbook.model.Variety>, String> letters = new HashMap<>();
+        before.varieties().all().forEach(one -> letters.put(one.id(), one.name().substring(0, 1)));
+        Step step = (Step) new AdoptPlan(plan.id(), letters, Map.of())
+                .on(before, new Hand(Instant.parse("2027-08-20T09:00:00Z"), August.TODAY, august::idNumber));
+        return before.with(step.edits());
+    }
+
+    private Planning planning(LocalDate day) {
+        return Planning.of(journal, Outlook.of(journal, Handbook.standard(), day), August.SEASON);
+    }
+
+    private Pot pot(String label) {
+        return journal.pot(August.SEASON, label).orElseThrow();
+    }
+
+    private void happened(String label, LocalDate on, Happening what) {
+        journal = journal.with(List.of(new Edit.Put(new Event(
+                august.id(),
+                new Subject.OfPot(pot(label).id()),
+                Day.on(on),
+                order++,
+                Instant.parse("2028-01-20T09:00:00Z"),
+                Optional.empty(),
+                what))));
+    }
+
+    private void potted(String label, LocalDate on) {
+        happened(label, on, new Happening.Potted());
+        happened(label, on, new Happening.Moved(August.placeId(planning(on), "cellar"), Stage.COLD));
+    }
+
+    private Candidate candidate(String label, LocalDate day) {
+        return planning(day).candidates().stream()
+                .filter(one -> one.pot().equals(Optional.of(pot(label).id())))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void potsThatWaitAreThereAndTheirBulbsAreTheirs() {
+        long there = planning(August.TODAY).candidates().stream()
+                .filter(one -> one.pot().isPresent())
+                .count();
+        assertThat(there).isEqualTo(journal.potsOf(August.SEASON).size());
+        assertThat(planning(August.TODAY).candidates()).as("as many as before").hasSize(20);
+    }
+
+    @Test
+    void aPotInTheColdStaysThereUntilItMayComeIn() {
+        potted("N1", LocalDate.of(2027, 10, 1));
+        Candidate bulbs = candidate("N1", WINTER);
+        assertThat(bulbs.cold()).isPresent();
+        assertThat(bulbs.cold().orElseThrow().potted()).isEqualTo(LocalDate.of(2027, 10, 1));
+        assertThat(bulbs.isOpen()).isTrue();
+
+        PlanNow now = again(WINTER);
+        PlannedPot planned = now.pots().stream()
+                .filter(one -> one.proposal().pot().equals(bulbs.pot()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(planned.course().potting()).isEqualTo(LocalDate.of(2027, 10, 1));
+        assertThat(planned.course().in()).isAfterOrEqualTo(WINTER);
+    }
+
+    @Test
+    void aPotInFlowerIsNoLongerMoved() {
+        potted("N1", LocalDate.of(2027, 10, 1));
+        happened(
+                "N1",
+                LocalDate.of(2028, 1, 2),
+                new Happening.Moved(August.placeId(planning(WINTER), "kitchen sill"), Stage.WARM_ROOM));
+        happened("N1", LocalDate.of(2028, 1, 18), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
+
+        Candidate bulbs = candidate("N1", WINTER);
+        assertThat(bulbs.isOpen()).isFalse();
+        assertThat(bulbs.settled().orElseThrow().flowers().start()).isEqualTo(LocalDate.of(2028, 1, 18));
+
+        PlanNow now = again(WINTER);
+        assertThat(now.ribbon().chance(WINTER)).isEqualTo(1);
+        int number =
+                now.pots().stream().map(one -> one.proposal().pot()).toList().indexOf(bulbs.pot());
+        Proposal.Course course = now.pots().get(number).course();
+        assertThat(Nudge.by(planning(WINTER), now.plan(), number, 7)
+                        .pots()
+                        .get(number)
+                        .course())
+                .isEqualTo(course);
+        assertThat(Nudge.without(now.plan(), number).pots()).hasSize(now.pots().size());
+    }
+
+    @Test
+    void whatWaitsForBulbsThatDidNotComeIsPlannedNoMore() {
+        Purchase marbles = journal.purchases().all().stream()
+                .filter(one -> one.variety().equals(pot("N1").first().variety()))
+                .findFirst()
+                .orElseThrow();
+        int pots = (int) journal.potsOf(August.SEASON).stream()
+                .filter(pot -> pot.holds(marbles.variety()))
+                .count();
+        journal = journal.with(List.of(new Edit.Put(new Purchase(
+                marbles.id(),
+                marbles.variety(),
+                marbles.season(),
+                marbles.day(),
+                6,
+                marbles.grade(),
+                marbles.price(),
+                "",
+                "",
+                Arrival.NOT_SAID,
+                Optional.empty(),
+                marbles.cooled(),
+                Purchase.State.IN_HAND,
+                ""))));
+
+        assertThat(pots).isGreaterThan(1);
+        assertThat(planning(August.TODAY).candidates())
+                .filteredOn(one -> one.variety().id().equals(marbles.variety()))
+                .hasSize(1);
+        PlanNow adopted = PlanReading.of(
+                planning(August.TODAY), journal.seasonPlans().all().iterator().next());
+        assertThat(adopted.troubles()).extracting(Trouble::sort).contains(Trouble.Sort.BULBS_SHORT);
+    }
+
+    private PlanNow again(LocalDate day) {
+        Planning planning = planning(day);
+        Seeking.Found found =
+                ((Seeking.Best) Seeking.seek(planning, planning.usualRule(), 500_000, new Quiet())).found();
+        assertThat(found.pots()).filteredOn(one -> one.pot().isPresent()).isNotEmpty();
+        return PlanReading.of(planning, august.plan(planning.usualRule(), found.pots()));
+    }
+
+    /** Lets it take its course. */
+    private static final class Quiet implements Seeking.Progress {
+        @Override
+        public boolean wantsStop() {
+            return false;
+        }
+
+        @Override
+        public void found(Seeking.Found best) {
+            // Nobody looks.
+        }
+    }
+}

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import sillbook.model.Container;
+import sillbook.model.Id;
+import sillbook.model.Length;
+import sillbook.model.Proposal;
+import sillbook.model.Proposal.Course;
+import sillbook.model.Purchase;
+import sillbook.model.Purchase.Money;
+import sillbook.model.SeasonPlan;
+import sillbook.model.SeasonPlan.Rule;
+import sillbook.plan.Supplies.State;
+
+/** What a plan takes, less what is in hand. */
+class SuppliesTest {
+    private static final LocalDate OCTOBER = LocalDate.of(2027, 10, 3);
+    private static final Rule RULE = new Rule(2, 12, LocalDate.of(2028, 1, 3), LocalDate.of(2028, 2, 8), 4, Set.of());
+
+    private final August august = August.usual();
+
+    private Purchase bought(String name) {
+        return august.journal().purchases().all().stream()
+                .filter(one ->
+                        august.journal().varieties().get(one.variety()).name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Id<Container> pan() {
+        return august.journal().containers().all().iterator().next().id();
+    }
+
+    private Proposal pot(String name, int bulbs, boolean isBought, int week) {
+        Purchase from = bought(name);
+        return new Proposal(
+                from.variety(),
+                bulbs,
+                isBought ? Optional.of(from.id()) : Optional.empty(),
+                Optional.of(pan()),
+                Optional.empty(),
+                new Course(OCTOBER.plusWeeks(week), Optional.empty(), OCTOBER.plusWeeks(week + 15), Optional.empty()));
+    }
+
+    private Supplies supplies(Proposal... pots) {
+        SeasonPlan plan = august.plan(RULE, List.of(pots));
+        return SuppliesReading.of(august.journal(), plan);
+    }
+
+    @Test
+    void eachPurchaseIsWhereItIs() {
+        Supplies supplies = supplies(
+                pot("Marrow Lane", 5, true, 0),
+                pot("Marrow Lane", 5, true, 1),
+                pot("Inkwell", 3, true, 0),
+                pot("Penny Gloaming", 12, true, 2),
+                pot("Lantern Row", 5, false, 1));
+
+        assertThat(supplies.bulbs())
+                .extracting(Supplies.Bulbs::state)
+                .as("Inkwell, Lantern Row, Marrow Lane, Penny Gloaming, all of one supplier")
+                .containsExactly(State.IN_HAND, State.TO_BUY, State.ORDERED, State.TO_ORDER);
+        assertThat(supplies.bulbs()).extracting(Supplies.Bulbs::wanting).containsExactly(0, 5, 0, 12);
+        assertThat(supplies.wanting()).isEqualTo(17);
+        Supplies.Bulbs tulips = supplies.bulbs().get(2);
+        assertThat(tulips.bulbs()).isEqualTo(10);
+        assertThat(tulips.pots()).isEqualTo(2);
+        assertThat(tulips.potBy()).isEqualTo(OCTOBER);
+        assertThat(tulips.orderBy()).isEqualTo(OCTOBER.minusDays(14));
+        assertThat(supplies.labels()).isEqualTo(5);
+    }
+
+    @Test
+    void whatIsStillToBeOrderedHasACost() {
+        Supplies supplies = supplies(pot("Penny Gloaming", 12, true, 2), pot("Lantern Row", 5, false, 1));
+
+        assertThat(supplies.cost()).as("seventeen at forty").containsExactly(new Money(680, ""));
+        assertThat(supplies.withoutPrice()).isZero();
+    }
+
+    @Test
+    void aPurchaseThatCameShortWantsTheRest() {
+        Purchase tulips = bought("Marrow Lane");
+        august.put(
+                Purchase.of(tulips.id(), tulips.variety(), tulips.season(), tulips.day(), 8, Purchase.State.IN_HAND));
+        Supplies supplies = supplies(pot("Marrow Lane", 5, true, 0), pot("Marrow Lane", 5, true, 1));
+
+        assertThat(supplies.bulbs().get(0).state()).isEqualTo(State.SHORT);
+        assertThat(supplies.bulbs().get(0).wanting()).isEqualTo(2);
+        assertThat(supplies.withoutPrice()).as("no price was written").isEqualTo(1);
+        august.put(tulips.rejected());
+        assertThat(supplies(pot("Marrow Lane", 5, true, 0)).bulbs().get(0).state())
+                .isEqualTo(State.SHORT);
+    }
+
+    @Test
+    void whatNoPotTakesIsLeftOver() {
+        Supplies supplies = supplies(pot("Marrow Lane", 5, true, 0));
+
+        assertThat(supplies.leftOver())
+                .filteredOn(one -> one.variety().equals(bought("Marrow Lane").variety()))
+                .extracting(Supplies.Leftover::bulbs)
+                .containsExactly(15);
+        assertThat(supplies.leftOver()).hasSize(6);
+    }
+
+    @Test
+    void containersAreCountedWashedAndBought() {
+        Proposal pot = pot("Marrow Lane", 5, true, 0);
+        Proposal[] twelve = new Proposal[12];
+        java.util.Arrays.fill(twelve, pot);
+        Supplies.Pots pans = supplies(twelve).containers().get(0);
+        assertThat(pans).isEqualTo(new Supplies.Pots(pan(), 12, 10, 3));
+        assertThat(pans.toBuy()).isEqualTo(2);
+        assertThat(pans.toWash()).isEqualTo(3);
+        assertThat(new Supplies.Pots(pan(), 5, 10, 3).toWash())
+                .as("seven are washed")
+                .isZero();
+    }
+
+    @Test
+    void thePottingMixIsWhatThePansHoldBesideTheBulbs() {
+        Supplies.Mix mix = supplies(pot("Marrow Lane", 5, true, 0)).mix().orElseThrow();
+
+        double across = 15;
+        double high = 4.25 / 6.62 * across;
+        double base = 0.7 * across;
+        double filled = high - 1.3;
+        double top = base + (across - base) * filled / high;
+        double volume = Math.PI * filled * (top * top + top * base + base * base) / 12;
+        double bulb = 12 / Math.PI;
+        double bulbs = 5 * Math.PI * bulb * bulb * bulb / 6;
+        assertThat(mix.litres()).isCloseTo((volume - bulbs) / 1000 * 1.2, within(1e-9));
+        assertThat(mix.mix()).isEmpty();
+        assertThat(mix.withoutSize()).isZero();
+    }
+
+    @Test
+    void aContainerWithoutASizeTakesNobodyKnowsHowMuch() {
+        Container pan = august.journal().containers().get(pan());
+        august.put(new Container(
+                pan.id(), pan.name(), Container.Shape.OTHER, Optional.empty(), Optional.<Length>empty(), 10, 0, ""));
+        assertThat(supplies(pot("Marrow Lane", 5, true, 0)).mix()).isEmpty();
+    }
+}
