@@ -104,6 +104,26 @@ final class PseudoTerminal implements AutoCloseable {
         throw new IllegalStateException("the program did not say what was awaited");
     }
 
+    /** Reads to the end of what the program says, which has been asked to end: then it has tidied up behind it. */
+    void untilEnded(long limitMillis) {
+        CompletableFuture<Void> limit = CompletableFuture.runAsync(
+                this::end, CompletableFuture.delayedExecutor(limitMillis, TimeUnit.MILLISECONDS));
+        try {
+            while (output.read(chunk) >= 0) {
+                // What it still draws is nobody's concern.
+            }
+            if (process.waitFor() != 0) {
+                throw new IllegalStateException("the program did not end by itself");
+            }
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        } finally {
+            limit.cancel(false);
+        }
+    }
+
     private void end() {
         List.copyOf(process.descendants().toList()).forEach(ProcessHandle::destroy);
         process.destroy();

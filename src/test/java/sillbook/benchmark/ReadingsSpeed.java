@@ -52,28 +52,28 @@ record ReadingsSpeed(String program, Path folder) {
                 .close();
         Sample own = new Sample();
         Sample peer = new Sample();
-        Sample understood = new Sample();
+        IntakeShares shares = new IntakeShares(program, folder);
         long memory = 0;
         for (int run = 0; run <= RUNS; run++) {
             Path journal = Files.copy(empty, folder.resolve("taken.sillbook"), StandardCopyOption.REPLACE_EXISTING);
             String taking = program + " --journal " + journal + " import " + file + " --place cellar";
             Timed whole = timed(taking);
-            Timed looked = timed(taking + " --dry-run");
             Timed theirs = timed(
                     "rm -f peer.db; sqlite3 peer.db -cmd '.mode csv' 'CREATE TABLE reading (at TEXT, celsius TEXT)'"
                             + " '.import million.csv reading'");
+            long[] parts = shares.run(empty, file);
             if (run > 0) {
+                shares.add(whole.nanos(), parts);
                 own.add(whole.nanos());
-                understood.add(looked.nanos());
                 peer.add(theirs.nanos());
                 memory = Math.max(memory, whole.kilobytes());
             }
         }
         return String.format(
                 Locale.ROOT,
-                "readings        %s%n  of it         looked through by --dry-run %.0f ms%n  sqlite3       %s%n  ratio         %.2f%n  peak memory   %.0f MiB%n  in the file   %.1f bytes a reading, the original with it",
+                "readings        %s%n  of it         %s%n  sqlite3       %s%n  ratio         %.2f%n  peak memory   %.0f MiB%n  in the file   %.1f bytes a reading, the original with it",
                 own.say(),
-                understood.medianMillis(),
+                shares.say(),
                 peer.say(),
                 own.medianMillis() / peer.medianMillis(),
                 memory / 1024.0,
@@ -149,11 +149,22 @@ record ReadingsSpeed(String program, Path folder) {
     }
 
     private String frames(Path without, Path with) {
+        return frames("first frame", FirstFrame::thenLeft, without, with) + "\n  "
+                + frames("after a kill", FirstFrame::thenKilled, without, with);
+    }
+
+    /** A start of the program on a journal, in nanoseconds. */
+    private interface Start {
+        long nanos(String program, Path journal);
+    }
+
+    /** The two in turn. How the warm-up ends is how the first that counts begins. */
+    private String frames(String what, Start start, Path without, Path with) {
         Sample plain = new Sample();
         Sample full = new Sample();
         for (int run = 0; run <= FRAMES; run++) {
-            long plainTime = FirstFrame.once(program, without);
-            long fullTime = FirstFrame.once(program, with);
+            long plainTime = start.nanos(program, without);
+            long fullTime = start.nanos(program, with);
             if (run > 0) {
                 plain.add(plainTime);
                 full.add(fullTime);
@@ -161,7 +172,8 @@ record ReadingsSpeed(String program, Path folder) {
         }
         return String.format(
                 Locale.ROOT,
-                "first frame %.0f ms, %.0f ms with none: ratio %.2f",
+                "%s %.0f ms, %.0f ms with none: ratio %.2f",
+                what,
                 full.medianMillis(),
                 plain.medianMillis(),
                 full.medianMillis() / plain.medianMillis());
