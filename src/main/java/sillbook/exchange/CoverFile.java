@@ -1,14 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,11 +23,6 @@ import sillbook.words.Heard;
  * @param assumed what the file left out, a phrase each
  */
 public record CoverFile(Task task, List<String> assumed) {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .build();
-
     public CoverFile {
         assumed = List.copyOf(assumed);
     }
@@ -50,18 +39,9 @@ public record CoverFile(Task task, List<String> assumed) {
 
     private static Heard<CoverFile> parse(byte[] bytes) {
         try {
-            return Heard.as(file(new JsonObject("the file", MAPPER.readTree(bytes))));
-        } catch (JsonObject.Misread misread) {
-            return Heard.not("not understood", misread.sentence());
+            return StrictJson.read(bytes, whole -> Heard.as(file(new JsonObject("the file", whole))));
         } catch (Unreckonable senseless) {
             return Heard.not("makes no sense", sentence(senseless));
-        } catch (JsonProcessingException otherwise) {
-            return Heard.not(
-                    "no JSON",
-                    "It is no JSON: line " + otherwise.getLocation().getLineNr() + ", column "
-                            + otherwise.getLocation().getColumnNr() + " cannot be read.");
-        } catch (IOException impossible) {
-            throw new UncheckedIOException("memory could not be read", impossible);
         }
     }
 

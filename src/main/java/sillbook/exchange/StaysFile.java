@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
-import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -19,7 +15,6 @@ import sillbook.words.Heard;
 
 /** Pots that come and go, as JSON: a list of objects of {@code from}, {@code to} and {@code takes}. Days are written {@code 2027-01-15}, or counted from any. */
 public final class StaysFile {
-    private static final JsonMapper MAPPER = new JsonMapper();
     private static final int MOST = 10_000;
     private static final int WIDEST = 10_000;
     private static final long FARTHEST = 1_000_000_000;
@@ -28,39 +23,29 @@ public final class StaysFile {
 
     /** The stays in a file, or what is wrong with it. */
     public static Heard<Stays> read(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            return read(in);
-        } catch (IOException gone) {
-            return Heard.not("not there", "it could not be opened. Name a file that is there.");
-        }
+        return WholeFile.read(file, StaysFile::read);
     }
 
     /** Reads to the end of it; whoever opened it closes it. */
     public static Heard<Stays> read(InputStream in) {
-        try {
-            return stays(MAPPER.readTree(in));
-        } catch (JacksonException wrong) {
-            return Heard.not("no JSON", "it is no JSON. Write a list, as [{\"from\": 0, \"to\": 21, \"takes\": 1}].");
-        } catch (IOException failed) {
-            return Heard.not("unreadable", "it could not be read: " + failed.getMessage() + ".");
-        }
+        return WholeFile.bytes(in, "no list of stays").then(bytes -> StrictJson.read(bytes, StaysFile::stays));
     }
 
     private static Heard<Stays> stays(JsonNode list) {
         if (!list.isArray() || list.size() > MOST) {
-            return Heard.not("no list", "it is no list of at most " + MOST + " stays.");
+            return Heard.not(
+                    "no list",
+                    "It is no list of at most " + MOST
+                            + " stays. Write it as [{\"from\": 0, \"to\": 21, \"takes\": 1}].");
         }
         List<Stay> stays = new ArrayList<>();
         for (JsonNode each : list) {
-            Optional<Stay> stay = stay(each);
-            if (stay.isEmpty()) {
-                return Heard.not(
-                        "a stay is wrong",
-                        "stay " + (stays.size() + 1)
-                                + " is none. It wants from, a later to, and takes, a whole number from" + " 1 to "
-                                + WIDEST + ".");
-            }
-            stay.ifPresent(stays::add);
+            JsonObject said = new JsonObject("stay " + (stays.size() + 1), each);
+            said.holdsOnly("from", "to", "takes");
+            stays.add(stay(each)
+                    .orElseThrow(() -> new JsonObject.Misread(
+                            said.named() + " is none. It wants from, a later to, and takes, a whole number from 1 to "
+                                    + WIDEST + ".")));
         }
         return Heard.as(new Stays(stays));
     }

@@ -129,17 +129,21 @@ class ShelfCommandTest {
             delimiter = '|',
             quoteCharacter = '~',
             value = {
-                "{ | it is no JSON. Write a list",
-                "{} | it is no list of at most 10000 stays.",
-                "[{\"from\":0,\"to\":5}] | stay 1 is none.",
-                "[{\"from\":5,\"to\":5,\"takes\":1}] | stay 1 is none.",
-                "[{\"from\":0,\"to\":5,\"takes\":-1}] | stay 1 is none.",
-                "[{\"from\":0,\"to\":5,\"takes\":1.5}] | stay 1 is none.",
-                "[{\"from\":0,\"to\":5,\"takes\":10001}] | stay 1 is none.",
-                "[{\"from\":0,\"to\":5,\"takes\":1},{\"from\":\"soon\",\"to\":5,\"takes\":1}] | stay 2 is none.",
-                "[{\"from\":99999999999999999999,\"to\":5,\"takes\":1}] | stay 1 is none.",
-                "[{\"from\":-2000000000,\"to\":5,\"takes\":1}] | stay 1 is none.",
-                "[NaN] | it is no JSON.",
+                "{ | It is no JSON: line 1, column",
+                "{} | It is no list of at most 10000 stays.",
+                "[{\"from\":0,\"to\":5}] | Stay 1 is none.",
+                "[{\"from\":5,\"to\":5,\"takes\":1}] | Stay 1 is none.",
+                "[{\"from\":0,\"to\":5,\"takes\":-1}] | Stay 1 is none.",
+                "[{\"from\":0,\"to\":5,\"takes\":1.5}] | Stay 1 is none.",
+                "[{\"from\":0,\"to\":5,\"takes\":10001}] | Stay 1 is none.",
+                "[{\"from\":0,\"to\":5,\"takes\":1},{\"from\":\"soon\",\"to\":5,\"takes\":1}] | Stay 2 is none.",
+                "[{\"from\":99999999999999999999,\"to\":5,\"takes\":1}] | Stay 1 is none.",
+                "[{\"from\":-2000000000,\"to\":5,\"takes\":1}] | Stay 1 is none.",
+                "[NaN] | It is no JSON: line 1, column",
+                "[1] | Stay 1 is no object in braces.",
+                "[{\"from\":0,\"to\":5,\"takes\":1,\"width\":2}] | Stay 1 has a field 'width'.",
+                "[{\"from\":0,\"to\":5,\"takes\":1,\"takes\":2}] | It is no JSON: line 1, column",
+                "[] [] | It is no JSON: line 1, column",
             })
     void whatIsWrongInAFileIsNamed(String text, String sentence) throws IOException {
         String file = file(text);
@@ -150,7 +154,7 @@ class ShelfCommandTest {
 
     @Test
     void aFileThatIsNotThere() {
-        assertThat(run("--stays", "nowhere.json").err()).startsWith("nowhere.json: it could not be opened.");
+        assertThat(run("--stays", "nowhere.json").err()).startsWith("nowhere.json: There is no such file.");
         assertThat(run("--stays", "a\0b").code()).isEqualTo(ExitCode.USED_WRONGLY);
     }
 

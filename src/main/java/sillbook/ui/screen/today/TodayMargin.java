@@ -62,7 +62,6 @@ record TodayMargin(State state) implements Widget {
     private static Widget heading(String text, String right) {
         return (line, cells) -> {
             cells.put(line.column(), line.row(), text, Style.BOLD);
-            cells.put(line.column(), line.row(), text, Style.BOLD);
             int left = line.column() + COLUMNS / 2;
             cells.put(left, line.row(), Columns.right(right, RIGHT - COLUMNS / 2), Style.PENCIL);
         };
