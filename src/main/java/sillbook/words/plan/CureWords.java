@@ -59,6 +59,7 @@ record CureWords(PlanNames names) {
             case WOULD_FREEZE -> "another place in the cold, or one that is warmed in frost";
             case POTTING_DAY -> "bring some in on another day, or allow more pots on a day";
             case POTTED_TOO_LATE, COLD_TOO_SHORT -> "leave it out, or take a sort that needs less cold";
+            case BULBS_SHORT -> "plan anew with the bulbs that are here, or buy the rest";
             case NOT_THERE -> "another place, or other days";
             case NO_ROOM -> "another place or day for some of them";
             case GAP, WISH -> "choose another sort for it, or wish for other days";

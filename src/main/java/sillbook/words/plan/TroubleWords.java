@@ -36,6 +36,9 @@ public record TroubleWords(PlanNow now, Journal journal) {
             case NO_COLD_PLACE -> pot(trouble) + ": no place for its " + Weeks.sayDays(trouble.needed()) + " of cold.";
             case WOULD_FREEZE -> pot(trouble) + ": the " + at(trouble) + " may get below " + degrees(trouble) + ".";
             case POTTING_DAY -> pottingDay(trouble);
+            case BULBS_SHORT ->
+                names().bulbs(now.plan().pots().get(number(trouble)).variety(), trouble.needed()) + " are planned, and "
+                        + trouble.had() + " are to be had.";
             case POTTED_TOO_LATE -> tooLate(trouble);
             case NOT_THERE -> pot(trouble) + ": the " + at(trouble) + " is not there all of " + days(trouble) + ".";
             case GAP -> "Gap " + days(trouble) + ", " + Counts.of(trouble.needed(), "day") + ": " + why(trouble) + ".";

@@ -77,6 +77,10 @@ class TroubleWordsTest {
                 .containsExactly(
                         "b 'Lantern Row': the cellar may get below -2 C.",
                         "Cure: another place in the cold, or one that is warmed in frost.");
+        assertThat(said(Sort.BULBS_SHORT, "cellar", GAP, 3, 5))
+                .containsExactly(
+                        "'Lantern Row' x5 are planned, and 3 are to be had.",
+                        "Cure: plan anew with the bulbs that are here, or buy the rest.");
         assertThat(said(Sort.NOT_THERE, "cellar", GAP, 0, 0))
                 .containsExactly(
                         "b 'Lantern Row': the cellar is not there all of 21-27 Feb.",
