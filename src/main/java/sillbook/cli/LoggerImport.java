@@ -48,7 +48,7 @@ final class LoggerImport {
      */
     int of(String placeName, boolean isTrial) {
         Journal journal = books.rehearsal().readAll();
-        Place place = place(journal, placeName);
+        Place place = CouldNot.unless(PlaceCalled.find(journal, placeName));
         LoggerFile file = look(journal, place);
         if (!file.understood().questions().isEmpty()) {
             return ask(place, file);
@@ -56,12 +56,6 @@ final class LoggerImport {
         Work work = new Work(place, file);
         ToIntFunction<Book> deed = isTrial ? work::tryOut : work::takeIn;
         return books.with(deed);
-    }
-
-    private static Place place(Journal journal, String name) {
-        return PlaceCalled.find(journal, name).fold(found -> found, not -> {
-            throw new CouldNot(not.sentence());
-        });
     }
 
     private LoggerFile look(Journal journal, Place place) {

@@ -71,9 +71,7 @@ final class ReadingsCommand extends View {
     }
 
     private Stream<Place> places(Journal journal) {
-        return place.map(name -> Stream.of(PlaceCalled.find(journal, name).<Place>fold(found -> found, not -> {
-                    throw new CouldNot(not.sentence());
-                })))
+        return place.map(name -> Stream.of(CouldNot.unless(PlaceCalled.find(journal, name))))
                 .orElseGet(() -> journal.places().all().stream().sorted(Comparator.comparing(Place::name)));
     }
 

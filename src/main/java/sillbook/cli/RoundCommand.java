@@ -32,9 +32,7 @@ final class RoundCommand extends View {
     @Override
     Sight look(Book book) {
         Journal journal = book.readAll();
-        Place called = PlaceCalled.find(journal, place).fold(found -> found, not -> {
-            throw new CouldNot(not.sentence());
-        });
+        Place called = CouldNot.unless(PlaceCalled.find(journal, place));
         RoundList list = RoundList.of(journal, outlook(book), called);
         List<String> cautions = new CautionWords(Handbook.standard(), journal.settings()).of(called);
         return new Sight(

@@ -34,4 +34,9 @@ public record DayRead(
             throw new IllegalArgumentException("no day of readings: " + known + " h, " + lowest + " to " + highest);
         }
     }
+
+    /** The temperatures between which it stayed. */
+    public Band between() {
+        return new Band(new Temperature(lowest, ""), new Temperature(highest, ""));
+    }
 }

@@ -86,7 +86,7 @@ final class ClimateReading {
     private Optional<Band> week() {
         DaySpan week = DaySpan.ofInclusive(today.minusDays(WEEK - 1L), today);
         List<Band> extremes = Stream.concat(
-                        days.sums(week).values().stream().map(ReadDays::between),
+                        days.sums(week).values().stream().map(DayRead::between),
                         days.spansReadIn(week).map(ReadDays.Spanned::between))
                 .toList();
         return extremes.isEmpty() ? Optional.empty() : Optional.of(around(extremes));
@@ -109,7 +109,7 @@ final class ClimateReading {
     /** Of a day that is known for the most part its mean; a night alone says nothing of the day. */
     private static Band judged(DayRead day) {
         Temperature mean = new Temperature(day.mean(), "");
-        return isMostlyKnown(day) ? new Band(mean, mean) : ReadDays.between(day);
+        return isMostlyKnown(day) ? new Band(mean, mean) : day.between();
     }
 
     private static boolean isMostlyKnown(DayRead day) {
@@ -270,7 +270,7 @@ final class ClimateReading {
     /** Days that went below 0 C; of a span that did at least one did, and no more is known. */
     private int frosts(DaySpan all) {
         return (int) Stream.concat(
-                        days.sums(all).values().stream().map(ReadDays::between),
+                        days.sums(all).values().stream().map(DayRead::between),
                         days.spansIn(all).map(ReadDays.Spanned::between))
                 .filter(between -> between.low().milli() < 0)
                 .count();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Place.ColdDays;
@@ -80,9 +81,9 @@ final class ColdLedger {
             parts.merge(part.basis(), part, ColdPart::plus);
             had += part.likely();
         };
-        LocalDate rootedSince = rooted.orElse(LocalDate.MAX);
+        Predicate<LocalDate> isRooted = ColdReading.isRooted(rooted);
         for (LocalDate day = entry.days().start(); day.isBefore(entry.days().endExclusive()); day = day.plusDays(1)) {
-            entry.reading().tell(day, !day.isBefore(rootedSince), adding);
+            entry.reading().tell(day, isRooted.test(day), adding);
             while (reached.size() < ColdCount.whole(had)) {
                 reached.add(day.plusDays(1));
             }

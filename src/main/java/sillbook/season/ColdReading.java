@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import sillbook.model.Day;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Id;
@@ -59,6 +60,12 @@ record ColdReading(Journal journal, LocalDate today) {
                         .filter(roots -> roots.value() == Roots.SHOWING)
                         .map(roots -> roots.day().likely())
                 : began.map(day -> day.plusDays(ROOTED_AFTER_DAYS));
+    }
+
+    /** Of a day, by the one from which on it is rooted; never where that is not known. */
+    static Predicate<LocalDate> isRooted(Optional<LocalDate> rooted) {
+        LocalDate since = rooted.orElse(LocalDate.MAX);
+        return day -> !day.isBefore(since);
     }
 
     private ReadDays read(Optional<Id<Place>> place) {
@@ -119,8 +126,6 @@ record ColdReading(Journal journal, LocalDate today) {
     ColdPace pace(Optional<Id<Place>> place, Optional<LocalDate> rooted) {
         DaySpan lately = DaySpan.of(today.minusDays(ColdPace.LATELY_DAYS), today);
         return new StretchReading(read(place), new ColdCalendar(coldDays(place)), lately)
-                .pace(
-                        lately,
-                        day -> rooted.filter(since -> !day.isBefore(since)).isPresent());
+                .pace(lately, isRooted(rooted));
     }
 }

@@ -2,6 +2,7 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Kind;
@@ -202,6 +203,9 @@ public sealed interface Concern {
 
     /** It stands with food, or with ripening fruit. */
     record BesideHazard(Id<Place> place, Hazard hazard) implements Concern {
+        /** The hazards that are told of beside pots or waiting bulbs, in this order. */
+        static final List<Hazard> TOLD = List.of(Hazard.FRUIT, Hazard.ROTTING_BULBS, Hazard.FUMES, Hazard.FOOD);
+
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.besideHazard(this);

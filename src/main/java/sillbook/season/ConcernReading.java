@@ -120,7 +120,7 @@ final class ConcernReading {
 
     private void hazards() {
         place().ifPresent(there -> {
-            for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.ROTTING_BULBS, Hazard.FUMES, Hazard.FOOD)) {
+            for (Hazard hazard : Concern.BesideHazard.TOLD) {
                 if (there.hazards().contains(hazard)) {
                     found.add(new Concern.BesideHazard(there.id(), hazard));
                 }

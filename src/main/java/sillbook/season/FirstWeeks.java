@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.handbook.FigureName;
 import sillbook.model.Band;
+import sillbook.model.DayRead;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
@@ -47,7 +48,7 @@ record FirstWeeks(Journal journal, PotLife life, LocalDate today) {
         ReadDays read = ReadDays.of(journal, place, today);
         DaySpan first = DaySpan.of(began, began.plusDays(DAYS));
         return Stream.concat(
-                        read.sums(first).values().stream().map(ReadDays::between),
+                        read.sums(first).values().stream().map(DayRead::between),
                         read.spansIn(first).map(ReadDays.Spanned::between))
                 .map(Band::high)
                 .max(Comparator.comparing(Temperature::milli))

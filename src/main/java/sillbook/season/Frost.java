@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
-import sillbook.model.DayRead;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
@@ -49,17 +48,13 @@ record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
             ReadDays read = ReadDays.of(journal, place, today);
             Stream<Frost> logged = read.sums(days).values().stream()
                     .filter(day -> day.lowest() < 0)
-                    .map(day -> new Frost(place, day.day(), lowest(day)));
+                    .map(day -> new Frost(place, day.day(), day.between().low()));
             Stream<Frost> spanned = read.spansReadIn(days)
                     .filter(span -> span.between().low().milli() < 0)
                     .map(span -> new Frost(
                             place, span.days().endExclusive(), span.between().low()));
             return Stream.concat(logged, spanned);
         });
-    }
-
-    private static Temperature lowest(DayRead day) {
-        return new Temperature(day.lowest(), "");
     }
 
     private static Optional<Frost> joined(Stream<Frost> days) {

@@ -71,7 +71,7 @@ record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Ro
         int bulbs = dryBulbs.lookedAfterAt(place.id()).stream()
                 .mapToInt(WaitingBulbs::bulbs)
                 .sum();
-        for (Hazard hazard : List.of(Hazard.FRUIT, Hazard.ROTTING_BULBS, Hazard.FUMES, Hazard.FOOD)) {
+        for (Hazard hazard : Concern.BesideHazard.TOLD) {
             if (place.hazards().contains(hazard) && pots + bulbs > 0) {
                 found.add(new Attention.BesideHazard(place.id(), pots, bulbs, hazard));
             }

@@ -19,7 +19,6 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.SpanReading;
-import sillbook.model.Temperature;
 import sillbook.reckon.dates.DaySpan;
 
 /**
@@ -100,11 +99,7 @@ final class ReadDays {
 
     /** The lowest and highest of a day, or of the span it lies in. */
     Optional<Band> between(LocalDate day) {
-        return sum(day).map(ReadDays::between).or(() -> span(day).map(Spanned::between));
-    }
-
-    static Band between(DayRead day) {
-        return new Band(new Temperature(day.lowest(), ""), new Temperature(day.highest(), ""));
+        return sum(day).map(DayRead::between).or(() -> span(day).map(Spanned::between));
     }
 
     boolean isKnown(LocalDate day) {

@@ -54,8 +54,7 @@ public record StoodThrough(Id<Place> place, DaySpan days, Band between, LocalDat
     }
 
     private static StoodThrough day(DayRead day) {
-        return new StoodThrough(
-                day.place(), DaySpan.ofInclusive(day.day(), day.day()), ReadDays.between(day), day.day());
+        return new StoodThrough(day.place(), DaySpan.ofInclusive(day.day(), day.day()), day.between(), day.day());
     }
 
     /** Days that follow each other at one place are taken together. */

@@ -130,9 +130,8 @@ record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanat
     }
 
     private Line line(DayRead day) {
-        Band between = new Band(new Temperature(day.lowest(), ""), new Temperature(day.highest(), ""));
         String hours = Math.round(day.known()) + " h known";
-        return new Line(Days.day(day.day()), band(between) + ", " + hours, "mean " + degrees(day.mean()));
+        return new Line(Days.day(day.day()), band(day.between()) + ", " + hours, "mean " + degrees(day.mean()));
     }
 
     private String degrees(int milli) {
