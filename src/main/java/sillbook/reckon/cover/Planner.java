@@ -85,7 +85,10 @@ public final class Planner {
         return !allowance.isSpent() && best.isOpen(stage);
     }
 
+    /** A sweep that came upon a plan better at a goal before has looked no further for one at the stage's own: what it ruled out is then no bound. */
     private void prove(Stage stage, int cost) {
-        best.prove(stage.goal(), stage.atCost(cost));
+        if (stage.isLimitOf(best.tally())) {
+            best.prove(stage.goal(), stage.atCost(cost));
+        }
     }
 }

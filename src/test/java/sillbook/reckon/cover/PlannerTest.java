@@ -10,7 +10,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class PlannerTest {
     private static final PotGroup TULIPS = like(PotGroup.of(0, 30, 5, 4, 1), 3);
@@ -178,6 +181,85 @@ class PlannerTest {
             assertThat(goal.of(plan.bound())).isLessThanOrEqualTo(goal.of(plan.tally()));
         }
         assertThat(plan.tally().unmet()).isZero();
-        assertThat(Planner.plan(large(), 1, Watch.PATIENT).bound()).isNotNull();
+    }
+
+    /** With next to no effort there is only what no pot at all comes to, and what the bound without prices says. */
+    @Test
+    void nextToNoEffortGivesNoPotAndABound() {
+        Plan plan = Planner.plan(large(), 1, Watch.PATIENT);
+        assertThat(plan.pulls()).isEmpty();
+        assertThat(plan.tally()).isEqualTo(new Tally(6, 91, 0, 0));
+        assertThat(plan.bound()).isEqualTo(new Tally(0, 0, 0, 0));
+    }
+
+    private static void holdToItsBound(Plan plan, Tally known) {
+        boolean isAsGood = true;
+        for (Stage.Goal goal : Stage.Goal.values()) {
+            assertThat(goal.of(plan.bound())).isLessThanOrEqualTo(goal.of(plan.tally()));
+            if (isAsGood) {
+                assertThat(goal.of(plan.bound())).isLessThanOrEqualTo(goal.of(known));
+                isAsGood = goal.of(plan.tally()) == goal.of(known);
+            }
+        }
+    }
+
+    static IntStream seeds() {
+        return IntStream.range(0, 300);
+    }
+
+    /** However early the search ends: what it says no plan goes below, the best of all plans does not go below. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void noPlanGoesBelowItsBound(int seed) {
+        Task task = new SmallTask(seed).draw();
+        Tally least = Exhaustive.best(task);
+        for (long effort = 1; effort < 20_000; effort *= 4) {
+            Plan plan = Planner.plan(task, effort, Watch.PATIENT);
+            assertThat(Exhaustive.of(task, plan.pulls())).contains(plan.tally());
+            assertThat(plan.tally()).isGreaterThanOrEqualTo(least);
+            holdToItsBound(plan, least);
+        }
+    }
+
+    static IntStream crowds() {
+        return IntStream.range(0, 60);
+    }
+
+    /** Where wishes and room are at odds, a sweep for days may come upon a plan that lacks fewer pots, or one for pots upon fewer days. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("crowds")
+    void noPlanForACrowdGoesBelowItsBound(int seed) {
+        Task task = crowded(seed);
+        List<Plan> plans = LongStream.iterate(200, effort -> effort < 60_000, effort -> effort * 5 / 4)
+                .mapToObj(effort -> Planner.plan(task, effort, Watch.PATIENT))
+                .toList();
+        Tally known = plans.stream().map(Plan::tally).min(Tally::compareTo).orElseThrow();
+        plans.forEach(plan -> holdToItsBound(plan, known));
+    }
+
+    /** Pots each with its own day or two on tight sites, and two wishes for pots of which each may not have enough. */
+    private static Task crowded(int seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<PotGroup> pots = IntStream.range(0, 8)
+                .mapToObj(pot -> {
+                    int earliest = 60 + random.nextInt(50);
+                    return PotGroup.of(
+                            earliest,
+                            earliest + random.nextInt(2),
+                            14 + random.nextInt(12),
+                            4 + random.nextInt(8),
+                            1 + random.nextInt(2));
+                })
+                .toList();
+        List<DayWish> wishes = IntStream.range(0, 2)
+                .mapToObj(wish -> new DayWish(
+                        90 + random.nextInt(30),
+                        1 + random.nextInt(3),
+                        IntStream.range(0, 8)
+                                .filter(pot -> random.nextBoolean())
+                                .boxed()
+                                .toList()))
+                .toList();
+        return new Task(new Season(85, 125), List.of(Room.of(2), Room.of(2)), List.of(), pots, wishes);
     }
 }
