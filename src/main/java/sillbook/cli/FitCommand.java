@@ -66,9 +66,9 @@ final class FitCommand implements Callable<Integer> {
 
     private void like(double bulb, Spacing spacing) {
         PerPot published = PerPot.of(Handbook.standard(), asked.kind(new Kinds(NOTHING, Handbook.standard())));
+        Bed bed = new Bed(checked(across(bulb), bulb), bulb, spacing);
         Optional<Layers> layers = layers(bulb, spacing);
-        FitFigures fit = new FitFigures(
-                new Bed(checked(across(bulb), bulb), bulb, spacing), asked.count(), published, inside(bulb), layers);
+        FitFigures fit = new FitFigures(bed, asked.count(), published, inside(bulb), layers);
         List<Warned> warnings = new ArrayList<>(fit.warnings());
         if (layers.isEmpty() && asked.below().isPresent()) {
             warnings.add(new Warned(
@@ -116,21 +116,23 @@ final class FitCommand implements Callable<Integer> {
             Frustum inside = pot.frustum()
                     .orElseThrow(() -> new Misused(
                             "A second layer wants the pot's height. Write --pot 20x15x20, or its --shape."));
+            double tips = Layers.under(bulb, Filling.BELOW_RIM);
+            checked(Layers.across(inside, lower, tips), lower);
             return Layers.of(inside, lower, bulb, spacing, Filling.BELOW_RIM);
         });
     }
 
     private Optional<Inside> inside(double bulb) {
-        if (!asked.mix().isEmpty() && pot.filling(new ArrayList<>()).isEmpty()) {
+        asked.below().ifPresent(lower -> assumed.add("2.5 cm between two layers"));
+        Optional<Filling> filling = pot.filling(assumed);
+        if (!asked.mix().isEmpty() && filling.isEmpty()) {
             throw new Misused(
                     "How much mix it takes depends on the pot. Write --pot 15x11x14, its --shape or --litres.");
         }
         double lowest =
                 asked.below().map(lower -> bulb + Layers.BETWEEN + lower).orElse(bulb);
-        asked.below().ifPresent(lower -> assumed.add("2.5 cm between two layers"));
         Optional<Double> under = pot.frustum().map(inside -> inside.height() - Filling.BELOW_RIM - lowest);
-        Optional<Inside> inside = pot.filling(assumed).map(filling -> new Inside(filling, under, asked.mix()));
-        inside.ifPresent(any -> assumed.add("loose mix that settles by a fifth"));
-        return inside;
+        filling.ifPresent(any -> assumed.add("loose mix that settles by a fifth"));
+        return filling.map(full -> new Inside(full, under, asked.mix()));
     }
 }

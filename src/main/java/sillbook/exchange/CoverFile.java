@@ -46,8 +46,7 @@ public record CoverFile(Task task, List<String> assumed) {
     }
 
     private static String sentence(Unreckonable senseless) {
-        String what = String.valueOf(senseless.getMessage());
-        return Character.toUpperCase(what.charAt(0)) + what.substring(1) + ".";
+        return JsonObject.capital(String.valueOf(senseless.getMessage())) + ".";
     }
 
     private static CoverFile file(JsonObject whole) {

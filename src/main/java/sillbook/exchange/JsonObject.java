@@ -40,7 +40,8 @@ record JsonObject(String name, JsonNode node) {
         return capital(name);
     }
 
-    private static String capital(String text) {
+    /** A text begun with a large letter. */
+    static String capital(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 

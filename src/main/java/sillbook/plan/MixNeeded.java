@@ -60,7 +60,7 @@ record MixNeeded(Journal journal) {
     private OptionalDouble litres(Proposal pot) {
         Optional<Filling> filling =
                 pot.container().map(journal.containers()::get).flatMap(MixNeeded::filling);
-        return filling.map(known -> OptionalDouble.of(known.mix(pot.bulbs(), bulb(pot)) / LITRE))
+        return filling.map(known -> OptionalDouble.of(known.mix(pot.bulbs() * Filling.ball(bulb(pot))) / LITRE))
                 .orElse(OptionalDouble.empty());
     }
 

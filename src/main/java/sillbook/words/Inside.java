@@ -43,7 +43,7 @@ public record Inside(Filling filling, Optional<Double> under, List<Part> mix) {
      * @param bulbs what they take, in cm3
      */
     public double litres(double bulbs) {
-        return Math.max(0, filling.filled() - bulbs) / LITRE;
+        return filling.mix(bulbs) / LITRE;
     }
 
     /** Litres of each part, loose. */

@@ -211,6 +211,10 @@ class FitCommandTest {
                 .satisfies(printed -> assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT))
                 .satisfies(printed ->
                         assertThat(printed.err()).startsWith("The pot is more than 40 times as wide as a bulb"));
+        assertThat(run("--pot", "60x50x40", "--bulb", "5", "--below", "1"))
+                .satisfies(printed -> assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT))
+                .satisfies(printed ->
+                        assertThat(printed.err()).startsWith("The pot is more than 40 times as wide as a bulb"));
         assertThat(run("--pot", "10x1x1", "--bulb", "30"))
                 .satisfies(printed -> assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT))
                 .satisfies(printed -> assertThat(printed.err()).startsWith("A bulb of that size does not go into"));

@@ -27,12 +27,16 @@ public record Filling(double brim, double filled) {
         return new Filling(volume, Math.max(0, volume - Math.PI * across * across / 4 * below));
     }
 
-    /** What is left for potting mix beside so many bulbs, taken for balls, in cm3; 0 where they fill it. */
-    public double mix(int bulbs, double bulb) {
-        return Math.max(0, filled - bulbs * ball(bulb));
+    /**
+     * What is left for potting mix beside bulbs, in cm3; 0 where they fill it.
+     *
+     * @param bulbs what they take, in cm3
+     */
+    public double mix(double bulbs) {
+        return Math.max(0, filled - bulbs);
     }
 
-    /** In cm3. */
+    /** What a bulb takes, taken for a ball, in cm3. */
     public static double ball(double diameter) {
         return Math.PI * diameter * diameter * diameter / 6;
     }

@@ -35,16 +35,29 @@ public record Layers(Layer upper, Layer lower, double aside, double under) {
         }
     }
 
+    /**
+     * How wide the room is in which bulbs lie at a level, in cm; 0 where the pot is too shallow for one.
+     *
+     * @param tips how far below the rim their tips lie, in cm
+     */
+    public static double across(Frustum pot, double bulb, double tips) {
+        return tips + bulb <= pot.height() ? pot.room(bulb, tips + bulb / 2) : 0;
+    }
+
     /** As many as fit at a level; empty where the pot is too shallow or too narrow for one. */
     public static Optional<Layer> layer(Frustum pot, double bulb, Spacing spacing, double tips) {
-        double below = tips + bulb / 2;
-        double across = below + bulb / 2 <= pot.height() ? pot.room(bulb, below) : 0;
+        double across = across(pot, bulb, tips);
         if (!(across >= bulb)) {
             return Optional.empty();
         }
         Bed bed = new Bed(across, bulb, spacing);
-        return Optional.of(new Layer(bed, below, bed.most().places()))
+        return Optional.of(new Layer(bed, tips + bulb / 2, bed.most().places()))
                 .filter(layer -> !layer.places().isEmpty());
+    }
+
+    /** How far below the rim the tips of a second layer lie, in cm. */
+    public static double under(double upper, double tips) {
+        return tips + upper + BETWEEN;
     }
 
     /**
@@ -53,7 +66,7 @@ public record Layers(Layer upper, Layer lower, double aside, double under) {
      * @param tips of the upper bulbs, below the rim, in cm
      */
     public static Optional<Layers> of(Frustum pot, double lower, double upper, Spacing spacing, double tips) {
-        Optional<Layer> below = layer(pot, lower, spacing, tips + upper + BETWEEN);
+        Optional<Layer> below = layer(pot, lower, spacing, under(upper, tips));
         return layer(pot, upper, spacing, tips)
                 .flatMap(above -> below.map(deep -> turned(above, deep, deep.under(pot.height()))));
     }

@@ -71,9 +71,9 @@ class FillingTest {
         Filling filling = Filling.of(new Frustum(15, 11, 14), 2);
 
         assertThat(Filling.ball(2)).isCloseTo(4.18879, within(5e-6));
-        assertThat(filling.mix(0, 4)).isEqualTo(filling.filled());
-        assertThat(filling.mix(7, 4)).isCloseTo(1532.7766 - 7 * 33.5103, within(5e-4));
-        assertThat(filling.mix(7, 40)).isZero();
+        assertThat(filling.mix(0)).isEqualTo(filling.filled());
+        assertThat(filling.mix(7 * Filling.ball(4))).isCloseTo(1532.7766 - 7 * 33.5103, within(5e-4));
+        assertThat(filling.mix(7 * Filling.ball(40))).isZero();
     }
 
     /** Three parts loam, two peat, one sand (University of Delaware Cooperative Extension). */
