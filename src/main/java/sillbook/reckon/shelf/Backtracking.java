@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.reckon.shelf;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -9,88 +9,93 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Every way to give pots their places on a shelf of one length, until one is found or none is left. Pots can always be pushed towards the beginning until each touches it or another, so that only sums of widths have to be tried as beginnings.
+ * Every way to give pots their places on a shelf of one length, until one is found, none is left, or the effort is spent. Pots can always be pushed towards the beginning until each touches it or another, so that only sums of widths have to be tried as beginnings.
  */
 final class Backtracking {
-    /** More stays than these are not tried. */
-    private static final int MOST_STAYS = 200;
-
-    private static final long MOST_TRIES = 3_000_000;
+    private static final int NOWHERE = -1;
 
     private final List<Stay> stays;
     private final int height;
     private final List<Integer> order;
-    private final BitSet beginnings;
     private final int[] offsets;
-    private long tries;
+    private long left;
 
-    Backtracking(List<Stay> stays, int height) {
+    /**
+     * On a shelf so long.
+     *
+     * @param effort how often two numbers may be compared, above 0
+     */
+    Backtracking(List<Stay> stays, int height, long effort) {
         this.stays = stays;
         this.height = height;
+        this.left = effort;
         this.order = IntStream.range(0, stays.size())
                 .boxed()
                 .sorted(Comparator.<Integer>comparingLong(i -> stays.get(i).from())
                         .thenComparing(i -> -stays.get(i).takes()))
                 .toList();
         this.offsets = new int[stays.size()];
-        this.beginnings = stays.size() > MOST_STAYS ? new BitSet() : sums(stays, height);
     }
 
-    private static BitSet sums(List<Stay> stays, int height) {
+    /** Where each begins, in the order of the stays; empty where there is no way, or none was found in time. */
+    Optional<List<Integer>> offsets() {
+        BitSet beginnings = sums();
+        Arrays.fill(offsets, NOWHERE);
+        int next = 0;
+        while (next >= 0 && next < order.size() && isComplete()) {
+            int stay = order.get(next);
+            offsets[stay] = free(next, beginnings);
+            next += offsets[stay] == NOWHERE ? -1 : 1;
+        }
+        return next == order.size() ? Optional.of(IntStream.of(offsets).boxed().toList()) : Optional.empty();
+    }
+
+    private BitSet sums() {
         BitSet sums = new BitSet(height + 1);
         sums.set(0);
         for (Stay stay : stays) {
-            for (int sum = sums.previousSetBit(height - stay.takes()); sum >= 0; sum = sums.previousSetBit(sum - 1)) {
+            int sum = sums.previousSetBit(height - stay.takes());
+            while (sum >= 0 && isComplete()) {
+                left--;
                 sums.set(sum + stay.takes());
+                sum = sums.previousSetBit(sum - 1);
             }
         }
         return sums;
     }
 
-    /** Where each begins, in the order of the stays; empty where there is no way, or none was found in time. */
-    Optional<List<Integer>> offsets() {
-        if (stays.size() > MOST_STAYS) {
-            tries = MOST_TRIES;
-            return Optional.empty();
-        }
-        if (!place(0)) {
-            return Optional.empty();
-        }
-        List<Integer> found = new ArrayList<>();
-        IntStream.of(offsets).forEach(found::add);
-        return Optional.of(found);
-    }
-
     /** Whether nothing was left untried. */
     boolean isComplete() {
-        return tries < MOST_TRIES;
+        return left > 0;
     }
 
-    private boolean place(int next) {
-        if (next == order.size()) {
-            return true;
-        }
+    /** What is left of the effort. */
+    long left() {
+        return left;
+    }
+
+    /** The next place for a pot beside those before it, after the one it has; {@link #NOWHERE} where there is none. */
+    private int free(int next, BitSet beginnings) {
         int stay = order.get(next);
         int last = height - stays.get(stay).takes();
-        for (int at = beginnings.nextSetBit(0); at >= 0 && at <= last; at = beginnings.nextSetBit(at + 1)) {
-            if (tries++ >= MOST_TRIES) {
-                return false;
+        int at = beginnings.nextSetBit(offsets[stay] + 1);
+        while (at >= 0 && at <= last && isComplete()) {
+            if (isFree(next, at)) {
+                return at;
             }
-            offsets[stay] = at;
-            if (isFree(next) && place(next + 1)) {
-                return true;
-            }
+            at = beginnings.nextSetBit(at + 1);
         }
-        return false;
+        return NOWHERE;
     }
 
-    private boolean isFree(int next) {
-        int stay = order.get(next);
+    private boolean isFree(int next, int at) {
+        Stay stay = stays.get(order.get(next));
         for (int before = 0; before < next; before++) {
+            left--;
             int other = order.get(before);
-            boolean isBeside = offsets[stay] + stays.get(stay).takes() <= offsets[other]
-                    || offsets[other] + stays.get(other).takes() <= offsets[stay];
-            if (!isBeside && stays.get(stay).meets(stays.get(other))) {
+            boolean isBeside = at + stay.takes() <= offsets[other]
+                    || offsets[other] + stays.get(other).takes() <= at;
+            if (!isBeside && stay.meets(stays.get(other))) {
                 return false;
             }
         }

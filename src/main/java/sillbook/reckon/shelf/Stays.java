@@ -10,6 +10,9 @@ import java.util.stream.Stream;
 
 /** Pots that come and go along a shelf, of which none is moved while it is there. */
 public record Stays(List<Stay> stays) {
+    /** About a second's work, in numbers compared. */
+    private static final long EFFORT = 300_000_000;
+
     public Stays {
         stays = List.copyOf(stays);
     }
@@ -72,8 +75,9 @@ public record Stays(List<Stay> stays) {
 
     /** From the load upwards, until one is possible or too much is left open. */
     private Allocation exact(Allocation greedy) {
+        long effort = EFFORT;
         for (long height = greedy.atLeast(); height < greedy.places(); height++) {
-            Backtracking search = new Backtracking(stays, (int) height);
+            Backtracking search = new Backtracking(stays, (int) height, effort);
             Optional<List<Integer>> offsets = search.offsets();
             if (offsets.isPresent()) {
                 return new Allocation(offsets.get(), height, height);
@@ -81,6 +85,7 @@ public record Stays(List<Stay> stays) {
             if (!search.isComplete()) {
                 return new Allocation(greedy.offsets(), greedy.places(), height);
             }
+            effort = search.left();
         }
         return new Allocation(greedy.offsets(), greedy.places(), greedy.places());
     }
