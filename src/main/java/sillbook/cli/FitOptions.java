@@ -13,7 +13,7 @@ import sillbook.model.Kind;
 import sillbook.model.PottingMix.Part;
 import sillbook.reckon.fit.Bed;
 import sillbook.reckon.fit.Spacing;
-import sillbook.reckon.packing.Growth;
+import sillbook.reckon.packing.Scatter;
 import sillbook.words.Groups;
 import sillbook.words.Kinds;
 
@@ -68,8 +68,8 @@ final class FitOptions {
         for (String size : bulb.or(() -> grade).orElse("").split(",", -1)) {
             Groups said = Groups.of(SIZE, size.strip()).orElseThrow();
             int many = said.has(2) ? said.number(2) : 1;
-            if (many < 1 || bulbs.size() + many > Growth.MOST) {
-                throw new Misused("Of several sizes 1 to " + Growth.MOST + " bulbs are set. Write --grade 18x3,9x8.");
+            if (many < 1 || bulbs.size() + many > Scatter.MOST) {
+                throw new Misused("Of several sizes 1 to " + Scatter.MOST + " bulbs are set. Write --grade 18x3,9x8.");
             }
             bulbs.addAll(Collections.nCopies(many, diameter(said.text(1))));
         }

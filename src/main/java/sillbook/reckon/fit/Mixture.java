@@ -5,15 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import sillbook.reckon.packing.Arrangement;
-import sillbook.reckon.packing.Growth;
 import sillbook.reckon.packing.Point;
 import sillbook.reckon.packing.RoundRoom;
+import sillbook.reckon.packing.Scatter;
 
 /**
  * One round layer of bulbs of several sizes.
  *
  * @param across the inside of the pot at their depth, in cm, above 0
- * @param bulbs their diameters in cm, above 0; 1 to {@link Growth#MOST}
+ * @param bulbs their diameters in cm, above 0; 1 to {@link Scatter#MOST}
  */
 public record Mixture(double across, List<Double> bulbs, Spacing spacing) {
     private static final int STARTS = 300;
@@ -23,7 +23,7 @@ public record Mixture(double across, List<Double> bulbs, Spacing spacing) {
     public Mixture {
         bulbs = List.copyOf(bulbs);
         boolean isSized = across > 0 && bulbs.stream().allMatch(bulb -> bulb > 0);
-        if (!isSized || bulbs.isEmpty() || bulbs.size() > Growth.MOST) {
+        if (!isSized || bulbs.isEmpty() || bulbs.size() > Scatter.MOST) {
             throw new IllegalArgumentException("bulbs of " + bulbs + " cm in a pot of " + across + " cm");
         }
     }
@@ -51,11 +51,11 @@ public record Mixture(double across, List<Double> bulbs, Spacing spacing) {
 
     /** A place for each, in cm from the middle, in their order; empty where none were found, which is no proof. */
     public Optional<List<Point>> places() {
-        return isTooMuch() ? Optional.empty() : growth().fitting(STARTS, SEED).map(Arrangement::centres);
+        return isTooMuch() ? Optional.empty() : scatter().fitting(STARTS, SEED).map(Arrangement::centres);
     }
 
-    private Growth growth() {
-        return new Growth(
+    private Scatter scatter() {
+        return new Scatter(
                 new RoundRoom(room()), discs().stream().map(disc -> disc / 2).toList());
     }
 }

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.reckon.packing.Arrangement;
-import sillbook.reckon.packing.Growth;
 import sillbook.reckon.packing.OblongRoom;
 import sillbook.reckon.packing.Oler;
 import sillbook.reckon.packing.Point;
+import sillbook.reckon.packing.Scatter;
 
 /**
  * An oblong shelf.
@@ -80,8 +80,8 @@ public record Shelf(double width, double depth) {
     /** As long as one pot more can be found a place for. */
     private Standing searched(Standing from, double pot) {
         Standing best = from;
-        while (!best.isProven() && best.count() < Growth.MOST) {
-            Optional<Arrangement> more = Growth.ofLike(new OblongRoom(width, depth), best.count() + 1, pot / 2)
+        while (!best.isProven() && best.count() < Scatter.MOST) {
+            Optional<Arrangement> more = Scatter.ofLike(new OblongRoom(width, depth), best.count() + 1, pot / 2)
                     .fitting(STARTS, SEED);
             if (more.isEmpty()) {
                 return best;

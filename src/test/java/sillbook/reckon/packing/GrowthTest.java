@@ -53,7 +53,7 @@ class GrowthTest {
     @Test
     void discsOfTwoSizes() {
         double small = 2 / Math.sqrt(3) - 1;
-        Arrangement best = new Growth(new RoundRoom(2), List.of(1.0, 1.0, 1.0, small)).best(60, 1, NEVER);
+        Arrangement best = new Growth(new Scatter(new RoundRoom(2), List.of(1.0, 1.0, 1.0, small))).best(60, 1, NEVER);
 
         assertThat(1 / best.scale()).isCloseTo(1 + 2 / Math.sqrt(3), within(1e-7));
     }
@@ -69,9 +69,9 @@ class GrowthTest {
 
     @Test
     void discsOfTheirOwnSize() {
-        assertThat(Growth.ofLike(new OblongRoom(24, 16), 8, 3.25).fitting(100, 1))
+        assertThat(Scatter.ofLike(new OblongRoom(24, 16), 8, 3.25).fitting(100, 1))
                 .hasValueSatisfying(found -> assertThat(found.scale()).isGreaterThan(1 - 1e-9));
-        assertThat(Growth.ofLike(new OblongRoom(24, 16), 7, 3.75).fitting(20, 1))
+        assertThat(Scatter.ofLike(new OblongRoom(24, 16), 7, 3.75).fitting(20, 1))
                 .isEmpty();
     }
 
@@ -149,7 +149,7 @@ class GrowthTest {
         assertThatThrownBy(() -> new RoundRoom(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new OblongRoom(1, 0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new OblongRoom(0, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Growth(new RoundRoom(1), List.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Scatter(new RoundRoom(1), List.of())).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Arrangement(new RoundRoom(1), List.of(1.0), List.of()))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Arrangement(new RoundRoom(1), List.of(-1.0), List.of(Point.MIDDLE)))
