@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
@@ -8,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Optional;
 import java.util.function.Function;
 import sillbook.words.Heard;
 
@@ -31,12 +33,16 @@ final class StrictJson {
         } catch (JsonObject.Misread misread) {
             return Heard.not("not understood", misread.sentence());
         } catch (JsonProcessingException otherwise) {
-            return Heard.not(
-                    "no JSON",
-                    "It is no JSON: line " + otherwise.getLocation().getLineNr() + ", column "
-                            + otherwise.getLocation().getColumnNr() + " cannot be read.");
+            return Heard.not("no JSON", sentence(Optional.ofNullable(otherwise.getLocation())));
         } catch (IOException impossible) {
             throw new UncheckedIOException("memory could not be read", impossible);
         }
+    }
+
+    /** Brackets within brackets and numbers without end have no place. */
+    private static String sentence(Optional<JsonLocation> where) {
+        return where.map(at ->
+                        "It is no JSON: line " + at.getLineNr() + ", column " + at.getColumnNr() + " cannot be read.")
+                .orElse("It is JSON of a sort that nobody writes: too deep, or with a number too long. Name another.");
     }
 }

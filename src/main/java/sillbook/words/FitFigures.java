@@ -96,7 +96,10 @@ public record FitFigures(
         Suggestion suggestion = suggested();
         return suggestion.count()
                 + switch (suggestion.basis()) {
-                    case OWN -> ", as you mean to";
+                    case OWN ->
+                        asked.filter(meant -> meant > suggestion.count()).isPresent()
+                                ? ", of those you mean to set: no more can be"
+                                : ", as you mean to";
                     case PUBLISHED -> ", as published for a pot of this width";
                     case HALF_SURFACE -> ", which cover half the surface (Nebraska Extension)";
                 };

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -130,6 +131,13 @@ class CoverCommandTest {
                 "{\"season\": {\"from\": 1, \"to\": 2}, \"pots\": [7]} | Pot 1 is no object in braces.",
                 "{\"season\": {\"from\": 1, \"to\": 2}, \"wishes\": [{\"day\": 7}]} | The day of a wish is 7; it must be 1 to 2.",
                 "{\"season\": {\"from\": 1, \"to\": 2}, \"shelf\": 3} | The file has a field 'shelf'. Those it may have are season, room, sites, cold, pots, wishes.",
+                "{\"season\": {\"from\": 1, \"to\": Infinity}} | It is no JSON: line 1, column 38 cannot be read.",
+                "{\"season\": {\"from\": 1, \"to\": 1e400}} | The to of the season of the file is \"Infinity\". Write a whole number.",
+                "{\"season\": {\"from\": 1, \"to\": 2}, \"sites\": []} | The number of sites is 0; it must be 1 to 20.",
+                "{\"season\": {\"from\": 1, \"to\": 2}, \"pots\": [{\"earliest\": 1, \"latest\": 2, \"toBloom\": 3, \"lasts\": 2, \"takes\": -2}]} | Pot 1: the room a pot takes is -2; it must be 1 to 1000.",
+                "{\"season\": {\"from\": 1, \"to\": 2}, \"pots\": [{\"earliest\": 1, \"latest\": 2, \"toBloom\": [], \"lasts\": 2}]} | Pot 1: there are 0 numbers of days to bloom for 2 days to come in on; one is wanted, or one for each.",
+                "{\"season\": {\"from\": 1, \"to\": 2}} {} | It is no JSON: line 1, column 34 cannot be read.",
+                "{\"season\": {\"from\": 1, \"from\": 2, \"to\": 2}} | It is no JSON: line 1, column 30 cannot be read.",
                 "[] | The file is no object in braces."
             })
     void whatCannotBeIsSaid(String document, String sentence) throws IOException {
@@ -137,6 +145,27 @@ class CoverCommandTest {
         assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
         assertThat(printed.err()).isEqualTo(folder.resolve("season.json") + ": " + sentence + "\n");
         assertThat(printed.out()).isEmpty();
+    }
+
+    @Test
+    void whatNobodyWritesIsSaidToo() throws IOException {
+        String nobody =
+                ": It is JSON of a sort that nobody writes: too deep, or with a number too long. Name another.\n";
+        assertThat(run("[".repeat(100_000)).err()).endsWith(nobody);
+        assertThat(run("{\"season\": {\"from\": " + "9".repeat(5_000) + ", \"to\": 2}}")
+                        .err())
+                .endsWith(nobody);
+        assertThat(run(" ".repeat(5_000_000) + FOUR).err())
+                .endsWith(": It is larger than 4 MB, which no season is. Name another.\n");
+    }
+
+    @Test
+    void tenThousandPotsAreRefused() throws IOException {
+        String pot = "{\"earliest\": 1, \"latest\": 2, \"toBloom\": 3, \"lasts\": 2}";
+        String pots = Stream.generate(() -> pot).limit(10_000).collect(Collectors.joining(","));
+        Printed printed = run("{\"season\": {\"from\": 1, \"to\": 9}, \"pots\": [" + pots + "]}");
+        assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
+        assertThat(printed.err()).endsWith(": The number of pots is 10000; it must be 0 to 500.\n");
     }
 
     @Test

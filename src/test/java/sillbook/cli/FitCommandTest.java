@@ -188,6 +188,17 @@ class FitCommandTest {
                 "--pot 15 --grade 12x99 | Of several sizes 1 to 60 bulbs are set.",
                 "--pot 15 --grade 12x0 | Of several sizes 1 to 60 bulbs are set.",
                 "--pot 15 --grade 12x3 --count 3 | Several sizes have their numbers, and lie in one layer.",
+                "--pot -15 --grade 12 | '-15' is no length.",
+                "--pot NaN --grade 12 | 'NaN' is no length.",
+                "--pot 15 --bulb Infinity | 'Infinity' is no length.",
+                "--pot 15x11x-3 --bulb 4 | '-3' is no length.",
+                "--pot 15 --bulb 4 --count -3 | '-3' is no number of bulbs.",
+                "--pot 15 --bulb 4 --wall -1 | '-1' is no length.",
+                "--pot 15 --bulb 4 --litres -1 | '-1' litres are no pot.",
+                "--pot 15 --bulb 4x10000 | '4x10000' is no length.",
+                "--pot 15 --bulb 4x61 | Of several sizes 1 to 60 bulbs are set.",
+                "--pot 15 --bulb 4x0 | Of several sizes 1 to 60 bulbs are set.",
+                "--pot 15x11x14 --bulb 4 --below NaN | 'NaN' is no length.",
                 "--pot 15 --grade 12 --below 14 | A second layer wants the pot's height.",
                 "--pot 15 --grade 12 --mix 3_loam | '3_loam' is no part of a mix.",
                 "--pot 15 --grade 12 --kind brick | ",
@@ -203,6 +214,23 @@ class FitCommandTest {
     void howMuchMixDependsOnThePot() {
         assertThat(run("--pot", "15", "--grade", "12", "--mix", "3 loam").err())
                 .startsWith("How much mix it takes depends on the pot.");
+    }
+
+    @Test
+    void bulbsWiderThanThePot() throws JsonProcessingException {
+        assertThat(json("--pot", "15", "--bulb", "16").get("count").intValue()).isZero();
+        assertThat(run("--pot", "15", "--bulb", "16").err())
+                .contains(
+                        "A bulb of 16 cm does not fit a pot that is 15 cm across where it sits, 0.5 cm from the wall.");
+        assertThat(run("--pot", "15x11x14", "--bulb", "4", "--below", "13").err())
+                .contains("The pot is too shallow or too narrow for a second layer. Take a deeper one.");
+        assertThat(run("--pot", "15", "--bulb", "16x2").out()).startsWith("2 bulbs of several sizes: they cannot fit");
+    }
+
+    @Test
+    void moreThanCanBeAreNotSuggested() {
+        assertThat(run("--pot", "15", "--bulb", "4", "--count", "10000").out())
+                .startsWith("suggested: 9, of those you mean to set: no more can be\n");
     }
 
     @Test

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -150,6 +151,28 @@ class ShelfCommandTest {
         Printed printed = run("--stays", file);
         assertThat(printed.code()).isEqualTo(ExitCode.COULD_NOT);
         assertThat(printed.err()).startsWith(file + ": " + sentence);
+    }
+
+    @Test
+    void whatNobodyWritesIsSaidToo() throws IOException {
+        assertThat(run("--stays", file("[".repeat(100_000))).err())
+                .endsWith(": It is JSON of a sort that nobody writes: too deep, or with a number too long. Name another.\n");
+        assertThat(run("--stays", file(" ".repeat(5_000_000) + "[]")).err())
+                .endsWith(": It is larger than 4 MB, which no list of stays is. Name another.\n");
+    }
+
+    /** As many as are taken: the shelf they want is found, or a bound for it given, and one more is refused. */
+    @Test
+    void tenThousandStays() throws IOException {
+        IntFunction<String> stays = count -> IntStream.range(0, count)
+                .mapToObj(i -> "{\"from\":" + i * 37 % 300 + ",\"to\":" + (301 + i * 53 % 99) + ",\"takes\":"
+                        + (1 + i * 29 % 9973) + "}")
+                .collect(Collectors.joining(",", "[", "]"));
+        JsonNode answer = json("--stays", file(stays.apply(10_000)));
+        assertThat(answer.get("offsets")).hasSize(10_000);
+        assertThat(answer.get("places").longValue())
+                .isGreaterThanOrEqualTo(answer.get("load").longValue());
+        assertThat(run("--stays", file(stays.apply(10_001))).err()).contains("It is no list of at most 10000 stays.");
     }
 
     @Test

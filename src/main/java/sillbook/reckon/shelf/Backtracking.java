@@ -16,7 +16,7 @@ final class Backtracking {
 
     private final List<Stay> stays;
     private final int height;
-    private final List<Integer> order;
+    private final int[] order;
     private final int[] offsets;
     private long left;
 
@@ -33,7 +33,8 @@ final class Backtracking {
                 .boxed()
                 .sorted(Comparator.<Integer>comparingLong(i -> stays.get(i).from())
                         .thenComparing(i -> -stays.get(i).takes()))
-                .toList();
+                .mapToInt(Integer::intValue)
+                .toArray();
         this.offsets = new int[stays.size()];
     }
 
@@ -42,12 +43,12 @@ final class Backtracking {
         BitSet beginnings = sums();
         Arrays.fill(offsets, NOWHERE);
         int next = 0;
-        while (next >= 0 && next < order.size() && isComplete()) {
-            int stay = order.get(next);
+        while (next >= 0 && next < order.length && isComplete()) {
+            int stay = order[next];
             offsets[stay] = free(next, beginnings);
             next += offsets[stay] == NOWHERE ? -1 : 1;
         }
-        return next == order.size() ? Optional.of(IntStream.of(offsets).boxed().toList()) : Optional.empty();
+        return next == order.length ? Optional.of(IntStream.of(offsets).boxed().toList()) : Optional.empty();
     }
 
     private BitSet sums() {
@@ -76,7 +77,7 @@ final class Backtracking {
 
     /** The next place for a pot beside those before it, after the one it has; {@link #NOWHERE} where there is none. */
     private int free(int next, BitSet beginnings) {
-        int stay = order.get(next);
+        int stay = order[next];
         int last = height - stays.get(stay).takes();
         int at = beginnings.nextSetBit(offsets[stay] + 1);
         while (at >= 0 && at <= last && isComplete()) {
@@ -89,10 +90,10 @@ final class Backtracking {
     }
 
     private boolean isFree(int next, int at) {
-        Stay stay = stays.get(order.get(next));
+        Stay stay = stays.get(order[next]);
         for (int before = 0; before < next; before++) {
             left--;
-            int other = order.get(before);
+            int other = order[before];
             boolean isBeside = at + stay.takes() <= offsets[other]
                     || offsets[other] + stays.get(other).takes() <= at;
             if (!isBeside && stay.meets(stays.get(other))) {

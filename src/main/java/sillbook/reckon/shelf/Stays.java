@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** Pots that come and go along a shelf, of which none is moved while it is there. */
 public record Stays(List<Stay> stays) {
     /** About a second's work, in numbers compared. */
-    private static final long EFFORT = 300_000_000;
+    private static final long EFFORT = 100_000_000;
 
     public Stays {
         stays = List.copyOf(stays);
