@@ -21,12 +21,16 @@ import sillbook.store.sqlite.SqliteStorage;
 public final class Benchmark {
     private Benchmark() {}
 
-    /** Takes the path of the packaged program. */
+    /** Takes the path of the packaged program, and {@code all} or {@code cover} for what is to be measured. */
     public static void main(String[] arguments) throws IOException {
         String program = arguments[0];
         Path folder = Files.createTempDirectory("sillbook-benchmark");
         try {
-            measure(program, folder);
+            if (arguments[1].equals("cover")) {
+                System.out.println(new CoverSpeed(folder).measure());
+            } else {
+                measure(program, folder);
+            }
         } finally {
             delete(folder);
         }

@@ -9,8 +9,8 @@ import java.util.SplittableRandom;
  * proves nothing. Stretches are drawn from a fixed seed.
  */
 final class Mending {
-    private static final int WIDTH = 12;
-    private static final int PATIENCE = 60;
+    private static final int WIDTH = 100;
+    private static final int PATIENCE = 40;
     private static final int SHORTEST = 10;
     private static final int LONGEST = 60;
 

@@ -10,7 +10,7 @@ import sillbook.reckon.cover.Stage.Goal;
  */
 public final class Planner {
     /** About five to ten seconds' work, in ways weighed. */
-    public static final long USUAL_EFFORT = 60_000_000;
+    public static final long USUAL_EFFORT = 150_000_000;
 
     private static final int[] NARROW = {1, 12};
     private static final int[] WIDE = {40, 400, 4_000, 20_000};

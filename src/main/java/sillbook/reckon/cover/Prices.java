@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.reckon.cover;
 
-import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a pot of a kind costs, a unit of room in a cell, and what a pot for a wish earns, in the cost of a stage; at least 0. Any prices give a bound; {@link Tightening} looks for those that give a good one.
@@ -56,8 +58,19 @@ final class Prices {
         return squares(kinds) + squares(cells) + squares(wishes);
     }
 
-    double dearestWish() {
-        return Arrays.stream(wishes).max().orElse(0);
+    /** How many pots each wish lacks where so many may be lacking and the dearest are given up. */
+    int[] dearestWishes(List<DayWish> wished, int mostLacking) {
+        int[] lacking = new int[wishes.length];
+        List<Integer> dearestFirst = IntStream.range(0, wishes.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(wish -> -wishes[wish]))
+                .toList();
+        int left = mostLacking;
+        for (int wish : dearestFirst) {
+            lacking[wish] = Math.min(left, wished.get(wish).count());
+            left -= lacking[wish];
+        }
+        return lacking;
     }
 
     private static double squares(double[] numbers) {

@@ -15,6 +15,7 @@ final class Relaxation {
     private final Prices prices;
     private final double[] reduced;
     private final int[] welcome;
+    private final int[] lacking;
     private final Tail tail;
     private final double constant;
 
@@ -24,6 +25,7 @@ final class Relaxation {
         this.prices = prices;
         this.reduced = reduced();
         this.welcome = welcome();
+        this.lacking = prices.dearestWishes(ways.wishes(), stage.costOfLack() > 0 ? 0 : stage.mostLacking());
         this.tail = new Tail(new Arcs(ways, reduced), stage, fixed);
         this.constant = priced();
     }
@@ -76,9 +78,9 @@ final class Relaxation {
             sum -= prices.cells()[cell] * ways.cells().room(cell);
         }
         for (int wish = 0; wish < prices.wishes().length; wish++) {
-            sum += prices.wishes()[wish] * ways.wishes().get(wish).count();
+            sum += prices.wishes()[wish] * (ways.wishes().get(wish).count() - lacking[wish]);
         }
-        return stage.costOfLack() > 0 ? sum : sum - stage.mostLacking() * prices.dearestWish();
+        return sum;
     }
 
     private double welcomeCost(int kind) {
@@ -123,7 +125,7 @@ final class Relaxation {
         return ways.count() + tail.entries();
     }
 
-    /** Where the bound rises: what the relaxed plan takes too much of, and what it lacks. */
+    /** Where the bound rises: what the relaxed plan takes too much of, and what it lacks. That wishes may be given up is left out of it: taken in, the prices swing from one wish to the other. */
     Prices slope() {
         int[] times = stage.covers() ? tail.path(ways.count()) : new int[ways.count()];
         for (int number = 0; number < times.length; number++) {
