@@ -8,29 +8,29 @@ final class Best {
     private final Ways ways;
     private final Watch watch;
     private Choice choice;
-    private Tally tally;
+    private Evaluation comesTo;
     private Tally bound = new Tally(0, 0, 0, 0);
 
-    /** To begin with, no pot comes in. */
+    /** To begin with, no pot comes in but those that are fixed. */
     Best(Ways ways, Watch watch) {
         this.ways = ways;
         this.watch = watch;
         this.choice = new Choice(ways, List.of());
-        this.tally = choice.tally();
+        this.comesTo = choice.evaluation();
     }
 
     Tally tally() {
-        return tally;
+        return comesTo.tally();
     }
 
     /** Takes a choice if it is better. */
     void offer(List<Way> chosen) {
         Choice offered = new Choice(ways, chosen);
-        Tally comesTo = offered.tally();
-        if (comesTo.compareTo(tally) < 0) {
-            bound = tally.boundFor(comesTo, bound);
+        Evaluation better = offered.evaluation();
+        if (better.tally().compareTo(tally()) < 0) {
+            bound = tally().boundFor(better.tally(), bound);
             choice = offered;
-            tally = comesTo;
+            comesTo = better;
             watch.found(plan());
         }
     }
@@ -47,7 +47,7 @@ final class Best {
     /** Whether it may still be bettered at a stage's goal, within the stage's limit. */
     boolean isOpen(Stage stage) {
         Stage.Goal goal = stage.goal();
-        return stage.isLimitOf(tally) && goal.of(bound) < goal.of(tally);
+        return stage.isLimitOf(tally()) && goal.of(bound) < goal.of(tally());
     }
 
     List<Way> chosen() {
@@ -55,6 +55,6 @@ final class Best {
     }
 
     Plan plan() {
-        return new Plan(choice.pulls(), tally, choice.longestGap(), bound);
+        return new Plan(choice.pulls(), tally(), comesTo.longestGap(), bound);
     }
 }

@@ -20,8 +20,8 @@ final class Cells {
     private final int[] offsets;
     private final int[] rooms;
 
-    /** Of places, with the days on which something may come to each. */
-    Cells(List<Room> places, List<SortedSet<Integer>> comings) {
+    /** Of places, with the days on which something may come to each, and what stands there in any case; it came on one of these days. */
+    Cells(List<Room> places, List<SortedSet<Integer>> comings, List<Load> fixed) {
         this.comings = new int[places.size()][];
         this.offsets = new int[places.size()];
         int cells = 0;
@@ -36,7 +36,10 @@ final class Cells {
         this.rooms = new int[cells];
         for (int place = 0; place < offsets.length; place++) {
             OptionalInt most = places.get(place).most();
-            Arrays.fill(rooms, offsets[place], offsets[place] + this.comings[place].length, most.orElse(0));
+            for (int i = 0; i < this.comings[place].length; i++) {
+                int taken = fixed.get(place).on(this.comings[place][i]);
+                rooms[offsets[place] + i] = Math.max(0, most.orElse(0) - taken);
+            }
         }
     }
 

@@ -17,6 +17,10 @@ public record DayWish(int day, int count, List<Integer> groups) {
         groups = groups.stream().distinct().sorted().toList();
     }
 
+    DayWish withCount(int pots) {
+        return new DayWish(day, pots, groups);
+    }
+
     boolean asksFor(int group) {
         return groups.isEmpty() || groups.contains(group);
     }

@@ -21,6 +21,7 @@ final class Effort {
         if (spent >= nextLook) {
             nextLook = spent + BETWEEN_LOOKS;
             stopped = stopped || watch.wantsStop();
+            watch.spent(Math.min(1, (double) spent / most));
         }
     }
 

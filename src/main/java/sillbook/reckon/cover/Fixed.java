@@ -3,17 +3,20 @@ package sillbook.reckon.cover;
 
 import java.util.List;
 
-/** Ways that are taken before a sweep begins, and so the days that are in bloom anyway. */
+/** Ways that are taken before a sweep begins, and so the days that are in bloom anyway, by them or by pots that are fixed for good. */
 final class Fixed {
     private final Season season;
     private final List<Way> taken;
     private final int[] uncoveredFrom;
 
-    private Fixed(Season season, List<Way> taken) {
-        this.season = season;
+    private Fixed(Ways ways, List<Way> taken) {
+        this.season = ways.season();
         this.taken = List.copyOf(taken);
         this.uncoveredFrom = new int[season.days() + 1];
         boolean[] inBloom = new boolean[season.days()];
+        for (int day = 0; day < inBloom.length; day++) {
+            inBloom[day] = ways.given().inBloom().get(day) > 0;
+        }
         for (Way way : taken) {
             for (int day = way.first(); day <= way.last(); day++) {
                 inBloom[day - season.first()] = true;
@@ -26,11 +29,11 @@ final class Fixed {
     }
 
     static Fixed none(Ways ways) {
-        return new Fixed(ways.season(), List.of());
+        return new Fixed(ways, List.of());
     }
 
     static Fixed of(Ways ways, List<Way> taken) {
-        return new Fixed(ways.season(), taken);
+        return new Fixed(ways, taken);
     }
 
     List<Way> taken() {

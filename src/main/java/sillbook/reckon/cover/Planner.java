@@ -22,8 +22,8 @@ public final class Planner {
     private final Best best;
     private final Fixed none;
 
-    private Planner(Task task, long effort, Watch watch) {
-        this.ways = new Ways(task);
+    private Planner(Task task, List<Pull> fixed, long effort, Watch watch) {
+        this.ways = new Ways(task, fixed);
         this.effort = new Effort(effort, watch);
         this.best = new Best(ways, watch);
         this.none = Fixed.none(ways);
@@ -36,14 +36,24 @@ public final class Planner {
 
     /** At most so much effort, in ways weighed; the best so far when it is spent or the watch wants it to stop. */
     public static Plan plan(Task task, long effort, Watch watch) {
-        return new Planner(task, effort, watch).seek();
+        return plan(task, List.of(), effort, watch);
+    }
+
+    /**
+     * The same where some pots are in already, or are to come in on a day that is not to be moved. They are in every plan, count as used, and may stand outside their days and where there is no room for them: nothing else then comes
+     * to that place on those days.
+     *
+     * @param fixed no more of a group than it has pots
+     */
+    public static Plan plan(Task task, List<Pull> fixed, long effort, Watch watch) {
+        return new Planner(task, fixed, effort, watch).seek();
     }
 
     private Plan seek() {
         int goal = 0;
         while (goal < GOALS.size()) {
             Tally before = best.tally();
-            Stage stage = new Stage(GOALS.get(goal), before, ways.season().days());
+            Stage stage = new Stage(GOALS.get(goal), before, ways.given());
             settle(stage, new Allowance(effort, PARTS[goal]));
             boolean stands = stage.isLimitOf(best.tally());
             goal = stands ? goal + 1 : 0;

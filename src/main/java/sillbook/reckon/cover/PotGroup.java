@@ -66,12 +66,12 @@ public record PotGroup(
         return new PotGroup(earliest, latest, toBloom, lasts, takes, pots, sites, cold);
     }
 
-    /** The first day in bloom of a pot that comes in on a day from earliest to latest. */
+    /** The first day in bloom of a pot that comes in on a day; before the earliest it takes as long as on that, after the latest as on that. */
     public int firstBloom(int pull) {
-        return pull + toBloom.get(pull - earliest);
+        return pull + toBloom.get(Math.max(earliest, Math.min(latest, pull)) - earliest);
     }
 
-    /** The last day in bloom of a pot that comes in on a day from earliest to latest. */
+    /** The last day in bloom of a pot that comes in on a day. */
     public int lastBloom(int pull) {
         return firstBloom(pull) + lasts - 1;
     }

@@ -3,9 +3,11 @@ package sillbook.reckon.cover;
 
 /**
  * One goal to be minimised, by plans that do no worse than the limit at the goals before it. Its cost is counted in pots wished for, days, pots, or days in bloom: the days in bloom of all pots are their overlap and the days of
- * the season that are covered, which no longer change when the goals before overlap are settled.
+ * the season that are covered, which no longer change when the goals before overlap are settled. Fixed pots cost nothing.
+ *
+ * @param given what the fixed pots come to
  */
-record Stage(Goal goal, Tally limit, int seasonDays) {
+record Stage(Goal goal, Tally limit, Evaluation given) {
     enum Goal {
         UNMET,
         GAP,
@@ -64,18 +66,28 @@ record Stage(Goal goal, Tally limit, int seasonDays) {
         return goal.compareTo(Goal.GAP) <= 0 ? ENDLESS : limit.gapDays();
     }
 
+    /** Beside the fixed. */
     int mostUsed() {
-        return goal == Goal.OVERLAP ? limit.used() : ENDLESS;
+        return goal == Goal.OVERLAP ? limit.used() - given.tally().used() : ENDLESS;
     }
 
     /** The cost of a plan that keeps the limit. */
     int cost(Tally tally) {
-        return goal.of(tally) + (goal == Goal.OVERLAP ? seasonDays - tally.gapDays() : 0);
+        return goal.of(tally) - free(tally);
     }
 
     /** What the goal comes to at a cost. */
     int atCost(int cost) {
-        return goal == Goal.OVERLAP ? Math.max(0, cost - seasonDays + limit.gapDays()) : cost;
+        return Math.max(0, cost + free(limit));
+    }
+
+    /** How much more the goal comes to than the cost. */
+    private int free(Tally tally) {
+        return switch (goal) {
+            case UNMET, GAP -> 0;
+            case USED -> given.tally().used();
+            case OVERLAP -> given.potDays() - given.inBloom().size() + tally.gapDays();
+        };
     }
 
     /** Whether a plan is as good as the limit at the goals before. */

@@ -82,7 +82,9 @@ final class Tail {
         int day = 0;
         while (day < arcs.days() && Double.isFinite(least[slot(day, gaps, used)])) {
             int onward = onward(day, gaps, used);
-            if (onward < 0) {
+            if (fixed.covers(day)) {
+                day++;
+            } else if (onward < 0) {
                 gaps = Math.max(0, gaps - 1);
                 day++;
             } else {

@@ -7,13 +7,16 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** All ways to bring in a pot that blooms in the season, and what a choice of them comes to. */
+/** All ways to bring in a pot that blooms in the season and is not fixed, beside those that are. */
 final class Ways {
     private static final int NO_COLD = -1;
 
     private final Task task;
+    private final List<Pull> fixed;
+    private final Evaluation given;
     private final List<Kind> kinds;
     private final Cells cells;
     private final List<Way> ways = new ArrayList<>();
@@ -22,15 +25,17 @@ final class Ways {
     private final List<int[]> forWish = new ArrayList<>();
     private final boolean[][] serving;
 
-    Ways(Task task) {
+    Ways(Task task, List<Pull> fixed) {
         this.task = task;
-        this.kinds = Kind.of(task);
-        this.wishes = task.wishes().stream()
-                .sorted(Comparator.comparingInt(DayWish::day))
-                .toList();
+        this.fixed = List.copyOf(fixed);
+        this.given = Evaluation.of(task, fixed);
+        this.kinds = Kind.of(task, fixed);
+        this.wishes = open(task.wishes(), given.lacking());
         List<Room> places = new ArrayList<>(task.sites());
         places.addAll(task.colds());
-        this.cells = new Cells(places, comings(places.size()));
+        List<Load> loads = new ArrayList<>(given.sites());
+        loads.addAll(given.colds());
+        this.cells = new Cells(places, comings(loads), loads);
         for (int kind = 0; kind < kinds.size(); kind++) {
             addAll(kind);
         }
@@ -48,9 +53,18 @@ final class Ways {
         }
     }
 
-    private List<SortedSet<Integer>> comings(int places) {
+    /** Wishes by their day, for what they lack. */
+    private static List<DayWish> open(List<DayWish> wishes, List<Integer> lacking) {
+        return IntStream.range(0, wishes.size())
+                .filter(wish -> lacking.get(wish) > 0)
+                .mapToObj(wish -> wishes.get(wish).withCount(lacking.get(wish)))
+                .sorted(Comparator.comparingInt(DayWish::day))
+                .toList();
+    }
+
+    private List<SortedSet<Integer>> comings(List<Load> loads) {
         List<SortedSet<Integer>> comings = new ArrayList<>();
-        IntStream.range(0, places).forEach(place -> comings.add(new TreeSet<>()));
+        loads.forEach(load -> comings.add(load.rises().boxed().collect(Collectors.toCollection(TreeSet::new))));
         for (Kind kind : kinds) {
             PotGroup pots = kind.pots();
             IntStream.rangeClosed(pots.earliest(), pots.latest())
@@ -136,6 +150,20 @@ final class Ways {
         return serving[wish][way.number()];
     }
 
+    Task task() {
+        return task;
+    }
+
+    /** Pots that come in whatever else does. */
+    List<Pull> fixed() {
+        return fixed;
+    }
+
+    /** What the fixed pots come to by themselves. */
+    Evaluation given() {
+        return given;
+    }
+
     Season season() {
         return task.season();
     }
@@ -148,7 +176,7 @@ final class Ways {
         return kinds;
     }
 
-    /** By their day. */
+    /** By their day, for as many pots as they lack beside the fixed. */
     List<DayWish> wishes() {
         return wishes;
     }

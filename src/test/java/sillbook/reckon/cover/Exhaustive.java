@@ -2,6 +2,7 @@
 package sillbook.reckon.cover;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -12,7 +13,7 @@ final class Exhaustive {
 
     private final Task task;
     private final List<Integer> pots = new ArrayList<>();
-    private final int[] rooms;
+    private final int[][] rooms;
     private final int[][] load;
     private final int[][] inBloom;
     private int used;
@@ -27,9 +28,10 @@ final class Exhaustive {
         }
         List<Room> places = new ArrayList<>(task.sites());
         places.addAll(task.colds());
-        this.rooms = places.stream()
-                .mapToInt(room -> room.most().orElse(Integer.MAX_VALUE))
-                .toArray();
+        this.rooms = new int[places.size()][DAYS];
+        for (int place = 0; place < rooms.length; place++) {
+            Arrays.fill(rooms[place], places.get(place).most().orElse(Integer.MAX_VALUE));
+        }
         this.load = new int[rooms.length][DAYS];
         this.inBloom = new int[task.pots().size()][DAYS];
     }
@@ -37,6 +39,22 @@ final class Exhaustive {
     /** What the best of all plans comes to. */
     static Tally best(Task task) {
         Exhaustive all = new Exhaustive(task);
+        all.decide(0);
+        return all.best;
+    }
+
+    /** The same where these pots come in anyway; where there is no room for them, nothing else may stand. */
+    static Tally best(Task task, List<Pull> fixed) {
+        Exhaustive all = new Exhaustive(task);
+        for (Pull pull : fixed) {
+            all.stand(pull, 1);
+            all.pots.remove((Integer) pull.group());
+        }
+        for (int place = 0; place < all.rooms.length; place++) {
+            for (int day = 0; day < DAYS; day++) {
+                all.rooms[place][day] = Math.max(all.rooms[place][day], all.load[place][day]);
+            }
+        }
         all.decide(0);
         return all.best;
     }
@@ -82,7 +100,8 @@ final class Exhaustive {
 
     private void stand(Pull pull, int times) {
         PotGroup pots = task.pots().get(pull.group());
-        int first = pull.day() + pots.toBloom().get(pull.day() - pots.earliest());
+        int asOn = Math.min(pots.latest(), Math.max(pots.earliest(), pull.day()));
+        int first = pull.day() + pots.toBloom().get(asOn - pots.earliest());
         int end = first + pots.lasts();
         add(load[pull.site()], pull.day(), end, times * pots.takes());
         add(inBloom[pull.group()], first, end, times);
@@ -103,8 +122,8 @@ final class Exhaustive {
 
     private boolean hasRoom() {
         for (int place = 0; place < rooms.length; place++) {
-            for (int units : load[place]) {
-                if (units > rooms[place]) {
+            for (int day = 0; day < DAYS; day++) {
+                if (load[place][day] > rooms[place][day]) {
                     return false;
                 }
             }

@@ -9,6 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -171,6 +177,64 @@ class PlannerTest {
         assertThat(plan.isProven()).isFalse();
         assertThat(told.get(told.size() - 1)).isEqualTo(plan);
         assertThat(told.stream().map(Plan::tally)).isSortedAccordingTo(Collections.reverseOrder());
+    }
+
+    /** As a screen does it: the search has its own thread, and the one that looks stops it when it has seen enough. */
+    @Test
+    void itIsLookedAtAndStoppedFromAnotherThread() throws InterruptedException, ExecutionException {
+        AtomicBoolean isEnough = new AtomicBoolean();
+        AtomicReference<Double> spent = new AtomicReference<>(0.0);
+        BlockingQueue<Plan> plans = new LinkedBlockingQueue<>();
+        Watch screen = new Watch() {
+            @Override
+            public boolean wantsStop() {
+                return isEnough.get();
+            }
+
+            @Override
+            public void spent(double part) {
+                spent.set(part);
+            }
+
+            @Override
+            public void found(Plan best) {
+                plans.add(best);
+            }
+        };
+        FutureTask<Plan> search = new FutureTask<>(() -> Planner.plan(large(), Long.MAX_VALUE, screen));
+        Thread thread = new Thread(search);
+        thread.start();
+        Plan first = plans.take();
+        isEnough.set(true);
+        thread.join();
+        Plan last = search.get();
+        assertThat(last.tally()).isLessThanOrEqualTo(first.tally());
+        assertThat(last.isProven()).isFalse();
+        assertThat(spent.get()).isBetween(0.0, 1.0);
+    }
+
+    @Test
+    void howMuchIsSpentIsTold() {
+        List<Double> parts = new ArrayList<>();
+        Planner.plan(large(), 300_000, new Watch() {
+            @Override
+            public boolean wantsStop() {
+                return false;
+            }
+
+            @Override
+            public void spent(double part) {
+                parts.add(part);
+            }
+
+            @Override
+            public void found(Plan best) {
+                // Only the effort is looked at.
+            }
+        });
+        assertThat(parts).isSorted().hasSizeGreaterThan(5);
+        assertThat(parts.get(0)).isPositive().isLessThan(.1);
+        assertThat(parts.get(parts.size() - 1)).isGreaterThan(.9).isLessThanOrEqualTo(1);
     }
 
     @Test
