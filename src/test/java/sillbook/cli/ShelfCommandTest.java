@@ -156,7 +156,8 @@ class ShelfCommandTest {
     @Test
     void whatNobodyWritesIsSaidToo() throws IOException {
         assertThat(run("--stays", file("[".repeat(100_000))).err())
-                .endsWith(": It is JSON of a sort that nobody writes: too deep, or with a number too long. Name another.\n");
+                .endsWith(
+                        ": It is JSON of a sort that nobody writes: too deep, or with a number too long. Name another.\n");
         assertThat(run("--stays", file(" ".repeat(5_000_000) + "[]")).err())
                 .endsWith(": It is larger than 4 MB, which no list of stays is. Name another.\n");
     }
