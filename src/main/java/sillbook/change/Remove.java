@@ -10,11 +10,13 @@ import sillbook.model.Event;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
+import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
 
 /**
  * An entry other than a pot goes, when nothing in the journal still refers to it. With a variety its choices go; with a plan, what was
- * meant by it for pots.
+ * meant by it for pots; with a
+ * file of a thermometer, its readings.
  */
 public record Remove(Entity<?> entity) implements Change {
     public Remove {
@@ -45,7 +47,7 @@ public record Remove(Entity<?> entity) implements Change {
         List<Edit> edits = Stream.concat(along(journal), Stream.of(entity))
                 .<Edit>map(Edit.Remove::new)
                 .toList();
-        return Rules.firstOf(used(journal, name), staysPotted(journal.with(edits)))
+        return Rules.firstOf(used(journal, name), mingledWith(journal, name), staysPotted(journal.with(edits)))
                 .<Decision>map(refusal -> refusal)
                 .orElseGet(() -> new Step(name + " removed", edits));
     }
@@ -64,6 +66,25 @@ public record Remove(Entity<?> entity) implements Change {
     private Optional<Refusal> used(Journal journal, String name) {
         return usedBy(journal)
                 .flatMap(user -> Rules.refuse("The " + name + " is still used by " + user + ". Nothing was removed."));
+    }
+
+    private Optional<Refusal> mingledWith(Journal journal, String name) {
+        return mingled(journal)
+                .flatMap(other -> Rules.refuse("The " + name + " and those from " + other.name()
+                        + " lie among each other, and what both had is not kept twice. Take them back by undo, the last first."
+                        + " Nothing was removed."));
+    }
+
+    /** Of a file's readings, another file whose readings of the place lie among them: then neither can go by itself. */
+    public Optional<ReadingSource> mingled(Journal journal) {
+        return entity instanceof ReadingSource source
+                ? journal.readingSources().all().stream()
+                        .filter(other -> !other.id().equals(source.id())
+                                && other.place().equals(source.place())
+                                && !other.first().isAfter(source.last())
+                                && !source.first().isAfter(other.last()))
+                        .findFirst()
+                : Optional.empty();
     }
 
     private Optional<Refusal> staysPotted(Journal after) {

@@ -16,8 +16,8 @@ import sillbook.model.Settings;
 import sillbook.model.Temperature;
 import sillbook.season.ReadStretch;
 import sillbook.season.ReadStretch.Gap;
-import sillbook.words.Counts;
 import sillbook.words.Days;
+import sillbook.words.ReadingWords;
 import sillbook.words.Spells;
 import sillbook.words.Temperatures;
 
@@ -36,10 +36,7 @@ record ReadingsText(Settings settings) {
 
     /** {@code   from winter.csv: 1,440 readings, 2 Nov to 2 Jan, 3 suspicious}. */
     private String source(ReadingSource source) {
-        String suspicious = source.suspicious() == 0 ? "" : ", " + source.suspicious() + " suspicious";
-        return INDENT + "from " + source.name() + ": " + Counts.of(source.readings(), "reading") + ", "
-                + Days.fromTo(
-                        at(source.first()).toLocalDate(), at(source.last()).toLocalDate()) + suspicious;
+        return INDENT + "from " + new ReadingWords(settings).say(source);
     }
 
     private List<String> readings(ReadStretch read) {

@@ -78,7 +78,9 @@ public record StoodThrough(Id<Place> place, DaySpan days, Band between, LocalDat
     private StoodThrough and(StoodThrough next, boolean byLowest) {
         Temperature low = between.low().milli() <= next.between.low().milli() ? between.low() : next.between.low();
         Temperature high = between.high().milli() >= next.between.high().milli() ? between.high() : next.between.high();
-        boolean isFurthest = byLowest ? low == between.low() : high == between.high();
+        boolean isFurthest = byLowest
+                ? low.milli() == between.low().milli()
+                : high.milli() == between.high().milli();
         return new StoodThrough(
                 place,
                 DaySpan.of(days.start(), next.days.endExclusive()),

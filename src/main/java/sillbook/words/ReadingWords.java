@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import sillbook.model.Place;
+import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.SpotReading;
@@ -27,6 +29,17 @@ public record ReadingWords(Settings settings) {
         ZonedDateTime at = spot.at().atZone(settings.zone());
         String read = Temperatures.say(spot.temperature(), settings.temperatures());
         return String.format(Locale.ROOT, "%s at %d:%02d", read, at.getHour(), at.getMinute());
+    }
+
+    /** {@code winter.csv: 1,440 readings, 2 Nov to 2 Jan, 3 suspicious}. */
+    public String say(ReadingSource source) {
+        String suspicious = source.suspicious() == 0 ? "" : ", " + source.suspicious() + " suspicious";
+        return source.name() + ": " + Counts.of(source.readings(), "reading") + ", "
+                + Days.fromTo(day(source.first()), day(source.last())) + suspicious;
+    }
+
+    private LocalDate day(Instant at) {
+        return LocalDate.ofInstant(at, settings.zone());
     }
 
     public LocalDate day(SpotReading spot) {

@@ -5,16 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static sillbook.change.Bench.day;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Arrival;
 import sillbook.model.Band;
 import sillbook.model.Choice;
 import sillbook.model.Container;
+import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Failure;
@@ -32,6 +35,7 @@ import sillbook.model.Pot;
 import sillbook.model.Potting;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
+import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.Subject;
@@ -464,5 +468,43 @@ class EntriesTest {
 
         assertThat(bench.refused(new WriteDown(outcome(Optional.of(other.id()), Optional.of(3)))))
                 .isEqualTo("There is no 'Inkwell' in T1. Name a variety that is.");
+    }
+
+    private static ReadingSource file(Place place, int number, String first, String last) {
+        String hash = Integer.toString(number).repeat(64);
+        return new ReadingSource(
+                ReadingSource.idOf(place.id(), hash),
+                place.id(),
+                number + ".csv",
+                hash,
+                2,
+                0,
+                Instant.parse(first + "T08:00:00Z"),
+                Instant.parse(last + "T08:00:00Z"));
+    }
+
+    /** Which of two files brought what both have is not kept, so neither can go without the other. */
+    @Test
+    void aFileGoesUnlessReadingsOfAnotherLieAmongItsOwn() {
+        ReadingSource first = file(Bench.CELLAR, 1, "2026-10-01", "2026-10-20");
+        ReadingSource next = file(Bench.CELLAR, 2, "2026-10-21", "2026-11-20");
+        ReadingSource beside = file(Bench.SILL, 3, "2026-10-01", "2026-11-20");
+        Bench bench = new Bench();
+        bench.journal = bench.journal.with(
+                Stream.of(first, next, beside).<Edit>map(Edit.Put::new).toList());
+
+        assertThat(new Remove(first).mingled(bench.journal)).isEmpty();
+        assertThat(new Remove(next).mingled(bench.journal)).isEmpty();
+        assertThat(new Remove(beside).mingled(bench.journal)).isEmpty();
+        assertThat(new Remove(Bench.CELLAR).mingled(bench.journal)).isEmpty();
+        ReadingSource among = file(Bench.CELLAR, 4, "2026-10-20", "2026-10-20");
+        bench.journal = bench.journal.with(List.of(new Edit.Put(among)));
+        assertThat(new Remove(among).mingled(bench.journal)).contains(first);
+        assertThat(new Remove(first).mingled(bench.journal)).contains(among);
+        assertThat(bench.done(new Remove(next)).name()).isEqualTo("readings of cellar from 2.csv removed");
+        assertThat(bench.refused(new Remove(among)))
+                .isEqualTo(
+                        "The readings of cellar from 4.csv and those from 1.csv lie among each other, and what both had"
+                                + " is not kept twice. Take them back by undo, the last first. Nothing was removed.");
     }
 }

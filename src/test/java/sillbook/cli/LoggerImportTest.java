@@ -176,6 +176,20 @@ class LoggerImportTest {
     }
 
     @Test
+    void aFileIsRemovedAsAStepOfItsOwnAndComesBackByUndo() throws IOException {
+        takenIn(UNCLEAR, "--dates", "dmy");
+        String read = terminal.run("readings", "--place", "cellar").out();
+        assertThat(read).contains("from box.csv: 2 readings");
+
+        assertThat(terminal.run("write", "remove file cellar").out())
+                .contains("readings of cellar from box.csv removed");
+        assertThat(terminal.run("readings", "--place", "cellar").out()).doesNotContain("box.csv");
+        assertThat(terminal.run("verify").code()).isEqualTo(ExitCode.DONE);
+        terminal.run("undo");
+        assertThat(terminal.run("readings", "--place", "cellar").out()).isEqualTo(read);
+    }
+
+    @Test
     void theStandardInputIsReadToo() {
         Printed printed = terminal.typing(CLEAR).run("import", "-", "--place", "cel", "--dry-run", "--json");
 

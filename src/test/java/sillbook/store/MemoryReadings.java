@@ -23,6 +23,7 @@ import sillbook.model.Journal;
 import sillbook.model.LastRead;
 import sillbook.model.Logged;
 import sillbook.model.Place;
+import sillbook.model.ReadingSource;
 import sillbook.model.SpotReading;
 import sillbook.model.Temperature;
 import sillbook.model.Thermometer;
@@ -75,6 +76,17 @@ record MemoryReadings(Map<Id<Place>, NavigableMap<Long, Logged>> logged) {
                 isTakenIn,
                 differences.stream().limit(Comparison.LISTED).toList());
         return new Intake(new MemoryReadings(after), comparison, second(first, readings), second(last, readings));
+    }
+
+    /** Those that this one brought are gone. */
+    MemoryReadings without(ReadingSource source) {
+        NavigableMap<Long, Logged> there = new TreeMap<>(logged.getOrDefault(source.place(), new TreeMap<>()));
+        there.subMap(source.first().getEpochSecond(), true, source.last().getEpochSecond(), true)
+                .values()
+                .removeIf(reading -> reading.source().equals(source.name()));
+        Map<Id<Place>, NavigableMap<Long, Logged>> after = new HashMap<>(logged);
+        after.put(source.place(), there);
+        return new MemoryReadings(after);
     }
 
     private static Instant second(long at, int readings) {

@@ -148,7 +148,13 @@ public final class MemoryStorage implements Storage {
                 return new Written.Stale();
             }
             State before = kept.state();
-            return add(step, now, new State(before.entries().with(step.edits()), before.readings()), windows);
+            MemoryReadings readings = before.readings();
+            for (Edit edit : step.edits()) {
+                if (edit instanceof Edit.Remove && edit.entity() instanceof ReadingSource source) {
+                    readings = readings.without(source);
+                }
+            }
+            return add(step, now, new State(before.entries().with(step.edits()), readings), windows);
         }
 
         private Written add(Step step, Instant now, State after, List<KeptWindow> windows) {

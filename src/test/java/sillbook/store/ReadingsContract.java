@@ -645,4 +645,59 @@ public abstract class ReadingsContract {
             assertThat(backup.verify()).isEmpty();
         }
     }
+
+    private ReadingSource source(String name) {
+        return store.read().journal().readingSources().all().stream()
+                .filter(source -> source.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Written.Kept remove(String... names) {
+        List<Edit> edits = new ArrayList<>();
+        for (String name : names) {
+            edits.add(new Edit.Remove(source(name)));
+        }
+        return kept(store.commit(store.revision(), new Step("removed", edits), List.of(), NOW));
+    }
+
+    @Test
+    void aSourceThatIsRemovedTakesItsReadingsAndBringsThemBack() {
+        take(CELLAR, "first.csv", hourly(0, 48, 5));
+        String before = store.dump();
+        take(CELLAR, "second.csv", hourly(48, 96, 8));
+        String both = store.dump();
+        Collection<DayRead> days = days(CELLAR);
+        remove("second.csv");
+
+        assertThat(store.dump()).isEqualTo(before);
+        assertThat(days(CELLAR)).allMatch(day -> day.highest() == 5000);
+        kept(store.takeBack(store.revision(), NOW));
+        assertThat(store.dump()).isEqualTo(both);
+        assertThat(days(CELLAR)).containsExactlyElementsOf(days);
+        kept(store.putBack(store.revision(), NOW));
+        assertThat(store.dump()).isEqualTo(before);
+        kept(store.takeBack(store.revision(), NOW));
+        kept(store.takeBack(store.revision(), NOW));
+        assertThat(store.dump()).isEqualTo(before);
+    }
+
+    @Test
+    void severalSourcesGoAsOneStepAndMayComeAgain() {
+        take(CELLAR, "first.csv", hourly(0, 48, 5));
+        take(CELLAR, "second.csv", hourly(48, 96, 8));
+        String both = store.dump();
+        remove("first.csv", "second.csv");
+        assertThat(days(CELLAR)).isEmpty();
+
+        take(CELLAR, "first.csv", hourly(0, 48, 5));
+        assertThat(days(CELLAR)).hasSize(2);
+        remove("first.csv");
+        assertThat(days(CELLAR)).isEmpty();
+        kept(store.takeBack(store.revision(), NOW));
+        assertThat(days(CELLAR)).hasSize(2);
+        kept(store.takeBack(store.revision(), NOW));
+        kept(store.takeBack(store.revision(), NOW));
+        assertThat(store.dump()).isEqualTo(both);
+    }
 }

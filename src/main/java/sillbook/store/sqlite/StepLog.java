@@ -12,6 +12,7 @@ import java.util.Optional;
 import sillbook.change.Step;
 import sillbook.model.Edit;
 import sillbook.model.Entity;
+import sillbook.model.ReadingSource;
 import sillbook.store.Steps;
 
 /**
@@ -65,7 +66,19 @@ final class StepLog {
         long number = next();
         database.update(ADD, number, step.name(), now.toEpochMilli());
         log(number, carryOut(step.edits(), now));
+        if (step.edits().stream().anyMatch(StepLog::takesOut)) {
+            goOverReadings(number);
+        }
         return number;
+    }
+
+    /** With a source go the readings it brought. */
+    private static boolean takesOut(Edit edit) {
+        return edit instanceof Edit.Remove && edit.entity() instanceof ReadingSource;
+    }
+
+    private void goOverReadings(long step) {
+        new StepReadings(database).goOver(step).forEach(wrong::readings);
     }
 
     /** The number that the next step will have. What was taken back is gone for good. */
@@ -127,7 +140,7 @@ final class StepLog {
 
     private Step goOver(Numbered step, List<Touched> touched, Instant now) {
         database.update(TURN, step.number());
-        new StepReadings(database).goOver(step.number()).ifPresent(wrong::readings);
+        goOverReadings(step.number());
         List<Edit> edits = touched.stream().map(one -> exchange(step, one, now)).toList();
         return new Step(step.name(), edits);
     }

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.store.sqlite;
 
-import java.util.Optional;
+import java.util.List;
 import sillbook.model.Id;
 import sillbook.model.Place;
 
 /**
- * The other side of a step that took readings in: while it is in force the readings it changed, as they were; while it is taken back those it
- * brought. Going over the step exchanges the two, as sets.
+ * The other side of a step that took readings in, or out again: while it is in force the readings it changed or took out, as they were; while
+ * it is taken back those it brought. Going over the step exchanges the two, as sets.
  */
 final class StepReadings {
     private static final String OF_STEP = Sql.file("queries/taken-in-by-step.sql");
@@ -24,7 +24,7 @@ final class StepReadings {
         this.database = database;
     }
 
-    /** What a step took in. */
+    /** What a step took in, or out. */
     private record TakenIn(long place, long source, WrongSums.Stretch stretch) {}
 
     /** Keeps a reading as it is before the step changes it; not one that the step itself brought. */
@@ -32,9 +32,9 @@ final class StepReadings {
         database.update(KEEP, step, place, at, ownSource);
     }
 
-    /** Gives the stretch over which readings are others than before; empty for a step that took none in. */
-    Optional<WrongSums.Stretch> goOver(long step) {
-        Optional<TakenIn> taken = database.first(
+    /** Gives the stretches over which readings are others than before; none for a step that took none in, and none out. */
+    List<WrongSums.Stretch> goOver(long step) {
+        List<TakenIn> taken = database.list(
                 OF_STEP,
                 row -> {
                     Id<Place> place = row.id();
@@ -42,20 +42,24 @@ final class StepReadings {
                             row.large(), row.large(), new WrongSums.Stretch(place, row.large(), row.large()));
                 },
                 step);
-        taken.ifPresent(some -> exchange(step, some));
-        return taken.map(TakenIn::stretch);
+        if (!taken.isEmpty()) {
+            exchange(step, taken);
+        }
+        return taken.stream().map(TakenIn::stretch).toList();
     }
 
-    private void exchange(long step, TakenIn taken) {
+    private void exchange(long step, List<TakenIn> taken) {
         database.run("DROP TABLE IF EXISTS temp.crossing");
         database.run(
                 "CREATE TEMP TABLE crossing (place, at, temperature, source, line, flags, PRIMARY KEY (place, at)) WITHOUT ROWID");
         database.update(LIFT, step);
         database.update("DELETE FROM step_reading WHERE step = ?", step);
-        long from = taken.stretch().from();
-        long to = taken.stretch().to();
-        database.update(LAY_ASIDE, step, taken.place(), from, to, taken.source());
-        database.update(CLEAR, step, taken.place(), from, to);
+        for (TakenIn one : taken) {
+            long from = one.stretch().from();
+            long to = one.stretch().to();
+            database.update(LAY_ASIDE, step, one.place(), from, to, one.source());
+            database.update(CLEAR, step, one.place(), from, to);
+        }
         database.update(SET_DOWN);
         database.run("DROP TABLE temp.crossing");
     }

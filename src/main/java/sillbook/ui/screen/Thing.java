@@ -45,6 +45,9 @@ public sealed interface Thing {
     /** An entry of the diary. */
     record OfEvent(Id<Event> event) implements Thing {}
 
+    /** A thermometer's file that was taken in, or what was told of files like it. */
+    record OfFile(Id<?> entry) implements Thing {}
+
     /** How a pot did, as it was written. */
     record OfOutcome(Id<Outcome> outcome) implements Thing {}
 

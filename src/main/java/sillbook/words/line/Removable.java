@@ -11,8 +11,10 @@ import sillbook.model.Day;
 import sillbook.model.Entity;
 import sillbook.model.Journal;
 import sillbook.model.OwnKind;
+import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
+import sillbook.model.ReadingSource;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
@@ -30,6 +32,7 @@ enum Removable {
     PURCHASE,
     READING,
     THERMOMETER,
+    FILE,
     FILE_FORMAT,
     WISH,
     OUTCOME;
@@ -45,6 +48,7 @@ enum Removable {
             .with(PURCHASE, "purchase")
             .with(READING, "reading")
             .with(THERMOMETER, "thermometer")
+            .with(FILE, "file", "readings")
             .with(FILE_FORMAT, "file format", "format")
             .with(WISH, "wish")
             .with(OUTCOME, "outcome");
@@ -66,11 +70,19 @@ enum Removable {
             case PURCHASE -> filled.get(Slots.VARIETY).flatMap(variety -> lastPurchase(variety, journal)).stream();
             case READING -> filled.get(Slots.PLACE).flatMap(place -> LastTyped.of(place, journal)).stream();
             case THERMOMETER -> filled.get(Slots.PLACE).flatMap(place -> journal.thermometerAt(place.id())).stream();
+            case FILE -> filled.get(Slots.PLACE).flatMap(place -> lastFile(place, journal)).stream();
             case FILE_FORMAT ->
                 filled.get(Slots.PLACE).stream().flatMap(place -> journal.loggerProfilesAt(place.id()).stream());
             case WISH -> wishes(filled, journal);
             case OUTCOME -> outcomes(filled, journal);
         };
+    }
+
+    /** Of those that were taken in there the one that goes on longest. */
+    private static Optional<ReadingSource> lastFile(Place place, Journal journal) {
+        return journal.readingSources().all().stream()
+                .filter(source -> source.place().equals(place.id()))
+                .max(Comparator.comparing(ReadingSource::last));
     }
 
     private static Optional<Purchase> lastPurchase(Variety variety, Journal journal) {

@@ -23,7 +23,7 @@ final class RemoveForm implements Form {
         return FormHelp.of(
                 "remove",
                 "Pots by their labels, with all their entries; or a variety, place, potting mix, container, usual way or kind "
-                        + "that nothing refers to; or the wish, outcome, last purchase, last reading, thermometer, file format, ground or entry of "
+                        + "that nothing refers to; or the wish, outcome, last purchase, last reading, thermometer, last file of a thermometer, file format, ground or entry of "
                         + "what is named.",
                 "remove T4",
                 "remove place trench",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.change.Remove;
 import sillbook.model.Entity;
+import sillbook.model.ReadingSource;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Size;
 import sillbook.ui.draw.Style;
@@ -15,9 +16,11 @@ import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.words.Counts;
 
 /**
- * Asks whether a place, variety or purchase is to go. Nothing refers to it, so nothing goes with it.
+ * Asks whether a place, variety or purchase is to go, or a thermometer's file with its readings. Nothing refers to it, so nothing else goes
+ * with it.
  *
  * @param called what it is called, as {@code place cellar}
  */
@@ -35,6 +38,8 @@ public record RemoveEntry(Remove remove, String called) implements Layer {
                 .offIf(remove.isEmpty(), "there is nothing here to remove")
                 .offIf(remove.flatMap(of -> of.usedBy(state.journal()))
                         .map(user -> "it is still used by " + user + ": remove or correct that first"))
+                .offIf(remove.flatMap(of -> of.mingled(state.journal()))
+                        .map(other -> "its readings lie among those of " + other.name() + ": take them back instead"))
                 .offIf(state.copy().isReadOnly(), "the journal is read only");
     }
 
@@ -45,8 +50,7 @@ public record RemoveEntry(Remove remove, String called) implements Layer {
 
     @Override
     public Look look(State state, Size body) {
-        List<String> told = Columns.wrap(
-                "Nothing in the journal refers to it. Enter removes it, Esc leaves it.", body.columns() - 2 * INDENT);
+        List<String> told = Columns.wrap(told() + " Enter removes it, Esc leaves it.", body.columns() - 2 * INDENT);
         return Look.slip("Remove " + called, told.size() + 1, (area, cells) -> {
                     for (int i = 0; i < told.size(); i++) {
                         cells.put(area.column() + INDENT, area.row() + 1 + i, told.get(i), Style.INK);
@@ -54,6 +58,12 @@ public record RemoveEntry(Remove remove, String called) implements Layer {
                 })
                 .withAside(Aside.of("", "U can bring it back later.", ""))
                 .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
+    }
+
+    private String told() {
+        return remove.entity() instanceof ReadingSource source
+                ? "What it read goes with it: " + Counts.of(source.readings(), "reading") + "."
+                : "Nothing in the journal refers to it.";
     }
 
     @Override

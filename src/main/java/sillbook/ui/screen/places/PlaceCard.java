@@ -141,6 +141,10 @@ public record PlaceCard(Id<Place> place, Cursor cursor) implements Layer {
             offers.addAll(new PlaceOffers(state, now(state)).offers());
             return offers;
         }
+        new PlaceFiles(state, place)
+                .under(thing(state))
+                .map(file -> RemoveEntry.offer(state, Optional.of(file)))
+                .ifPresent(offers::add);
         entry(state)
                 .map(event -> correct(state, "correct entry", Entry.correct(state, event)))
                 .or(() ->

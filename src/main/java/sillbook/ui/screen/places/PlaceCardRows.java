@@ -69,6 +69,7 @@ final class PlaceCardRows {
         pots();
         waiting();
         rows.addAll(new PlaceReadings(state, place).rows());
+        rows.addAll(new PlaceFiles(state, place.id()).rows());
         rows.addAll(EntryLine.newestFirst(state.journal(), new Subject.OfPlace(place.id()), "So far"));
         return Rows.of(rows);
     }

@@ -4,13 +4,23 @@ package sillbook.ui.screen.places;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
+import java.time.Instant;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import sillbook.change.Remove;
+import sillbook.model.DateOrder;
+import sillbook.model.Edit;
+import sillbook.model.Entity;
+import sillbook.model.Id;
 import sillbook.model.JobKind;
+import sillbook.model.Journal;
+import sillbook.model.LoggerFormat;
+import sillbook.model.LoggerProfile;
 import sillbook.model.Place;
 import sillbook.model.Place.Hazard;
 import sillbook.model.Place.Sort;
+import sillbook.model.ReadingSource;
 import sillbook.season.Winter;
 import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Effect;
@@ -188,5 +198,70 @@ class PlaceCardTest {
                 .press("3", "Delete");
 
         assertThat(all(desk)).contains("still used by entry of T1").doesNotContain("Remove place");
+    }
+
+    private static ReadingSource file(Id<Place> place, String name, String first, String last) {
+        return new ReadingSource(
+                ReadingSource.idOf(place, (name.startsWith("w") ? "ab" : "cd").repeat(32)),
+                place,
+                name,
+                (name.startsWith("w") ? "ab" : "cd").repeat(32),
+                1440,
+                3,
+                Instant.parse(first + "T08:00:00Z"),
+                Instant.parse(last + "T08:00:00Z"));
+    }
+
+    private static Journal cellarWith(Entity<?>... files) {
+        Journal journal = winter().place("cellar", Sort.CELLAR).journal();
+        return journal.with(Stream.of(files).<Edit>map(Edit.Put::new).toList());
+    }
+
+    private static Id<Place> cellar() {
+        return cellarWith().places().all().iterator().next().id();
+    }
+
+    @Test
+    void filesThatWereTakenInAreListedAndGoByTheKeyThatRemoves() {
+        LoggerProfile profile = new LoggerProfile(
+                new Id<>(9, 9),
+                cellar(),
+                new LoggerProfile.Mark("Date,Temp", LoggerFormat.Separator.COMMA, 2),
+                LoggerFormat.OPEN.withDates(DateOrder.DAY_MONTH_YEAR).withColumn(2));
+        ReadingSource winter = file(cellar(), "winter.csv", "2026-11-02", "2027-01-02");
+        Desk card = Desk.over(cellarWith(file(cellar(), "autumn.csv", "2026-09-02", "2026-11-01"), winter, profile))
+                .press("3", "Enter");
+        Golden.check("place-card-files", card.state());
+
+        card.press("Down", "Delete");
+        assertThat(all(card))
+                .contains("Remove readings of cellar from winter.csv")
+                .contains("What it read goes with it: 1440 readings.");
+        assertThat(card.press("Enter").effects()).containsExactly(new Effect.CarryOut(new Remove(winter)));
+    }
+
+    @Test
+    void whatWasToldOfFilesGoesByItself() {
+        LoggerProfile profile = new LoggerProfile(
+                new Id<>(9, 9),
+                cellar(),
+                new LoggerProfile.Mark("", LoggerFormat.Separator.TAB, 3),
+                LoggerFormat.OPEN.withDevice("box A"));
+        Desk card = Desk.over(cellarWith(profile)).press("3", "Enter");
+
+        assertThat(all(card)).contains("files of 3 columns, tabs between: of box A");
+        assertThat(all(card.press("Down", "Delete"))).contains("Remove file format of cellar");
+    }
+
+    @Test
+    void aFileAmongWhoseReadingsOthersLieStays() {
+        Desk card = Desk.over(cellarWith(
+                        file(cellar(), "autumn.csv", "2026-09-02", "2026-12-01"),
+                        file(cellar(), "winter.csv", "2026-11-02", "2027-01-02")))
+                .press("3", "Enter", "Down", "Delete");
+
+        assertThat(all(card))
+                .contains("its readings lie among those of autumn.csv")
+                .doesNotContain("Remove readings");
     }
 }
