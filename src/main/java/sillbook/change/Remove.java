@@ -14,9 +14,8 @@ import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
 
 /**
- * An entry other than a pot goes, when nothing in the journal still refers to it. With a variety its choices go; with a plan, what was
- * meant by it for pots; with a
- * file of a thermometer, its readings.
+ * An entry other than a pot goes, when nothing in the journal still refers to it. With a variety its choices go; with a place its
+ * shelf; with a plan, what was meant by it for pots; with a file of a thermometer, its readings.
  */
 public record Remove(Entity<?> entity) implements Change {
     public Remove {
@@ -60,7 +59,10 @@ public record Remove(Entity<?> entity) implements Change {
         Stream<Entity<?>> intentions = journal.intentions().all().stream()
                 .filter(meant -> meant.plan().equals(entity.id()))
                 .map(meant -> meant);
-        return Stream.concat(choices, intentions);
+        Stream<Entity<?>> spaces = journal.spaces().all().stream()
+                .filter(space -> space.place().equals(entity.id()))
+                .map(space -> space);
+        return Stream.of(choices, intentions, spaces).flatMap(gone -> gone);
     }
 
     private Optional<Refusal> used(Journal journal, String name) {

@@ -37,6 +37,7 @@ import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
 import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
+import sillbook.model.Space;
 import sillbook.model.SpanReading;
 import sillbook.model.Subject;
 import sillbook.model.Trench;
@@ -151,6 +152,16 @@ class EntriesTest {
                 .isEqualTo("choice of 'Marrow Lane' for 2027-28 written down");
         assertThat(named(new PastWindows(new Id<>(8, 5), Bench.WINTER, 13, 22, 160)))
                 .isEqualTo("windows before 2026-27 written down");
+    }
+
+    @Test
+    void theShelfOfAPlaceGoesWithIt() {
+        Place shed = Place.of(new Id<>(2, 8), "shed", Place.Sort.GARAGE);
+        bench.done(new WriteDown(shed));
+        bench.done(new WriteDown(
+                new Space(new Id<>(2, 7), shed.id(), Optional.empty(), Optional.empty(), Place.ColdDays.ALL_YEAR)));
+        bench.done(new Remove(shed));
+        assertThat(bench.journal.spaces().all()).isEmpty();
     }
 
     private String named(Entity<?> entity) {

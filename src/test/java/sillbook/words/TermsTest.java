@@ -39,6 +39,7 @@ import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.Stage;
 import sillbook.model.Variety.PacketForcing;
 import sillbook.model.Variety.Scent;
+import sillbook.model.WishedFor.FlowerStage;
 import sillbook.reckon.dates.Feast;
 
 class TermsTest {
@@ -72,6 +73,7 @@ class TermsTest {
                 arguments(Terms.LENGTH_UNITS, LengthUnit.values()),
                 arguments(ColourTerms.COLOURS, Colours.values()),
                 arguments(Terms.FIGURES, FigureName.values()),
+                arguments(WishTerms.STAGES, FlowerStage.values()),
                 arguments(Feasts.ALL, Feast.values()));
     }
 

@@ -19,14 +19,19 @@ final class ContainerForm implements Form {
     private static final Slot<Length> HEIGHT = Slot.one("", Senses.longest((words, bench) -> height(words)));
     private static final Slot<Integer> STOCK =
             Slot.one("number", Senses.number("(?:stock )?(\\d{1,4})(?: of them| pieces| in stock)?"));
+    private static final Slot<Integer> UNWASHED = Slot.one(
+            "",
+            Senses.matching(
+                    "(\\d{1,4})(?: of them)? unwashed|all washed", said -> Heard.as(said.has(1) ? said.number(1) : 0)));
 
     @Override
     public FormHelp help() {
         return FormHelp.of(
                 "container",
                 "A name, in which shape and inside width may stand (standard, azalea, pan, bowl, glass, outer pot); then how "
-                        + "many there are, the height as 12 cm high, note.",
+                        + "many there are, how many of them are unwashed (or all washed), the height as 12 cm high, note.",
                 "container pan 15 cm, 6 of them",
+                "container pan 15 cm, 2 unwashed",
                 "container blue bowl, bowl, 19 cm, 9 cm high, 2 of them");
     }
 
@@ -37,7 +42,7 @@ final class ContainerForm implements Form {
 
     @Override
     public List<Slot<?>> slots() {
-        return List.of(Slots.NAME, SHAPE, HEIGHT, Slots.LENGTH, STOCK, Slots.CALLED, Slots.NOTE);
+        return List.of(Slots.NAME, SHAPE, HEIGHT, Slots.LENGTH, UNWASHED, STOCK, Slots.CALLED, Slots.NOTE);
     }
 
     @Override
@@ -72,7 +77,8 @@ final class ContainerForm implements Form {
                 filled.get(Slots.LENGTH).or(before::across),
                 filled.get(HEIGHT).or(before::height),
                 filled.get(STOCK).orElse(before.stock()),
-                before.unwashed(),
+                filled.get(UNWASHED)
+                        .orElse(Math.min(before.unwashed(), filled.get(STOCK).orElse(before.stock()))),
                 filled.get(Slots.NOTE).orElse(before.note()));
         Lines.written("container", before.name(), there.isEmpty(), draft);
         say(container, draft.bench().journal().settings().lengths(), draft);
@@ -109,7 +115,14 @@ final class ContainerForm implements Form {
         draft.means("shape: " + Terms.SHAPES.say(container.shape()));
         container.across().ifPresent(across -> draft.means(Lengths.say(across, unit) + " across, inside"));
         container.height().ifPresent(height -> draft.means(Lengths.say(height, unit) + " high"));
-        draft.means(Counts.of(container.stock(), "piece"));
+        draft.means(Counts.of(container.stock(), "piece")
+                + (container.unwashed() == 0 ? "" : ", " + container.unwashed() + " unwashed"));
+        if (container.unwashed() > container.stock()) {
+            draft.ask(
+                    "more than there are",
+                    "There are " + container.stock() + " of them, so not " + container.unwashed()
+                            + " can be unwashed. Write how many there are too, as: 6 of them.");
+        }
         Lines.noted(container.note(), draft);
     }
 }

@@ -36,6 +36,8 @@ final class Forms {
             new KindForm(),
             new FigureForm(),
             new WishForm(),
+            new PlanForm(),
+            new AdoptForm(),
             new PotFactsForm(),
             new CorrectForm(),
             new RemoveForm(),

@@ -3,7 +3,7 @@ package sillbook.words.line;
 
 import java.util.List;
 import java.util.Optional;
-import sillbook.change.WriteDown;
+import java.util.stream.Stream;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Stage;
@@ -12,15 +12,19 @@ import sillbook.words.Terms;
 
 /** {@code place stair window, cool room, room 4, 10 to 15 C}: a place is written down, or one there is corrected. */
 final class PlaceForm implements Form {
+    private static final List<Slot<?>> SLOTS =
+            Stream.concat(SpaceFacts.SLOTS.stream(), PlaceFacts.SLOTS.stream()).toList();
+
     @Override
     public FormHelp help() {
         return FormHelp.of(
                 "place",
-                "A name and what it is: fridge, cellar, crawl space, cold frame, trench, garage, porch, cool room, warm sill; then room, "
-                        + "usual temperatures, the days it is cold, check every so many days or never checked, bridges and how far apart readings are joined, hazards, light, "
+                "A name and what it is: fridge, cellar, crawl space, cold frame, trench, garage, porch, cool room, warm sill; then room, or its "
+                        + "shelf as 60 x 40 cm and how much is clear above it, the days it is there, usual temperatures, the days it is cold, check every so many days or never checked, bridges and how far apart readings are joined, hazards, light, "
                         + "note. Of a place that is there only what is written changes; called gives it another name.",
                 "place stair window, cool room, room 4, 10 to 15 C",
-                "place trench, cold 15 oct to 1 apr, check every 10, hazard frost, mice");
+                "place trench, cold 15 oct to 1 apr, check every 10, hazard frost, mice",
+                "place cold frame, shelf 120 x 60 cm, 40 cm clear, there 1 oct to 1 may");
     }
 
     @Override
@@ -30,7 +34,7 @@ final class PlaceForm implements Form {
 
     @Override
     public List<Slot<?>> slots() {
-        return PlaceFacts.SLOTS;
+        return SLOTS;
     }
 
     @Override
@@ -68,7 +72,7 @@ final class PlaceForm implements Form {
         if (isNew && place.serves() == Stage.COLD && !facts.sayColdDays()) {
             remarkColdDays(place, draft);
         }
-        draft.change(new WriteDown(place));
+        draft.change(new SpaceFacts(filled).with(place, isNew, draft));
     }
 
     private static void remarkColdDays(Place place, Draft draft) {

@@ -15,6 +15,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.ReadingSource;
+import sillbook.model.SeasonPlan;
 import sillbook.model.UsualWay;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
@@ -35,6 +36,7 @@ enum Removable {
     FILE,
     FILE_FORMAT,
     WISH,
+    PLAN,
     OUTCOME;
 
     static final Vocabulary<Removable> WORDS = Vocabulary.<Removable>of("sort of thing")
@@ -51,6 +53,7 @@ enum Removable {
             .with(FILE, "file", "readings")
             .with(FILE_FORMAT, "file format", "format")
             .with(WISH, "wish")
+            .with(PLAN, "plan")
             .with(OUTCOME, "outcome");
 
     static final Slot<UsualWay> NAMED_WAY = Slot.one("usual way", MakingWay.KNOWN);
@@ -74,6 +77,7 @@ enum Removable {
             case FILE_FORMAT ->
                 filled.get(Slots.PLACE).stream().flatMap(place -> journal.loggerProfilesAt(place.id()).stream());
             case WISH -> wishes(filled, journal);
+            case PLAN -> plans(filled, journal);
             case OUTCOME -> outcomes(filled, journal);
         };
     }
@@ -110,6 +114,18 @@ enum Removable {
     /** A wish's day without a year was not written looking back, so the year is left aside. */
     private static boolean isOn(Wish wish, Day day) {
         return MonthDay.from(wish.from()).equals(MonthDay.from(day.likely()));
+    }
+
+    /** Of several with that letter that of the season that is named, else the last. */
+    private static Stream<SeasonPlan> plans(Filled filled, Journal journal) {
+        return journal.seasonPlans().all().stream()
+                .filter(plan ->
+                        filled.get(PlanNamed.LETTER).filter(plan.name()::equals).isPresent())
+                .filter(plan -> filled.get(Marking.SEASON)
+                        .filter(season -> !season.equals(plan.season()))
+                        .isEmpty())
+                .max(Comparator.comparing(SeasonPlan::season))
+                .stream();
     }
 
     private static Stream<? extends Entity<?>> outcomes(Filled filled, Journal journal) {

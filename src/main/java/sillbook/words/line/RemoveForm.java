@@ -23,12 +23,13 @@ final class RemoveForm implements Form {
         return FormHelp.of(
                 "remove",
                 "Pots by their labels, with all their entries; or a variety, place, potting mix, container, usual way or kind "
-                        + "that nothing refers to; or the wish, outcome, last purchase, last reading, thermometer, last file of a thermometer, file format, ground or entry of "
+                        + "that nothing refers to; or the wish, plan, outcome, last purchase, last reading, thermometer, last file of a thermometer, file format, ground or entry of "
                         + "what is named.",
                 "remove T4",
                 "remove place trench",
                 "remove entry T4 checked 2 jan",
-                "remove wish for easter");
+                "remove wish for easter",
+                "remove plan A");
     }
 
     @Override
@@ -51,6 +52,8 @@ final class RemoveForm implements Form {
                 EntryNamed.SORT,
                 EntryNamed.DAYS,
                 WishForm.DAYS,
+                PlanNamed.LETTER,
+                Marking.SEASON,
                 Slots.KIND);
     }
 

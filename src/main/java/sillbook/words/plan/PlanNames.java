@@ -13,17 +13,11 @@ import sillbook.words.PotNames;
 
 /** What the pots of a plan are called: by their label where they are there, else by a letter. */
 public record PlanNames(Journal journal, SeasonPlan plan) {
-    private static final int LETTERS = 26;
     private static final int NAMED = 4;
 
     /** {@code e}, the 27th {@code aa}; of a pot that is there {@code T4}. */
     public String mark(int number) {
-        return plan.pots().get(number).pot().map(new PotNames(journal)::label).orElseGet(() -> letter(number));
-    }
-
-    private static String letter(int number) {
-        String last = Character.toString('a' + number % LETTERS);
-        return number < LETTERS ? last : letter(number / LETTERS - 1) + last;
+        return plan.pots().get(number).pot().map(new PotNames(journal)::label).orElseGet(() -> PlanLetters.of(number));
     }
 
     /** {@code a, b and c}; of many the first, and how many more. */

@@ -11,6 +11,11 @@ import sillbook.words.Counts;
 
 /** The search for the best plan, as it is said: on its way, at its end, and of a plan that was kept. */
 public final class SeekingWords {
+    /** Where there is nothing to plan with. */
+    public static final String NO_BULBS =
+            "There are no bulbs that can flower in the season. Write down what you bought, as bought 10 Marrow Lane,"
+                    + " or choose some on screen 6.";
+
     private SeekingWords() {}
 
     /** {@code best so far: 7 days without bloom, 14 pots; cannot be under 5 days}. */
@@ -44,9 +49,7 @@ public final class SeekingWords {
 
     private static String missing(Missing missing) {
         return switch (missing) {
-            case BULBS ->
-                "There are no bulbs that can flower in the season. Write down what you bought, as bought 10 Marrow Lane,"
-                        + " or choose some on screen 6.";
+            case BULBS -> NO_BULBS;
             case ROOM -> "No place is written where pots flower. Write one down, as place kitchen sill.";
         };
     }

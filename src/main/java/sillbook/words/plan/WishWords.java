@@ -8,7 +8,6 @@ import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor;
-import sillbook.model.WishedFor.FlowerStage;
 import sillbook.plan.LatestDays;
 import sillbook.plan.WishMet;
 import sillbook.text.Initial;
@@ -16,16 +15,10 @@ import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.Lengths;
 import sillbook.words.PotNames;
-import sillbook.words.Vocabulary;
+import sillbook.words.WishTerms;
 
 /** Wishes, and how a plan stands to them, as they are said. */
 public record WishWords(Journal journal) {
-    /** How far flowers should be. */
-    public static final Vocabulary<FlowerStage> STAGES = Vocabulary.<FlowerStage>of("stage of flowers")
-            .with(FlowerStage.BUD_COLOUR, "buds in colour", "bud colour", "in colour", "colour showing")
-            .with(FlowerStage.FIRST_OPEN, "first open", "first flower open", "first flowers open")
-            .with(FlowerStage.FULL, "full", "full flower", "in full flower", "all open");
-
     private static final double RARELY = 0.05;
     private static final double NEARLY_ALWAYS = 0.95;
     private static final int TENTHS = 10;
@@ -64,7 +57,7 @@ public record WishWords(Journal journal) {
         asks.tallest()
                 .map(most -> "up to " + Lengths.say(most, journal.settings().lengths()))
                 .ifPresent(facts::add);
-        asks.stage().map(STAGES::say).ifPresent(facts::add);
+        asks.stage().map(WishTerms.STAGES::say).ifPresent(facts::add);
         asks.room().map(new PotNames(journal)::place).ifPresent(facts::add);
         return String.join(", ", facts);
     }

@@ -31,7 +31,9 @@ class QuickLineTest {
                         "lines-water.txt",
                         "lines-row.txt",
                         "lines-ground.txt",
-                        "lines-read.txt")
+                        "lines-read.txt",
+                        "lines-wishes.txt",
+                        "lines-plans.txt")
                 .flatMap(LineTable::rows);
     }
 

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.change.AdoptPlan;
+import sillbook.handbook.Handbook;
 import sillbook.model.SeasonPlan;
+import sillbook.plan.PlanNow;
+import sillbook.words.Kinds;
 
 class PlanNamesTest {
     private final AugustHouse house = AugustHouse.usual();
@@ -28,8 +30,27 @@ class PlanNamesTest {
     @Test
     void thenByTheirLabels() {
         SeasonPlan plan = house.plan();
-        house.put(plan).apply(new AdoptPlan(plan.id(), Map.of(), Map.of()));
+        house.put(plan).apply(Adopting.of(house.now(plan), new Kinds(house.journal(), Handbook.standard())));
         SeasonPlan adopted = house.journal().seasonPlans().get(plan.id());
-        assertThat(new PlanNames(house.journal(), adopted).whole(0)).isEqualTo("P1 'Linen Parade'");
+        assertThat(new PlanNames(house.journal(), adopted).whole(1)).isEqualTo("D1 'Lantern Row'");
+    }
+
+    @Test
+    void thePotsThatMeetAWishAreMeantForIt() {
+        house.write("wish 30 jan", "wish tulip for easter");
+        PlanNow now = house.now();
+        AdoptPlan adopting = Adopting.of(now, new Kinds(house.journal(), Handbook.standard()));
+        assertThat(now.wishes()).hasSize(2);
+        assertThat(adopting.meets()).hasSize(1);
+        assertThat(adopting.meets().values().iterator().next()).isNotEmpty();
+    }
+
+    @Test
+    void thePlanThatComesNextHasTheFirstLetterThatIsFree() {
+        assertThat(PlanLetters.nextFree(AugustHouse.SEASON, house.journal())).isEqualTo("A");
+        house.put(house.plan());
+        assertThat(PlanLetters.nextFree(AugustHouse.SEASON, house.journal())).isEqualTo("B");
+        assertThat(PlanLetters.nextFree(AugustHouse.SEASON.next(), house.journal()))
+                .isEqualTo("A");
     }
 }

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.words.line;
+
+import java.util.List;
+import sillbook.model.Journal;
+import sillbook.model.Season;
+import sillbook.model.SeasonPlan;
+import sillbook.plan.PlanNow;
+import sillbook.plan.PlanReading;
+import sillbook.plan.Planning;
+import sillbook.words.Counts;
+import sillbook.words.plan.Adopting;
+
+/** {@code adopt plan A}: its pots wait to be potted. */
+final class AdoptForm implements Form {
+    @Override
+    public FormHelp help() {
+        return FormHelp.of(
+                "adopt plan",
+                "A plan by its letter: its pots are made and wait to be potted, with their bulbs and containers kept for them; what another "
+                        + "plan of the season meant for pots no longer holds. For and a season, if not the coming one.",
+                "adopt plan A",
+                "adopt plan B for 2027-28");
+    }
+
+    @Override
+    public List<String> keywords() {
+        return List.of("adopt plan", "adopt");
+    }
+
+    @Override
+    public List<Slot<?>> slots() {
+        return List.of(PlanNamed.LETTER, Marking.SEASON);
+    }
+
+    @Override
+    public int wanting(Filled filled) {
+        return filled.has(PlanNamed.LETTER) ? 0 : 1;
+    }
+
+    @Override
+    public void draw(Filled filled, Draft draft) {
+        Bench bench = draft.bench();
+        Season season = Marking.season(filled, bench);
+        PlanNamed.find(filled, season, bench)
+                .ifPresentOrElse(
+                        plan -> adopt(plan, draft),
+                        () -> draft.ask(
+                                "which plan?",
+                                "Which plan of season " + bench.journal().nameOf(season)
+                                        + "? Write the letter of one there is, as: adopt plan A."));
+    }
+
+    private static void adopt(SeasonPlan plan, Draft draft) {
+        Bench bench = draft.bench();
+        Journal journal = bench.journal();
+        PlanNow now = PlanReading.of(Planning.of(journal, bench.outlook(), plan.season()), plan);
+        draft.means("plan " + plan.name() + " of season " + journal.nameOf(plan.season()) + ", "
+                + Counts.of(plan.pots().size(), "pot"));
+        draft.means(Counts.of(now.toMake(), "pot") + " to be made, which wait to be potted");
+        draft.change(Adopting.of(now, bench.kinds()));
+    }
+}
