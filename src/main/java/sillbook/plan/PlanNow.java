@@ -4,6 +4,8 @@ package sillbook.plan;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.SeasonPlan;
+import sillbook.model.Wish;
+import sillbook.reckon.dates.DaySpan;
 
 /**
  * A plan, worked out: what flowers when, what stands where, what it cannot do.
@@ -30,6 +32,18 @@ public record PlanNow(
     /** What is wrong with a pot. */
     public List<Trouble> troublesOf(int pot) {
         return troubles.stream().filter(one -> one.pots().contains(pot)).toList();
+    }
+
+    /** What is in bloom of the pots that a wish asks for, its days being those wished for. */
+    public Ribbon of(Wish wish) {
+        List<PlannedPot> suited = pots.stream()
+                .filter(pot -> wish.asks().suits(pot.candidate().variety()))
+                .filter(pot -> wish.asks()
+                        .room()
+                        .filter(room -> !pot.course().room().equals(Optional.of(room)))
+                        .isEmpty())
+                .toList();
+        return Ribbon.of(suited, ribbon.days(), List.of(DaySpan.ofInclusive(wish.from(), wish.to())));
     }
 
     /** The first gap, if there is one. */

@@ -14,6 +14,9 @@ import sillbook.reckon.cover.Watch;
 
 /** Looks for the best plan of a season, as far as the search goes. */
 public final class Seeking {
+    /** About five to ten seconds' work. */
+    public static final long USUAL_EFFORT = Planner.USUAL_EFFORT;
+
     private Seeking() {}
 
     /**
@@ -70,7 +73,7 @@ public final class Seeking {
 
     /** With the usual effort, and nobody looking on. */
     public static Outcome seek(Planning planning, Rule rule) {
-        return seek(planning, rule, Planner.USUAL_EFFORT, new Progress() {
+        return seek(planning, rule, USUAL_EFFORT, new Progress() {
             @Override
             public boolean wantsStop() {
                 return false;

@@ -64,6 +64,7 @@ class KeysPageTest {
         pages.put("Pots", demo().press("2"));
         pages.put("Places", demo().press("3"));
         pages.put("Bulbs", demo().press("4"));
+        pages.put("Plan", demo().press("5"));
         pages.put("Seasons", demo().press("6"));
         pages.put("Diary", demo().press("7"));
         return pages;
@@ -74,6 +75,7 @@ class KeysPageTest {
         cards.put("A pot's card", demo().press("2", "Enter"));
         cards.put("A place's card", demo().press("3", "Enter"));
         cards.put("A variety's card", demo().press("4", "Enter"));
+        cards.put("Plan, the ribbon", demo().press("5", "v"));
         cards.put("The winters on Seasons", demo().press("6", "v", "s"));
         cards.put("Choosing on Seasons", demo().press("6", "v", "c"));
         cards.put("The pots behind a line of Seasons", demo().press("6", "Enter"));
@@ -90,6 +92,7 @@ class KeysPageTest {
         slips.put(
                 "A form with something half typed, after Esc",
                 demo().press("2", "n").type("Q").press("Esc"));
+        slips.put("Plan, the figures of the rule", demo().press("5", "Tab"));
         slips.put("Finding", demo().press("7", "f"));
         slips.put("Going to something", demo().press("g"));
         slips.put("Moving a pot", demo().press("2", "m"));

@@ -68,6 +68,13 @@ public enum Action {
     OPEN_WINTER(Where.SEASONS, "Enter", "the winter", "the winter of the line, a fact a line"),
     HOW_MANY(Where.CHOOSING, "+ - ] [", "how many", "one bulb more, fewer; five more, five fewer"),
     HAND_ON(Where.CHOOSING, "H", "hand on", "hand on all that is chosen: to order, on Bulbs"),
+    RULE_FIELDS(Where.PLAN, "Tab", "rule", "how many pots, every how many days, from when to when"),
+    NUDGE_DAY(Where.PLAN, "+ -", "a day", "a day later, a day earlier"),
+    NUDGE_WEEK(Where.PLAN, "[ ]", "a week", "a week earlier, a week later"),
+    SEEK_BEST(Where.PLAN, "B", "best", "the best plan; again: stop, with the best so far"),
+    KEEP_PLAN(Where.PLAN, "K", "keep", "keep the plan as it is shown, one step"),
+    PLAN_POT(Where.PLAN, "N", "pot", "by hand: one pot more, of bulbs in none"),
+    PLAN_WISH(Where.PLAN, "N", "wish", "in the ribbon: what should flower when"),
     OPEN_ENTRY(Where.DIARY, "Enter", "open", "open what the entry is about"),
     LIST_FOUND(Where.LISTS, "Enter", "list", "to what was found"),
     CHOOSE_ACTION(Where.HELP, "Up Down", "choose", "choose a line"),
@@ -118,7 +125,7 @@ public enum Action {
     DROP(Where.SLIPS, "X", "drop it", "drop what is half typed"),
     ;
 
-    private static final Set<Key> PAIRED = Set.of(Keys.UP, Keys.LEFT, Keys.PAGE_UP, Key.of('+'));
+    private static final Set<Key> PAIRED = Set.of(Keys.UP, Keys.LEFT, Keys.PAGE_UP, Key.of('+'), Key.of('['));
 
     private final Where where;
 

@@ -18,6 +18,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.plan.Planning;
 import sillbook.reckon.effects.Effects;
 import sillbook.season.GroundForetold;
 import sillbook.season.Moves;
@@ -65,11 +66,13 @@ public final class Almanac {
     private final Map<Id<Place>, List<Why<?>>> whys = new HashMap<>();
     private final Map<Id<Place>, Optional<GroundForetold>> grounds = new HashMap<>();
     private final Function<Season, Map<Id<Place>, Moves>> movesOf;
+    private final Plannings plannings;
     private final LocalDate day;
     private final BiFunction<Id<Place>, LocalDate, PlaceClimate> climate;
 
     Almanac(Journal journal, Handbook handbook, LocalDate day) {
         movesOf = season -> Moves.of(journal, outlook(), season);
+        plannings = new Plannings(season -> Planning.of(journal, outlook(), season));
         this.day = day;
         climate = (place, on) -> PlaceClimate.of(journal, place, on);
         outlook = new Lazy<>(() -> Outlook.of(journal, handbook, day));
@@ -159,6 +162,11 @@ public final class Almanac {
     /** How the pots did that share a thing, the best first. */
     public List<Tallied> tallied(By by) {
         return tallied.computeIfAbsent(by, winters()::by);
+    }
+
+    /** What is planned with, and what plans come to. */
+    public Plannings plannings() {
+        return plannings;
     }
 
     public PotNow pot(Id<Pot> pot) {

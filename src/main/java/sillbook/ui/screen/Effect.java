@@ -4,13 +4,18 @@ package sillbook.ui.screen;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import sillbook.change.Change;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.LoggerFormat;
 import sillbook.model.Place;
+import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Settings.Colours;
+import sillbook.plan.Planning;
+import sillbook.plan.Seeking;
 import sillbook.season.past.Foretellings;
 import sillbook.season.past.Trials;
 
@@ -50,6 +55,10 @@ public sealed interface Effect {
         R readAhead(ReadAhead effect);
 
         R readChart(ReadChart effect);
+
+        R seek(Seek effect);
+
+        R stopSeeking(StopSeeking effect);
 
         R quit(Quit effect);
 
@@ -214,6 +223,48 @@ public sealed interface Effect {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.readChart(this);
+        }
+    }
+
+    /**
+     * Look for the best plan, which takes up to some seconds of work and nothing from the journal, and nothing else waits for it; answered by
+     * {@link Message.FoundSoFar} from time to time, and in the end by {@link Message.Sought}. Another search ends it.
+     *
+     * @param turn which search it is; the answers say so
+     */
+    record Seek(int turn, Planning planning, Rule rule) implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.seek(this);
+        }
+
+        /**
+         * Does the work.
+         *
+         * @param wantsStop asked often on the way
+         * @param soFar is told each plan that is better than those before
+         */
+        public Message answer(BooleanSupplier wantsStop, Consumer<Message> soFar) {
+            Seeking.Progress progress = new Seeking.Progress() {
+                @Override
+                public boolean wantsStop() {
+                    return wantsStop.getAsBoolean();
+                }
+
+                @Override
+                public void found(Seeking.Found best) {
+                    soFar.accept(new Message.FoundSoFar(turn, best));
+                }
+            };
+            return new Message.Sought(turn, Seeking.seek(planning, rule, Seeking.USUAL_EFFORT, progress));
+        }
+    }
+
+    /** End what {@link Seek} began; what it found by then is its answer. */
+    record StopSeeking() implements Effect {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.stopSeeking(this);
         }
     }
 

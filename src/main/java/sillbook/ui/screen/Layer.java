@@ -3,6 +3,7 @@ package sillbook.ui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import sillbook.season.Sill;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Size;
 
@@ -26,6 +27,16 @@ public interface Layer {
     /** This layer with its cursor on that thing, if it has it. */
     default Layer at(State state, Thing thing) {
         return this;
+    }
+
+    /** The time under the months while its page is open. */
+    default Timescale timescale(State state) {
+        return state.timescale();
+    }
+
+    /** What stands on the sill under the months while its page is open. */
+    default Sill sill(State state) {
+        return state.almanac().sill(timescale(state).season());
     }
 
     /** Takes a key that is text here, before any offer; empty when the key is none. */
@@ -95,6 +106,16 @@ public interface Layer {
 
     /** What was asked for with {@link Effect.ReadChart}. */
     default Layer chartRead(Message.ChartRead answer) {
+        return this;
+    }
+
+    /** A plan that {@link Effect.Seek} has found on its way. */
+    default Layer foundSoFar(Message.FoundSoFar answer) {
+        return this;
+    }
+
+    /** What came of {@link Effect.Seek}. */
+    default Layer sought(Message.Sought answer) {
         return this;
     }
 

@@ -22,13 +22,17 @@ record Masthead(State state) implements Widget {
     @Override
     public void render(Rect area, Cells cells) {
         drawPages(area.line(0), cells);
-        RulerLayout ruler = state.timescale().ruler(state, area.columns());
+        RulerLayout ruler = timescale().ruler(state, area.columns());
         String date = Days.full(state.shown().today());
         new RulerHead(date, season(), ruler, sill(ruler)).render(area.withoutTop(1), cells);
     }
 
+    private Timescale timescale() {
+        return state.layers().page().timescale(state);
+    }
+
     private Sill sill(RulerLayout ruler) {
-        var flowering = state.almanac().sill(state.timescale().season());
+        var flowering = state.layers().page().sill(state);
         return Sill.of(
                 ruler,
                 Stream.of(flowering.happened(), flowering.foretold())
@@ -53,7 +57,7 @@ record Masthead(State state) implements Widget {
     }
 
     private String season() {
-        String name = state.journal().nameOf(state.timescale().season());
+        String name = state.journal().nameOf(timescale().season());
         String copy = state.copy().words();
         return "season " + name + (copy.isEmpty() ? "" : " " + copy);
     }

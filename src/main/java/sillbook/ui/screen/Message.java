@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sillbook.model.ChartColumn;
+import sillbook.plan.Seeking;
 import sillbook.reckon.effects.Effects;
 import sillbook.season.past.Foretellings;
 import sillbook.season.past.Merits;
@@ -56,6 +57,10 @@ public sealed interface Message {
         R keptRead(KeptRead message);
 
         R chartRead(ChartRead message);
+
+        R foundSoFar(FoundSoFar message);
+
+        R sought(Sought message);
     }
 
     <R> R fold(Cases<R> cases);
@@ -225,6 +230,26 @@ public sealed interface Message {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.chartRead(this);
+        }
+    }
+
+    /**
+     * A plan was found that is better than those before.
+     *
+     * @param turn which search it is of
+     */
+    record FoundSoFar(int turn, Seeking.Found found) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.foundSoFar(this);
+        }
+    }
+
+    /** A search for the best plan is over. */
+    record Sought(int turn, Seeking.Outcome outcome) implements Message {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.sought(this);
         }
     }
 

@@ -43,6 +43,11 @@ public record Timescale(Season season, OptionalInt cellsAWeek, int pannedWeeks) 
         return new Timescale(season, OptionalInt.of(shownCells % MOST_CELLS + 1), 0);
     }
 
+    /** The same stretch of another season. */
+    public Timescale over(Season other) {
+        return new Timescale(other, cellsAWeek, pannedWeeks);
+    }
+
     /** Another season, or this one from its beginning; the zoom stays. */
     public Timescale at(Season other) {
         return new Timescale(other, cellsAWeek, 0);

@@ -144,6 +144,16 @@ record Update(State state) implements Message.Cases<Step> {
     }
 
     @Override
+    public Step foundSoFar(Message.FoundSoFar message) {
+        return Step.to(state.with(state.layers().each(layer -> layer.foundSoFar(message))));
+    }
+
+    @Override
+    public Step sought(Message.Sought message) {
+        return Step.to(state.with(state.layers().each(layer -> layer.sought(message))));
+    }
+
+    @Override
     public Step opened(Message.Opened message) {
         Kit kit = state.kit();
         Layers pages = kit.contents().pages(message.now());

@@ -17,6 +17,7 @@ public enum Where {
     BULBS("On Bulbs"),
     SEASONS("On Seasons"),
     CHOOSING("On Choosing"),
+    PLAN("On the Plan"),
     DIARY("In the Diary"),
     IMPORT("On a thermometer's file"),
     SLIPS("In slips"),

@@ -22,6 +22,7 @@ import sillbook.ui.screen.TakenStep;
 /** Does to the open book what the screens ask for, and opens another one when they ask for that. */
 public final class BookEffects implements Effects<Message, Effect>, AutoCloseable {
     private final Library library;
+    private final Seeker seeker = new Seeker();
     private Optional<OnTable> open;
     private volatile boolean isStopped;
 
@@ -57,7 +58,15 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
     }
 
     @Override
-    public synchronized void carryOut(Effect effect, Consumer<Message> answer) {
+    public void carryOut(Effect effect, Consumer<Message> answer) {
+        if (effect instanceof Effect.Seek seek) {
+            answer.accept(seeker.seek(seek, answer));
+        } else {
+            inTurn(effect, answer);
+        }
+    }
+
+    private synchronized void inTurn(Effect effect, Consumer<Message> answer) {
         try {
             effect.fold(new Deeds(answer)).ifPresent(answer);
             if (effect instanceof Effect.ReadRest) {
@@ -236,6 +245,18 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
             return Optional.of(new Message.ChartRead(
                     effect,
                     table().book().chart(effect.place(), effect.from(), effect.toExclusive(), effect.columns())));
+        }
+
+        /** Asks nothing of the book, and so is done before its turn. */
+        @Override
+        public Optional<Message> seek(Effect.Seek effect) {
+            return Optional.of(seeker.seek(effect, meanwhile));
+        }
+
+        @Override
+        public Optional<Message> stopSeeking(Effect.StopSeeking effect) {
+            seeker.stop();
+            return Optional.empty();
         }
 
         @Override

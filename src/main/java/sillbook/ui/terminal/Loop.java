@@ -19,6 +19,9 @@ import sillbook.ui.draw.Size;
  * that calls {@link #run} or {@link #turn}; other threads only put something into its queue.
  */
 public final class Loop<S, M, E> {
+    private static final Executor ASIDE =
+            task -> Daemons.named("aside").newThread(task).start();
+
     private final Program<S, M, E> program;
     private final Effects<M, E> effects;
     private final Executor worker;
@@ -110,9 +113,10 @@ public final class Loop<S, M, E> {
             case SUSPEND -> suspend();
             case INTERRUPT -> {
                 effects.interrupt();
-                carryOut(effect);
+                carryOut(effect, worker);
             }
-            case EFFECTS -> carryOut(effect);
+            case EFFECTS -> carryOut(effect, worker);
+            case ASIDE -> carryOut(effect, ASIDE);
         }
     }
 
@@ -127,9 +131,9 @@ public final class Loop<S, M, E> {
         stale = true;
     }
 
-    private void carryOut(E effect) {
+    private void carryOut(E effect, Executor by) {
         undone.incrementAndGet();
-        worker.execute(() -> {
+        by.execute(() -> {
             try {
                 effects.carryOut(effect, this::tell);
             } catch (RuntimeException | Error fault) {

@@ -33,9 +33,13 @@ public record Program<S, M, E>(
         }
     }
 
-    /** Who does an effect: the effects' own thread, which may be told first to stop what it does; or the loop itself in one of three ways. */
+    /**
+     * Who does an effect: the effects' own thread, which may be told first to stop what it does; a thread beside it, for what may take long and
+     * what nothing waits for; or the loop itself in one of three ways.
+     */
     public enum Doer {
         EFFECTS,
+        ASIDE,
         INTERRUPT,
         LEAVE,
         SUSPEND,

@@ -92,6 +92,20 @@ class LoopTest {
     }
 
     @Test
+    void whatIsDoneAsideWaitsForNothingAndNothingWaitsForIt() throws InterruptedException {
+        loop.turn();
+        press(Key.of('e'), Key.of('a'));
+        loop.turn();
+        assertThat(work).as("what came before it is not done yet").hasSize(1);
+        for (int tries = 0; tries < 3_000 && !shown.get(shown.size() - 1).contains("the answer"); tries++) {
+            Thread.sleep(10);
+            loop.turn();
+        }
+        assertThat(shown).last().asString().contains("last 'the answer'");
+        assertThat(work).hasSize(1);
+    }
+
+    @Test
     void aFaultInAnEffectEndsTheLoop() {
         loop.turn();
         press(Key.of('f'));

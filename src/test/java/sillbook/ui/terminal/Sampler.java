@@ -35,6 +35,7 @@ public final class Sampler {
         SUSPEND,
         REDRAW,
         ASK,
+        ASK_ASIDE,
         FAIL
     }
 
@@ -48,6 +49,7 @@ public final class Sampler {
                     case LEAVE -> Program.Doer.LEAVE;
                     case SUSPEND -> Program.Doer.SUSPEND;
                     case REDRAW -> Program.Doer.REDRAW;
+                    case ASK_ASIDE -> Program.Doer.ASIDE;
                     case ASK, FAIL -> Program.Doer.EFFECTS;
                 },
                 state -> ground);
@@ -89,6 +91,7 @@ public final class Sampler {
                     case "Ctrl-Z" -> Effect.SUSPEND;
                     case "Ctrl-L" -> Effect.REDRAW;
                     case "E" -> Effect.ASK;
+                    case "A" -> Effect.ASK_ASIDE;
                     case "F" -> Effect.FAIL;
                     case "X" -> throw new IllegalStateException("a fault in the program, 'Marrow Lane'");
                     default -> null;

@@ -19,6 +19,7 @@ import sillbook.ui.screen.bulbs.BulbsPage;
 import sillbook.ui.screen.diary.DiaryPage;
 import sillbook.ui.screen.firstrun.FirstRun;
 import sillbook.ui.screen.places.PlacesPage;
+import sillbook.ui.screen.plan.PlanPage;
 import sillbook.ui.screen.pots.PotsPage;
 import sillbook.ui.screen.seasons.SeasonsPage;
 import sillbook.ui.screen.today.TodayPage;
@@ -54,6 +55,8 @@ public record Sillbook() implements Contents {
                 PlacesPage.OPEN,
                 PageName.BULBS,
                 BulbsPage.OPEN,
+                PageName.PLAN,
+                PlanPage.OPEN,
                 PageName.SEASONS,
                 SeasonsPage.OPEN,
                 PageName.DIARY,
