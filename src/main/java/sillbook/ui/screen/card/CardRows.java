@@ -62,6 +62,7 @@ final class CardRows {
         cold();
         warmth();
         outcome();
+        rows.addAll(SitsRows.of(state, now.life().pot()));
         history();
         care();
         return Rows.of(rows);

@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.season;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import sillbook.model.Container;
+import sillbook.model.Journal;
+import sillbook.model.Length;
+import sillbook.model.Pot;
+import sillbook.model.Purchase;
+import sillbook.reckon.fit.Bed;
+import sillbook.reckon.fit.Frustum;
+import sillbook.reckon.fit.PotShape;
+import sillbook.reckon.fit.Spacing;
+import sillbook.reckon.packing.Point;
+
+/**
+ * How the bulbs of a pot sit, where its width and their size are known; all lengths in cm.
+ *
+ * @param bed the pot and a bulb, as close as published counts set them
+ * @param count of bulbs
+ * @param places their middles, spread as far as the wall lets them; empty where so many are not known to fit
+ * @param shape the pot, as far as its height is known, else of the usual one for its shape
+ */
+public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
+    private static final double TENTHS_IN_CM = 100;
+
+    /** The first number of a grade is a circumference in cm. */
+    private static final Pattern GRADE = Pattern.compile("(\\d{1,2}(?:\\.\\d)?)\\b.*");
+
+    public PotFit {
+        places = List.copyOf(places);
+    }
+
+    /** Of a pot; empty where its width, or the size of the bulbs that name it, is not known. */
+    public static Optional<PotFit> of(Journal journal, Pot pot) {
+        Optional<Container> container = pot.container().map(journal.containers()::get);
+        Optional<Double> across =
+                container.flatMap(Container::across).or(pot::across).map(PotFit::centimetres);
+        Optional<Double> bulb =
+                pot.first().purchase().flatMap(journal.purchases()::find).flatMap(PotFit::bulb);
+        int count = pot.plantings().stream().mapToInt(Pot.Planting::count).sum();
+        return across.flatMap(wide -> bulb.flatMap(size -> of(wide, size, count, container)));
+    }
+
+    /** Of so many bulbs in a pot so wide; empty where one is too wide for it, or lost in it. */
+    public static Optional<PotFit> of(double across, double bulb, int count, Optional<Container> container) {
+        if (!(bulb > 0) || !(across > bulb) || across > Bed.WIDEST * bulb) {
+            return Optional.empty();
+        }
+        Bed packed = new Bed(across, bulb, Spacing.PACKED);
+        List<Point> places = packed.places(count)
+                .or(() -> packed.with(Spacing.TOUCHING).places(count))
+                .orElse(List.of());
+        return Optional.of(new PotFit(packed, count, places, shape(across, container)));
+    }
+
+    private static Frustum shape(double across, Optional<Container> container) {
+        Optional<Double> height =
+                container.flatMap(Container::height).map(PotFit::centimetres).filter(high -> high > 0);
+        PotShape usual = container.map(Container::shape).map(PotFit::shape).orElse(PotShape.PAN);
+        return height.map(high -> new Frustum(across, PotShape.BASE * across, high))
+                .orElseGet(() -> usual.of(across));
+    }
+
+    /** As near as the trade's shapes come to it. */
+    public static PotShape shape(Container.Shape shape) {
+        return switch (shape) {
+            case STANDARD, GLASS, OUTER, OTHER -> PotShape.STANDARD;
+            case AZALEA -> PotShape.AZALEA;
+            case PAN, BOWL -> PotShape.PAN;
+        };
+    }
+
+    /** The diameter of a bulb in cm: as measured across, else by the circumference its grade begins with. */
+    public static Optional<Double> bulb(Purchase purchase) {
+        return purchase.grade()
+                .across()
+                .map(PotFit::centimetres)
+                .or(() -> ofGrade(purchase.grade().printed()));
+    }
+
+    private static Optional<Double> ofGrade(String printed) {
+        Matcher matcher = GRADE.matcher(printed);
+        return matcher.matches() ? Optional.of(Bed.ofGrade(Double.parseDouble(matcher.group(1)))) : Optional.empty();
+    }
+
+    /** In cm. */
+    public static double centimetres(Length length) {
+        return length.tenths() / TENTHS_IN_CM;
+    }
+
+    /** As many as fit two pencils apart. */
+    public int airy() {
+        return bed.with(Spacing.AIRY).most().count();
+    }
+
+    /** As many as fit as close as published counts set them. */
+    public int packed() {
+        return bed.most().count();
+    }
+
+    /** As many as fit touching. */
+    public int touching() {
+        return bed.with(Spacing.TOUCHING).most().count();
+    }
+}
