@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import sillbook.model.Container;
+import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Length;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Planting;
 import sillbook.model.Purchase;
 import sillbook.reckon.fit.Bed;
 import sillbook.reckon.fit.Frustum;
@@ -36,12 +38,21 @@ public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
 
     /** Of a pot; empty where its width, or the size of the bulbs that name it, is not known. */
     public static Optional<PotFit> of(Journal journal, Pot pot) {
-        Optional<Container> container = pot.container().map(journal.containers()::get);
+        return of(journal, pot.plantings(), pot.container(), pot.across());
+    }
+
+    /** The same of one that is still to be made. */
+    public static Optional<PotFit> of(
+            Journal journal, List<Planting> plantings, Optional<Id<Container>> standsIn, Optional<Length> width) {
+        Optional<Container> container = standsIn.flatMap(journal.containers()::find);
         Optional<Double> across =
-                container.flatMap(Container::across).or(pot::across).map(PotFit::centimetres);
-        Optional<Double> bulb =
-                pot.first().purchase().flatMap(journal.purchases()::find).flatMap(PotFit::bulb);
-        int count = pot.plantings().stream().mapToInt(Pot.Planting::count).sum();
+                container.flatMap(Container::across).or(() -> width).map(PotFit::centimetres);
+        Optional<Double> bulb = plantings.stream()
+                .findFirst()
+                .flatMap(Planting::purchase)
+                .flatMap(journal.purchases()::find)
+                .flatMap(PotFit::bulb);
+        int count = plantings.stream().mapToInt(Planting::count).sum();
         return across.flatMap(wide -> bulb.flatMap(size -> of(wide, size, count, container)));
     }
 

@@ -3,6 +3,7 @@ package sillbook.ui.draw;
 
 import sillbook.chart.PotDrawing;
 import sillbook.chart.PotDrawing.Middle;
+import sillbook.text.Width;
 
 /** A pot and its bulbs from above, to scale, the bulbs numbered; in plain letters only where they sit. */
 public record PotFromAbove(PotDrawing pot) implements Widget {
@@ -59,11 +60,11 @@ public record PotFromAbove(PotDrawing pot) implements Widget {
     private void number(int number, Rect square, Cells cells) {
         Middle bulb = pot.bulbs().get(number);
         String said = String.valueOf(number + 1);
+        String shown = cells.alphabet() == Alphabet.ASCII ? "(" + said + ")" : said;
         double scale = square.rows() / pot.across();
         int row = square.row() + (int) Math.floor(square.rows() / 2.0 - bulb.y() * scale);
-        int column = square.column()
-                + (int) Math.floor(square.columns() / 2.0 + WIDE_FOR_HIGH * bulb.x() * scale - said.length() / 2.0);
-        String shown = cells.alphabet() == Alphabet.ASCII ? "(" + said + ")" : said;
-        cells.put(shown.length() > said.length() ? column - 1 : column, row, shown, Style.BOLD);
+        double middle = square.columns() / 2.0 + WIDE_FOR_HIGH * bulb.x() * scale;
+        int column = square.column() + (int) Math.floor(middle - Width.of(shown) / 2.0);
+        cells.put(column, row, shown, Style.BOLD);
     }
 }

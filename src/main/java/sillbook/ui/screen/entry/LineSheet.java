@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
 import sillbook.season.Outlook;
+import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Kit;
 import sillbook.ui.screen.State;
@@ -145,6 +146,14 @@ record LineSheet(
                                 "",
                                 "Something is still wanted here. "
                                         + part(blamed(line, read, answers)).hint())));
+    }
+
+    /** Of pots that are made, how their bulbs will sit. */
+    @Override
+    public Optional<Widget> picture(State state, Reading reading) {
+        return isSlip()
+                ? Optional.empty()
+                : reading.change().flatMap(change -> PotMade.picture(state.journal(), change));
     }
 
     private static Remark wrong(Complaint complaint) {

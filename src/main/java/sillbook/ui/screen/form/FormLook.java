@@ -22,6 +22,9 @@ final class FormLook {
     private static final int BODY_INDENT = 2;
     private static final int SLIP_INDENT = 4;
 
+    /** As many as a form that takes the body has blanks, at the least. */
+    private static final int PICTURE_ROWS = 11;
+
     private final Form form;
     private final State state;
     private final Reading reading;
@@ -69,6 +72,12 @@ final class FormLook {
         for (int i = 0; i < Math.min(lines.size(), area.rows()); i++) {
             lines.get(i).render(area.line(i), cells);
         }
+        form.sheet().picture(state, reading).ifPresent(picture -> {
+            Rect right =
+                    new Rect(area.right() - Sheet.PICTURE_COLUMNS - 1, area.row(), Sheet.PICTURE_COLUMNS, PICTURE_ROWS);
+            cells.clear(right.intersect(area));
+            picture.render(right, cells.within(right.intersect(area)));
+        });
     }
 
     private void layOut() {

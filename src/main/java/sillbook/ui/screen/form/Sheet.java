@@ -3,6 +3,7 @@ package sillbook.ui.screen.form;
 
 import java.util.List;
 import java.util.Optional;
+import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
@@ -35,6 +36,13 @@ public interface Sheet {
     default Aside aside(State state, Answers answers, Blank blank) {
         return Aside.of("", "Tab goes on to the next blank.", "Nothing is kept until you record.");
     }
+
+    /** A picture of what the answers mean, where there is one; it stands at the right, {@value #PICTURE_COLUMNS} columns wide. */
+    default Optional<Widget> picture(State state, Reading reading) {
+        return Optional.empty();
+    }
+
+    int PICTURE_COLUMNS = 26;
 
     /** What Enter does, in the foot. */
     default String recordWords() {
