@@ -5,13 +5,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Wish;
-import sillbook.reckon.cover.ColdStay;
 import sillbook.reckon.cover.DayWish;
 import sillbook.reckon.cover.PotGroup;
 import sillbook.reckon.cover.Pull;
@@ -21,31 +21,77 @@ import sillbook.reckon.dates.DaySpan;
 
 /** A season as the search for the best plan takes it, in numbers; and what it finds, as pots again. Days are counted from the season's first. */
 final class CoverTask {
-    private static final int DAYS_IN_WEEK = 7;
-
     private final Planning planning;
     private final Rule rule;
     private final DaySpan days;
     private final List<Candidate> candidates = new ArrayList<>();
     private final List<PotGroup> groups = new ArrayList<>();
+    private final List<Pull> fixed = new ArrayList<>();
 
     CoverTask(Planning planning, Rule rule) {
         this.planning = planning;
         this.rule = rule;
         this.days = planning.days();
+        PotGroups potGroups = new PotGroups(planning, rule);
         for (Candidate candidate : planning.candidates()) {
-            group(candidate).ifPresent(group -> {
+            potGroups.of(candidate).ifPresent(group -> {
+                if (!candidate.isOpen()) {
+                    fix(group, where(candidate.settled().orElseThrow()));
+                } else {
+                    groups.add(group);
+                }
                 candidates.add(candidate);
-                groups.add(group);
             });
         }
+        WishedDays.unwished(planning.wishes(), rule).forEach(this::fill);
+    }
+
+    private void fix(PotGroup group, int site) {
+        fixed.add(new Pull(groups.size(), group.earliest(), site, OptionalInt.empty()));
+        groups.add(group);
+    }
+
+    /** Where a pot stands that is out of the cold: in one of the rooms, or somewhere else, where nothing is brought in. */
+    private int where(Candidate.Settled settled) {
+        return IntStream.range(0, planning.rooms().size())
+                .filter(room -> settled.course()
+                        .room()
+                        .equals(Optional.of(planning.rooms().get(room).id())))
+                .findFirst()
+                .orElse(elsewhere());
+    }
+
+    private int elsewhere() {
+        return planning.rooms().size();
+    }
+
+    /** A stretch for which nobody wished counts as in bloom: a pot that is not there fills it. */
+    private void fill(DaySpan stretch) {
+        int first = day(stretch.start());
+        fix(PotGroup.of(first, first, 0, (int) stretch.days(), 1), elsewhere());
+    }
+
+    /** Pots that are in already, or only fill days for which nobody wished. */
+    List<Pull> fixed() {
+        return fixed;
+    }
+
+    /** How many of the pots of a plan are none. */
+    int fillers() {
+        return groups.size() - candidates.size();
     }
 
     /** Empty where nothing can be brought in, or there is no room of any sort to flower in. */
     Optional<Task> task() {
-        return groups.isEmpty() || planning.rooms().isEmpty()
+        return candidates.isEmpty() || planning.rooms().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Task(season(), rooms(planning.rooms()), rooms(planning.colds()), groups, wishes()));
+                : Optional.of(new Task(season(), sites(), rooms(planning.colds()), groups, wishes()));
+    }
+
+    private List<Room> sites() {
+        List<Room> sites = new ArrayList<>(rooms(planning.rooms()));
+        sites.add(Room.of(0));
+        return sites;
     }
 
     private sillbook.reckon.cover.Season season() {
@@ -84,70 +130,16 @@ final class CoverTask {
                 .toList();
     }
 
-    private Optional<PotGroup> group(Candidate candidate) {
-        return candidate.isOpen()
-                ? new ColdChoice(candidate, planning).best().map(choice -> group(candidate, choice))
-                : Optional.of(settled(candidate, candidate.settled().orElseThrow()));
-    }
-
-    private PotGroup group(Candidate candidate, ColdChoice.Best choice) {
-        int earliest = day(choice.in().start());
-        int latest = day(choice.in().endExclusive()) - 1;
-        return new PotGroup(
-                earliest,
-                latest,
-                PotGroup.steady(earliest, latest, candidate.forcing().toFlower().typical()),
-                candidate.forcing().daysInBloom(),
-                1,
-                1,
-                List.of(),
-                stay(candidate, choice));
-    }
-
-    private Optional<ColdStay> stay(Candidate candidate, ColdChoice.Best choice) {
-        int early = rule.pottingDays().isEmpty() ? 0 : DAYS_IN_WEEK - 1;
-        LocalDate from = candidate.cold().map(Candidate.InCold::potted).orElse(candidate.readyFrom());
-        int atMost = candidate.cold().isPresent()
-                ? days(candidate, choice)
-                : candidate.forcing().usualCold() + early;
-        return choice.colds().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new ColdStay(Math.min(day(from), day(choice.in().start())), atMost, choice.colds()));
-    }
-
-    private static int days(Candidate candidate, ColdChoice.Best choice) {
-        return Dates.between(
-                candidate.cold().map(Candidate.InCold::potted).orElseThrow(),
-                choice.in().endExclusive());
-    }
-
-    private PotGroup settled(Candidate candidate, Candidate.Settled settled) {
-        int in = day(settled.course().in());
-        List<Integer> site = IntStream.range(0, planning.rooms().size())
-                .filter(room -> settled.course()
-                        .room()
-                        .equals(Optional.of(planning.rooms().get(room).id())))
-                .boxed()
-                .toList();
-        return new PotGroup(
-                in,
-                in,
-                List.of(Math.max(0, day(settled.flowers().start()) - in)),
-                (int) Math.max(1, settled.flowers().days()),
-                1,
-                1,
-                site,
-                Optional.empty());
-    }
-
     /** The pots of a plan that was found; those that are there and not in it are brought in on the first day that suits them. */
     List<Proposal> proposals(List<Pull> pulls) {
         Placing placing = new Placing(planning, rule);
         List<Proposal> found = new ArrayList<>();
         boolean[] used = new boolean[candidates.size()];
         for (Pull pull : pulls) {
-            used[pull.group()] = true;
-            found.add(proposal(pull, placing));
+            if (pull.group() < candidates.size()) {
+                used[pull.group()] = true;
+                found.add(proposal(pull, placing));
+            }
         }
         for (int number = 0; number < used.length; number++) {
             if (!used[number] && candidates.get(number).pot().isPresent()) {

@@ -53,6 +53,9 @@ public final class Seeking {
     public interface Progress {
         boolean wantsStop();
 
+        /** How much of the effort is spent, 0 to 1. */
+        default void spent(double part) {}
+
         void found(Found best);
     }
 
@@ -64,7 +67,8 @@ public final class Seeking {
         CoverTask cover = new CoverTask(planning, rule);
         try {
             return cover.task()
-                    .<Outcome>map(task -> new Best(found(cover, Planner.plan(task, effort, watch(cover, progress)))))
+                    .<Outcome>map(task ->
+                            new Best(found(cover, Planner.plan(task, cover.fixed(), effort, watch(cover, progress)))))
                     .orElseGet(() -> new Nothing(Missing.BULBS));
         } catch (Unreckonable tooMuch) {
             return new TooMuch(Optional.ofNullable(tooMuch.getMessage()).orElse(""));
@@ -94,6 +98,11 @@ public final class Seeking {
             }
 
             @Override
+            public void spent(double part) {
+                progress.spent(part);
+            }
+
+            @Override
             public void found(Plan best) {
                 progress.found(Seeking.found(cover, best));
             }
@@ -101,10 +110,14 @@ public final class Seeking {
     }
 
     private static Found found(CoverTask cover, Plan plan) {
-        return new Found(cover.proposals(plan.pulls()), search(plan.tally()), search(plan.bound()), plan.isProven());
+        return new Found(
+                cover.proposals(plan.pulls()),
+                search(plan.tally(), cover),
+                search(plan.bound(), cover),
+                plan.isProven());
     }
 
-    private static Search search(Tally tally) {
-        return new Search(tally.unmet(), tally.gapDays(), tally.used());
+    private static Search search(Tally tally, CoverTask cover) {
+        return new Search(tally.unmet(), tally.gapDays(), Math.max(0, tally.used() - cover.fillers()));
     }
 }

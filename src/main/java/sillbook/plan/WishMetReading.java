@@ -2,20 +2,19 @@
 package sillbook.plan;
 
 import java.time.LocalDate;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sillbook.model.Wish;
+import sillbook.reckon.chance.Several;
+import sillbook.reckon.chance.Spares;
 import sillbook.reckon.dates.DaySpan;
+import sillbook.season.Forcing;
 
 /** Reads how a plan stands to wishes. */
 record WishMetReading(Planning planning, List<PlannedPot> pots, Ribbon ribbon) {
-    /** Nine winters of ten. */
-    private static final double SURE = 0.9;
-
-    private static final int MOST_SPARES = 5;
-
     /** From an order to the day the bulbs are here (common practice). */
     private static final int DELIVERY_DAYS = 14;
 
@@ -59,45 +58,36 @@ record WishMetReading(Planning planning, List<PlannedPot> pots, Ribbon ribbon) {
                 .filter(pot -> pots.get(pot).inFlower().contains(day))
                 .boxed()
                 .toList();
-        double[] each =
-                meeting.stream().mapToDouble(pot -> chance(pots.get(pot), day)).toArray();
-        double chance = atLeast(wish.asks().pots(), each);
-        return new WishMet(wish, meeting, List.of(), chance, spares(wish, each, chance), latest(wish, day));
+        List<Double> each =
+                meeting.stream().map(pot -> chance(pots.get(pot), day)).toList();
+        double chance = Several.atLeast(wish.asks().pots(), each);
+        return new WishMet(wish, meeting, List.of(), chance, spares(wish, meeting.size(), chance), latest(wish, day));
     }
 
     private double chance(PlannedPot pot, LocalDate day) {
-        return BloomChances.of(pot, DaySpan.ofInclusive(day, day))[0];
+        return BloomChances.spell(pot, DaySpan.ofInclusive(day, day)).chanceOn(0);
     }
 
-    /** The chance that at least so many of pots are in bloom that do not depend on each other. */
-    static double atLeast(int wanted, double[] each) {
-        double[] exactly = new double[each.length + 1];
-        exactly[0] = 1;
-        for (double chance : each) {
-            for (int some = each.length; some > 0; some--) {
-                exactly[some] = exactly[some] * (1 - chance) + exactly[some - 1] * chance;
-            }
-            exactly[0] *= 1 - chance;
-        }
-        return wanted > each.length
-                ? 0
-                : Arrays.stream(exactly, wanted, exactly.length).sum();
-    }
-
-    /** As many more like the likeliest of them as are wanted; none where it is sure enough already. */
-    private static Optional<Integer> spares(Wish wish, double[] each, double chance) {
-        if (chance >= SURE) {
+    /** As many more of the quickest bulbs that suit, or that are in the plan, as would make it sure enough; none where it is. */
+    private Optional<Integer> spares(Wish wish, int meeting, double chance) {
+        if (chance >= Spares.SURE) {
             return Optional.of(0);
         }
-        double best = Arrays.stream(each).max().orElse(0);
-        for (int more = 1; more <= MOST_SPARES && best > 0; more++) {
-            double[] with = Arrays.copyOf(each, each.length + more);
-            Arrays.fill(with, each.length, with.length, best);
-            if (atLeast(wish.asks().pots(), with) >= SURE) {
-                return Optional.of(more);
-            }
-        }
-        return Optional.empty();
+        return Stream.concat(pots.stream().map(PlannedPot::candidate), planning.candidates().stream())
+                .filter(candidate -> wish.asks().suits(candidate.variety()))
+                .map(Candidate::forcing)
+                .distinct()
+                .flatMap(forcing -> fewest(forcing, wish.asks().pots()).stream())
+                .min(Comparator.naturalOrder())
+                .map(pots -> Math.max(1, pots - meeting));
+    }
+
+    /** Whichever day it is: so long after they came in as suits them best. */
+    private static Optional<Integer> fewest(Forcing forcing, int wanted) {
+        return wanted > Spares.MOST_WANTED
+                ? Optional.empty()
+                : Spares.fewest(BloomChances.spell(forcing), forcing.toFlower().typical(), wanted)
+                        .map(spares -> spares.pulls().size());
     }
 
     /** Worked back for the quickest of the bulbs that suit and are still to be potted. */

@@ -2,6 +2,7 @@
 package sillbook.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -50,6 +51,23 @@ final class WishedDays {
         LocalDate to =
                 last.orElseGet(() -> every.get(every.size() - 1).endExclusive().minusDays(1));
         return DaySpan.ofInclusive(from, to);
+    }
+
+    /** The days between that nobody wished for, as spans in order. */
+    static List<DaySpan> unwished(List<Wish> wishes, Rule rule) {
+        List<DaySpan> left = new ArrayList<>();
+        DaySpan hull = hull(wishes, rule);
+        LocalDate from = hull.start();
+        for (DaySpan wished : everyDay(wishes, rule)) {
+            if (from.isBefore(wished.start())) {
+                left.add(DaySpan.of(from, wished.start()));
+            }
+            from = Dates.later(from, wished.endExclusive());
+        }
+        if (from.isBefore(hull.endExclusive())) {
+            left.add(DaySpan.of(from, hull.endExclusive()));
+        }
+        return left;
     }
 
     /** Days around that of a dated wish on which its pots should be in flower, so that neither early nor late ones miss it; of those a plan is judged by. */

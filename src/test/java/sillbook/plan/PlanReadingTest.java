@@ -275,17 +275,6 @@ class PlanReadingTest {
     }
 
     @Test
-    void atLeastSoManyOfSomeIsAsAllCasesAddUp() {
-        double[] each = {0.5, 0.2, 0.9};
-        assertThat(WishMetReading.atLeast(0, each)).isCloseTo(1, within(1e-12));
-        assertThat(WishMetReading.atLeast(1, each)).isCloseTo(1 - 0.5 * 0.8 * 0.1, within(1e-12));
-        assertThat(WishMetReading.atLeast(2, each))
-                .isCloseTo(0.5 * 0.2 * 0.1 + 0.5 * 0.8 * 0.9 + 0.5 * 0.2 * 0.9 + 0.5 * 0.2 * 0.9, within(1e-12));
-        assertThat(WishMetReading.atLeast(3, each)).isCloseTo(0.5 * 0.2 * 0.9, within(1e-12));
-        assertThat(WishMetReading.atLeast(4, each)).isZero();
-    }
-
-    @Test
     void aNudgeMovesPottingAndFlowersWithIt() {
         Planning planning = august.planning();
         SeasonPlan plan = august.plan(RULE, List.of(pot(day(10, 2), "cellar", day(1, 15))));

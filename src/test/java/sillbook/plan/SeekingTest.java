@@ -136,6 +136,36 @@ class SeekingTest {
     }
 
     @Test
+    void daysBetweenDatedWishesAreNotFilled() {
+        August august = new August()
+                .bought("Marrow Lane", "tulip", 60, Purchase.State.IN_HAND)
+                .place("cellar", Place.Sort.CELLAR, 20)
+                .place("sill", Place.Sort.WARM_SILL, 6)
+                .wishOn(day(2, 1), 1, false)
+                .wishOn(day(3, 20), 2, false);
+        Planning planning = august.planning();
+
+        Seeking.Found found = found(planning, planning.usualRule());
+
+        assertThat(found.comesTo()).isEqualTo(new Search(0, 0, 3));
+        assertThat(found.isProven()).isTrue();
+        assertThat(found.pots()).hasSize(3);
+    }
+
+    @Test
+    void twoStretchesAreFilledAndNotWhatLiesBetween() {
+        August august = new August()
+                .bought("Marrow Lane", "tulip", 60, Purchase.State.IN_HAND)
+                .place("cellar", Place.Sort.CELLAR, 20)
+                .place("sill", Place.Sort.WARM_SILL, 6)
+                .wishEveryDay(day(1, 20), day(1, 28))
+                .wishEveryDay(day(3, 20), day(3, 28));
+        Planning planning = august.planning();
+
+        assertThat(found(planning, planning.usualRule()).comesTo()).isEqualTo(new Search(0, 0, 2));
+    }
+
+    @Test
     void nothingToPlanWithIsSaid() {
         August noSill = new August().bought("Marrow Lane", "tulip", 6, Purchase.State.IN_HAND);
         assertThat(Seeking.seek(noSill.planning(), noSill.planning().usualRule()))

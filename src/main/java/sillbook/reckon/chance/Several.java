@@ -4,11 +4,11 @@ package sillbook.reckon.chance;
 import java.util.List;
 
 /** How many of several things happen that have nothing to do with each other, each with a chance of its own (S. D. Poisson, Recherches sur la probabilité des jugements, 1837). */
-final class Several {
+public final class Several {
     private Several() {}
 
     /** The chance that at least so many of them happen. */
-    static double atLeast(int wanted, List<Double> chances) {
+    public static double atLeast(int wanted, List<Double> chances) {
         double[] fewer = new double[wanted + 1];
         fewer[0] = 1;
         for (double chance : chances) {
