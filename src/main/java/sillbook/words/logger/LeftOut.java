@@ -34,7 +34,11 @@ public final class LeftOut {
         return warnings;
     }
 
-    /** @param what {@code 3 rows} */
+    /**
+     * Of rows of which the temperature is blank.
+     *
+     * @param what {@code 3 rows}
+     */
     public static Warned withoutValue(String what) {
         return new Warned("no-value", "Left out, without a temperature: " + what + ".");
     }

@@ -4,8 +4,10 @@ package sillbook.app.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -16,6 +18,10 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.model.SeasonPlan;
+import sillbook.plan.PlanNow;
+import sillbook.plan.PlanReading;
+import sillbook.plan.Planning;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Concern;
 import sillbook.season.Job;
@@ -113,6 +119,26 @@ class DemoTest {
         assertThat(labels(today.soon())).startsWith("M1", "S1", "H5").contains("H2", "T1", "A2", "C2", "T3");
         assertThat(today.inBloom()).hasSize(2);
         assertThat(today.done()).isNotEmpty();
+    }
+
+    @Test
+    void theNextSeasonIsPlannedTwiceAndBothPlansLeaveAGapThatIsExplained() {
+        Season fifth = FOURTH.next();
+        List<SeasonPlan> plans = SeasonPlan.of(fifth, JOURNAL);
+        assertThat(plans).extracting(SeasonPlan::name).containsExactly("A", "B");
+        assertThat(plans).extracting(SeasonPlan::adopted).containsOnly(Optional.empty());
+
+        Planning planning = Planning.of(JOURNAL, outlook, fifth);
+        assertThat(plans).allSatisfy(plan -> {
+            PlanNow now = PlanReading.of(planning, plan);
+            assertThat(now.pots()).hasSize(4);
+            assertThat(now.ribbon().gapDays()).isPositive();
+            assertThat(now.firstGap().orElseThrow().cures()).isNotEmpty();
+        });
+        assertThat(plans.stream()
+                        .map(plan -> PlanReading.of(planning, plan).ribbon().gapDays()))
+                .as("one at a time leaves fewer days without")
+                .isSortedAccordingTo(Comparator.reverseOrder());
     }
 
     @Test

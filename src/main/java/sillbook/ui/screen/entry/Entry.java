@@ -15,6 +15,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
 import sillbook.model.Purchase;
+import sillbook.model.Space;
 import sillbook.model.Variety;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.State;
@@ -79,7 +80,8 @@ public final class Entry {
     }
 
     public static Layer correct(State state, Place place) {
-        return Form.of(PlaceSheets.correct(place, state.journal().settings().temperatures()));
+        return Form.of(PlaceSheets.correct(
+                place, Space.of(place.id(), state.journal()), state.journal().settings()));
     }
 
     /** How pots stand buried there: written for the first time, or corrected. */

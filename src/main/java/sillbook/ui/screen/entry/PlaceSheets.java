@@ -2,12 +2,17 @@
 package sillbook.ui.screen.entry;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import sillbook.model.Edit;
 import sillbook.model.Place;
+import sillbook.model.Settings;
+import sillbook.model.Settings.LengthUnit;
 import sillbook.model.Settings.TemperatureUnit;
+import sillbook.model.Space;
 import sillbook.ui.screen.form.Answers;
 import sillbook.words.ColdDayWords;
+import sillbook.words.Lengths;
 import sillbook.words.PlaceTerms;
 import sillbook.words.Spells;
 import sillbook.words.Temperatures;
@@ -46,6 +51,12 @@ final class PlaceSheets {
             "Food, fruit, rotting bulbs, frost, mice, pets, children, fumes, cold back wall, door ajar, unheated room.");
     private static final Part LIGHT =
             Part.of("Light", 24, "light ", "In your own words.").phrase();
+    private static final Part SHELF =
+            Part.of("Shelf", 16, "shelf ", "Width and depth of what pots stand on, as 60 x 40 cm: how many fit.");
+    private static final Part CLEAR = Part.of("Clear", 10, "", "How high it is clear above the shelf: 40 cm.")
+            .with(" clear");
+    private static final Part THERE =
+            Part.of("There", 24, "there ", "The days it is there for pots: 1 oct to 1 may, or all year.");
     private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");
 
     private PlaceSheets() {}
@@ -55,11 +66,14 @@ final class PlaceSheets {
                 "New place",
                 "new place",
                 "place",
-                List.of(NAME, SORT, SERVES, ROOM, USUAL, COLD, CHECK, BRIDGES, HAZARDS, LIGHT, NOTE));
+                List.of(
+                        NAME, SORT, SERVES, ROOM, USUAL, COLD, CHECK, BRIDGES, HAZARDS, LIGHT, SHELF, CLEAR, THERE,
+                        NOTE));
     }
 
-    static LineSheet correct(Place place, TemperatureUnit unit) {
-        Answers now = Answers.NONE
+    static LineSheet correct(Place place, Optional<Space> space, Settings settings) {
+        TemperatureUnit unit = settings.temperatures();
+        Answers now = spaced(space, settings.lengths())
                 .with(RENAMED.blank(), place.name())
                 .with(SORT.blank(), place.sort() == Place.Sort.OTHER ? "" : PlaceTerms.SORTS.say(place.sort()))
                 .with(SERVES.blank(), Terms.STAGES.say(place.serves()))
@@ -79,9 +93,28 @@ final class PlaceSheets {
                         "Correct " + place.name(),
                         "correct " + place.name(),
                         "place '" + place.name() + "'",
-                        List.of(RENAMED, SORT, SERVES, ROOM, USUAL, COLD, CHECK, BRIDGES, HAZARDS, LIGHT, NOTE))
+                        List.of(
+                                RENAMED, SORT, SERVES, ROOM, USUAL, COLD, CHECK, BRIDGES, HAZARDS, LIGHT, SHELF, CLEAR,
+                                THERE, NOTE))
                 .filled(now)
                 .over(new Edit.Put(Place.of(place.id(), place.name(), place.sort())));
+    }
+
+    /** What is known of its shelf stands there as it is; a blank that is emptied leaves it. */
+    private static Answers spaced(Optional<Space> space, LengthUnit unit) {
+        String shelf = space.flatMap(Space::shelf)
+                .map(surface -> Lengths.number(surface.width(), unit) + " x " + Lengths.say(surface.depth(), unit))
+                .orElse("");
+        String clear =
+                space.flatMap(Space::clear).map(high -> Lengths.say(high, unit)).orElse("");
+        String there = space.map(Space::there)
+                .filter(days -> !days.isAllYear())
+                .map(ColdDayWords::say)
+                .orElse("");
+        return Answers.NONE
+                .with(SHELF.blank(), shelf)
+                .with(CLEAR.blank(), clear)
+                .with(THERE.blank(), there);
     }
 
     private static String hazards(Place place) {

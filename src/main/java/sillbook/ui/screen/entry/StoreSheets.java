@@ -27,6 +27,8 @@ final class StoreSheets {
             Part.of("Height", 10, "", "Its height: 12 cm.").with(" high");
     private static final Part STOCK =
             Part.of("How many", 6, "", "How many there are.").with(" of them");
+    private static final Part UNWASHED = Part.of("Unwashed", 6, "", "How many of those not in use want washing.")
+            .with(" unwashed");
     private static final Part NOTE = Part.of("Note", 50, "note ", "In your own words, as long as you like.");
 
     private StoreSheets() {}
@@ -51,7 +53,10 @@ final class StoreSheets {
 
     static LineSheet container() {
         return LineSheet.of(
-                "New container", "new container", "container", List.of(NAME, SHAPE, ACROSS, HEIGHT, STOCK, NOTE));
+                "New container",
+                "new container",
+                "container",
+                List.of(NAME, SHAPE, ACROSS, HEIGHT, STOCK, UNWASHED, NOTE));
     }
 
     static LineSheet correct(Container container, LengthUnit unit) {
@@ -73,12 +78,13 @@ final class StoreSheets {
                                 .map(height -> Lengths.say(height, unit))
                                 .orElse(""))
                 .with(STOCK.blank(), Integer.toString(container.stock()))
+                .with(UNWASHED.blank(), container.unwashed() == 0 ? "" : Integer.toString(container.unwashed()))
                 .with(NOTE.blank(), container.note());
         return LineSheet.of(
                         "Correct " + container.name(),
                         "correct container " + container.name(),
                         "container '" + container.name() + "'",
-                        List.of(RENAMED, SHAPE, ACROSS, HEIGHT, STOCK, NOTE))
+                        List.of(RENAMED, SHAPE, ACROSS, HEIGHT, STOCK, UNWASHED, NOTE))
                 .filled(now)
                 .over(new Edit.Put(bare(container)));
     }
