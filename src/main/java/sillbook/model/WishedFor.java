@@ -59,6 +59,11 @@ public record WishedFor(
         return manner == Manner.EVERY_DAY;
     }
 
+    /** Whether one pot of anything will do. */
+    public boolean isForAnyPot() {
+        return pots == 1 && kind.isEmpty() && colour.isEmpty() && !scented && tallest.isEmpty() && room.isEmpty();
+    }
+
     /** Whether a variety is what is asked for; what it does not say of itself does not speak against it, but a scent that is asked for must be known. */
     public boolean suits(Variety variety) {
         return kind.filter(asked -> !isOf(asked, variety.kind())).isEmpty()

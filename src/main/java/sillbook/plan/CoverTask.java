@@ -21,6 +21,9 @@ import sillbook.reckon.dates.DaySpan;
 
 /** A season as the search for the best plan takes it, in numbers; and what it finds, as pots again. Days are counted from the season's first. */
 final class CoverTask {
+    /** As many as the search takes on. */
+    private static final int MOST_WISHES = 100;
+
     private final Planning planning;
     private final Rule rule;
     private final DaySpan days;
@@ -109,18 +112,19 @@ final class CoverTask {
                 .toList();
     }
 
+    /** What wishes ask of single days; that something is in bloom on each of some days is asked by the season itself. */
     private List<DayWish> wishes() {
         List<DayWish> wishes = new ArrayList<>();
         DaySpan hull = WishedDays.hull(planning.wishes(), rule);
         for (Wish wish : planning.wishes()) {
             List<Integer> suited = suited(wish);
-            if (!wish.asks().isEveryDay() && !suited.isEmpty()) {
-                WishedDays.about(wish, hull)
+            if (!suited.isEmpty()) {
+                WishedDays.asked(wish, hull)
                         .forEach(day ->
                                 wishes.add(new DayWish(day(day), wish.asks().pots(), suited)));
             }
         }
-        return wishes;
+        return wishes.subList(0, Math.min(MOST_WISHES, wishes.size()));
     }
 
     private List<Integer> suited(Wish wish) {

@@ -39,7 +39,10 @@ public final class HandRule {
         }
     }
 
-    /** The pots by the day they come in; those that are out of the cold already are among them. */
+    /**
+     * The pots by the day they come in; those that are out of the cold already are among them, and those that stand in it and find no day of
+     * the rule, on the first on which they may.
+     */
     public static List<Proposal> pots(Planning planning, Rule rule) {
         return new HandRule(planning, rule).fill();
     }
@@ -48,6 +51,10 @@ public final class HandRule {
         for (LocalDate day = rule.from(); !day.isAfter(rule.to()); day = day.plusDays(rule.everyDays())) {
             fill(day);
         }
+        open.stream()
+                .filter(one -> one.candidate().cold().isPresent())
+                .forEach(one ->
+                        proposals.add(placing.place(one.candidate(), one.in().start())));
         return Placing.inOrder(proposals);
     }
 

@@ -2,6 +2,7 @@
 package sillbook.plan;
 
 import java.time.LocalDate;
+import java.time.Period;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,9 @@ final class WishedDays {
 
     /** A judgement of ours: as many days as leave a short bloom its middle. */
     private static final int SLACK = 2;
+
+    /** So many days of one wish are looked at singly. */
+    private static final int SINGLE_DAYS = 40;
 
     private WishedDays() {}
 
@@ -68,6 +72,24 @@ final class WishedDays {
             left.add(DaySpan.of(from, hull.endExclusive()));
         }
         return left;
+    }
+
+    /** The days on which a wish asks for pots of its own: around the day of a dated one; of one for every day that asks for more than that anything is in bloom, each of its days, or of a long stretch one in a few. */
+    static List<LocalDate> asked(Wish wish, DaySpan hull) {
+        if (!wish.asks().isEveryDay()) {
+            return about(wish, hull);
+        }
+        return wish.asks().isForAnyPot()
+                ? List.of()
+                : Stream.concat(
+                                wish.from().datesUntil(wish.to().plusDays(1), Period.ofDays(apart(wish))),
+                                Stream.of(wish.to()))
+                        .distinct()
+                        .toList();
+    }
+
+    private static int apart(Wish wish) {
+        return 1 + Dates.between(wish.from(), wish.to()) / SINGLE_DAYS;
     }
 
     /** Days around that of a dated wish on which its pots should be in flower, so that neither early nor late ones miss it; of those a plan is judged by. */

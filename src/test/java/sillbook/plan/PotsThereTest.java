@@ -107,6 +107,18 @@ class PotsThereTest {
     }
 
     @Test
+    void byHandAPotInTheColdComesInOnItsDayThoughTheRuleHasNone() {
+        potted("N1", LocalDate.of(2027, 10, 1));
+        Planning planning = planning(WINTER);
+        SeasonPlan.Rule none =
+                new SeasonPlan.Rule(1, 12, LocalDate.of(2028, 6, 1), LocalDate.of(2028, 6, 1), 4, java.util.Set.of());
+
+        assertThat(HandRule.pots(planning, none))
+                .extracting(Proposal::pot)
+                .containsExactly(Optional.of(pot("N1").id()));
+    }
+
+    @Test
     void aPotInFlowerIsNoLongerMoved() {
         potted("N1", LocalDate.of(2027, 10, 1));
         happened(

@@ -7,12 +7,15 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Place;
 import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.SeasonPlan.Search;
+import sillbook.model.Wish;
+import sillbook.model.WishedFor;
 
 class SeekingTest {
     private static final long SOME = 2_000_000;
@@ -133,6 +136,38 @@ class SeekingTest {
         assertThat(now.ribbon().wished()).hasSize(1);
         assertThat(now.ribbon().wished().get(0).start()).isEqualTo(day(1, 24));
         assertThat(now.ribbon().gaps()).isEmpty();
+    }
+
+    @Test
+    void twoAtOnceOnEveryDayAreTwo() {
+        August august = new August()
+                .bought("Marrow Lane", "tulip", 120, Purchase.State.IN_HAND)
+                .place("cellar", Place.Sort.CELLAR, 20)
+                .place("sill", Place.Sort.WARM_SILL, 9);
+        august.put(new Wish(
+                august.id(),
+                August.SEASON,
+                day(2, 1),
+                day(2, 20),
+                "",
+                new WishedFor(
+                        WishedFor.Manner.EVERY_DAY,
+                        2,
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        false,
+                        Optional.empty(),
+                        Optional.empty()),
+                Set.of(),
+                ""));
+        Planning planning = august.planning();
+
+        Seeking.Found found = found(planning, planning.usualRule());
+
+        PlanNow now = PlanReading.of(planning, august.plan(planning.usualRule(), found.pots()));
+        assertThat(now.wishes().get(0).isMet()).isTrue();
+        assertThat(found.pots()).hasSize(4);
     }
 
     @Test
