@@ -16,18 +16,21 @@ import sillbook.plan.PlanNow;
 import sillbook.plan.PlanReading;
 import sillbook.plan.Planning;
 import sillbook.plan.Ribbon;
+import sillbook.plan.Supplies;
+import sillbook.plan.SuppliesReading;
 
 /**
  * What is planned with, and what plans come to, each worked out when it is first asked for. Of plans only the last few are remembered: one
  * that is changed by hand is another after each key.
  */
 public final class Plannings {
-    private static final int REMEMBERED = 16;
+    private static final int REMEMBERED = 32;
 
     private final Function<Season, Planning> planning;
     private final Map<Season, Planning> plannings = new HashMap<>();
     private final Map<SeasonPlan, PlanNow> now = lastFew();
     private final Map<SeasonPlan, List<Ribbon>> wished = lastFew();
+    private final Map<SeasonPlan, Supplies> supplies = lastFew();
     private final Map<Ruled, List<Proposal>> byHand = lastFew();
 
     /** What pots by hand rest on. */
@@ -53,6 +56,12 @@ public final class Plannings {
             PlanNow worked = now(one);
             return worked.wishes().stream().map(met -> worked.of(met.wish())).toList();
         });
+    }
+
+    /** What a plan takes. */
+    public Supplies supplies(SeasonPlan plan) {
+        return remembered(
+                supplies, plan, one -> SuppliesReading.of(of(one.season()).journal(), one));
     }
 
     /** The pots of a season by a rule. */

@@ -132,6 +132,11 @@ public final class Entry {
         return Form.of(SeasonSheets.wish(pots));
     }
 
+    /** The same with all that can be asked for: how many, how tall, what colour, at which place. */
+    public static Layer newWishInFull() {
+        return Form.of(SeasonSheets.wishInFull());
+    }
+
     /**
      * A figure of the grower's own.
      *

@@ -35,6 +35,24 @@ final class SeasonSheets {
                 .filled(Answers.NONE.with(whose.blank(), labels));
     }
 
+    /** What should flower when, with all that can be asked for. */
+    static LineSheet wishInFull() {
+        List<Part> parts = List.of(
+                Part.of("What", 24, "", "A kind, as tulip; nothing for whatever flowers.")
+                        .following(),
+                Part.of("For", 30, "", "A day, days, or a feast, with its year if it is not the next: 14 feb 2028.")
+                        .wanted(),
+                Part.of("Manner", 12, "", "every day, for flowers on each of the days; nothing for one of them."),
+                Part.of("Pots", 6, "", "How many are to be in flower at once.").with(" pots"),
+                Part.of("Scent", 10, "", "scented, for what smells; nothing for anything."),
+                Part.of("Colour", 20, "colour ", "A word its colour has: white."),
+                Part.of("Up to", 10, "up to ", "The full height it may have: 30 cm."),
+                Part.of("Stage", 20, "", "On the day: buds in colour, first open, or full."),
+                Part.of("At", 20, "", "The place it is to stand at."),
+                NOTE);
+        return LineSheet.of("New wish", "new wish in full", "wish", parts);
+    }
+
     /**
      * A figure of the grower's own.
      *

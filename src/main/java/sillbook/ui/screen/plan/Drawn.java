@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Proposal;
@@ -16,6 +15,7 @@ import sillbook.plan.PlanNow;
 import sillbook.plan.Planning;
 import sillbook.ui.screen.Plannings;
 import sillbook.ui.screen.State;
+import sillbook.words.plan.PlanLetters;
 
 /**
  * Which plan of which season is shown.
@@ -29,8 +29,6 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
 
     /** What is not kept has no name of its own in the journal. */
     private static final Id<SeasonPlan> DRAFT = new Id<>(0, 0);
-
-    private static final int LETTERS = 26;
 
     Drawn {
         drafts = Map.copyOf(drafts);
@@ -114,26 +112,25 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
         return new Drawn(turnedTo, drafts, more);
     }
 
+    /** One of the plans there are shown: a kept one, or what is not kept. */
+    Drawn showing(SeasonPlan plan) {
+        Map<Season, Id<SeasonPlan>> other = new HashMap<>(chosen);
+        other.remove(plan.season());
+        return plan.id().equals(DRAFT) ? new Drawn(turnedTo, drafts, other) : choosing(plan.season(), plan.id());
+    }
+
     /** Pots by a rule. */
     SeasonPlan byHand(State state, Rule rule) {
         List<Proposal> pots = plannings(state).byHand(season(state), rule);
         return new SeasonPlan(
-                DRAFT, season(state), nextName(state), rule, pots, Optional.empty(), Optional.empty(), "");
-    }
-
-    /** {@code A}, {@code B}; after {@code Z} comes {@code A2}. */
-    String nextName(State state) {
-        List<String> taken = kept(state).stream().map(SeasonPlan::name).toList();
-        return Stream.iterate(0, number -> number + 1)
-                .map(Drawn::name)
-                .filter(name -> taken.stream().noneMatch(name::equalsIgnoreCase))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static String name(int number) {
-        String letter = Character.toString('A' + number % LETTERS);
-        return number < LETTERS ? letter : letter + (number / LETTERS + 1);
+                DRAFT,
+                season(state),
+                PlanLetters.nextFree(season(state), state.journal()),
+                rule,
+                pots,
+                Optional.empty(),
+                Optional.empty(),
+                "");
     }
 
     /** The same after the journal changed: what is gone from it is in no draft any more. */

@@ -10,13 +10,14 @@ import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
+import sillbook.words.plan.PlanLetters;
 
 /** What puts a plan into the journal: keeping it, and going by it. */
 record KeepOffers(PlanPage page, State state) {
     private static final String READ_ONLY = "the journal is read only";
 
     List<Offer> offers() {
-        return List.of(keep());
+        return List.of(keep(), adopt(), compare());
     }
 
     private SeasonPlan plan() {
@@ -31,13 +32,28 @@ record KeepOffers(PlanPage page, State state) {
                 .offIf(state.copy().isReadOnly(), READ_ONLY);
     }
 
+    private Offer adopt() {
+        SeasonPlan plan = plan();
+        return Offer.of(
+                        Action.ADOPT_PLAN,
+                        () -> Step.to(state.laid(new AdoptSlip(page.drawn().now(state)))))
+                .offIf(page.sought().isGoingOn(), SeekOffers.GOES_ON)
+                .offIf(!page.drawn().isKept(state), "it is not kept yet, K keeps it")
+                .offIf(plan.adopted().isPresent(), "the season goes by plan " + plan.name() + " already")
+                .offIf(state.copy().isReadOnly(), READ_ONLY);
+    }
+
+    private Offer compare() {
+        return Offer.of(Action.PLANS, () -> Step.to(state.laid(PlansPage.of(page.drawn()))));
+    }
+
     private Step kept() {
         SeasonPlan plan = plan();
         Id<SeasonPlan> id = state.kit().ids().next();
         SeasonPlan named = new SeasonPlan(
                 id,
                 plan.season(),
-                page.drawn().nextName(state),
+                PlanLetters.nextFree(plan.season(), state.journal()),
                 plan.rule(),
                 plan.pots(),
                 plan.search(),

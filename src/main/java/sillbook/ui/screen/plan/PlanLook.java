@@ -42,7 +42,8 @@ record PlanLook(PlanPage page, State state, Size body) {
 
     private String name(SeasonPlan plan) {
         if (page.drawn().isKept(state)) {
-            return "plan " + plan.name() + " of " + page.drawn().kept(state).size();
+            String adopted = plan.adopted().isPresent() ? ", adopted" : "";
+            return "plan " + plan.name() + " of " + page.drawn().kept(state).size() + adopted;
         }
         return plan.search().isPresent() ? "as found, not kept" : "by hand";
     }
@@ -51,15 +52,19 @@ record PlanLook(PlanPage page, State state, Size body) {
         List<Action> foot = page.typed().isPresent()
                 ? List.of(Action.NEXT_BLANK, Action.RECORD, Action.BACK, Action.KEYS)
                 : List.of(
+                        Action.OPEN_PLANNED,
                         Action.NUDGE_DAY,
                         Action.RULE_FIELDS,
                         Action.SEEK_BEST,
                         Action.NUDGE_WEEK,
                         Action.VIEW,
                         Action.KEEP_PLAN,
+                        Action.ADOPT_PLAN,
                         Action.PLAN_POT,
                         Action.PLAN_WISH,
                         Action.WHY,
+                        Action.PLANS,
+                        Action.SUPPLIES,
                         Action.WRITE_LINE,
                         Action.KEYS);
         return foot.toArray(Action[]::new);

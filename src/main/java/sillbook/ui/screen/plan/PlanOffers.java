@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.Nudge;
@@ -40,13 +42,16 @@ record PlanOffers(PlanPage page, State state) {
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.moving(
                 state, key -> page.at(page.list(state).pressed(key, state.body().rows()))));
-        offers.add(nudge(Action.NUDGE_DAY));
-        offers.add(nudge(Action.NUDGE_WEEK));
+        offers.addAll(nudges(State::withTop));
+        offers.add(Offer.of(Action.OPEN_PLANNED, () -> Step.to(state.laid(PlannedCard.of(under().orElseThrow()))))
+                .offIf(under().isEmpty(), NO_POT));
+        offers.add(Offer.of(Action.WHY, () -> Step.to(state.laid(PlanWhy.of(page.drawn())))));
+        offers.add(Offer.of(Action.SUPPLIES, () -> Step.to(state.laid(SuppliesPage.of(page.drawn())))));
         offers.add(Offer.of(Action.REMOVE, this::without)
                 .offIf(under().isEmpty(), NO_POT)
                 .offIf(page.sought().isGoingOn(), SeekOffers.GOES_ON));
         if (page.isRibbon()) {
-            offers.add(Offer.of(Action.PLAN_WISH, () -> Step.to(state.laid(Entry.newWish(List.of()))))
+            offers.add(Offer.of(Action.PLAN_WISH, () -> Step.to(state.laid(Entry.newWishInFull())))
                     .offIf(state.copy().isReadOnly(), "the journal is read only"));
         } else {
             offers.add(Offer.of(Action.RULE_FIELDS, this::fields)
@@ -92,14 +97,22 @@ record PlanOffers(PlanPage page, State state) {
         return Offer.of(action, () -> to(page.with(page.drawn().turned(season))));
     }
 
-    private Offer nudge(Action action) {
-        return Offer.byKey(action, key -> nudged(under().orElseThrow(), DAYS.getOrDefault(key, 0)))
-                .offIf(under().isEmpty(), NO_POT)
-                .offIf(page.sought().isGoingOn(), SeekOffers.GOES_ON);
+    /**
+     * The keys that move the pot under the cursor by days.
+     *
+     * @param changing puts the page as it then is into the state
+     */
+    List<Offer> nudges(BiFunction<State, PlanPage, State> changing) {
+        return Stream.of(Action.NUDGE_DAY, Action.NUDGE_WEEK)
+                .map(action -> Offer.byKey(
+                                action, key -> nudged(under().orElseThrow(), DAYS.getOrDefault(key, 0), changing))
+                        .offIf(under().isEmpty(), NO_POT)
+                        .offIf(page.sought().isGoingOn(), SeekOffers.GOES_ON))
+                .toList();
     }
 
     /** Its days are said too: under the months a day is less than a cell. */
-    private Step nudged(int number, int days) {
+    private Step nudged(int number, int days, BiFunction<State, PlanPage, State> changing) {
         SeasonPlan moved = Nudge.by(page.drawn().planning(state), plan(), number, days);
         PlanPage after = moved.pots().equals(plan().pots()) ? page : page.changed(moved);
         PlanNow now = after.drawn().now(state);
@@ -107,7 +120,7 @@ record PlanOffers(PlanPage page, State state) {
         String says = new PlanNames(state.journal(), now.plan()).whole(number) + " comes in "
                 + Days.day(pot.course().in()) + ", flowers about "
                 + Days.date(pot.flowers().likely()) + ".";
-        return Step.to(state.withTop(after).saying(Said.done(says)));
+        return Step.to(changing.apply(state, after).saying(Said.done(says)));
     }
 
     /** One more, with the pot under the cursor; else on the rule's first day. */

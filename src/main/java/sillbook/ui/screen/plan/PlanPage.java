@@ -62,10 +62,16 @@ public record PlanPage(Drawn drawn, boolean isRibbon, Cursor cursor, Optional<Ru
         return new PlanPage(drawn.changed(plan), isRibbon, cursor, typed, sought.seen());
     }
 
+    /** One of the plans there are shown, its first pot under the cursor. */
+    PlanPage showing(SeasonPlan plan) {
+        return with(drawn.showing(plan)).at(Cursor.FIRST);
+    }
+
     FindPane list(State state) {
         Size body = state.body();
         return isRibbon
-                ? new RibbonView(state, drawn.now(state), timescale(state).ruler(state, body.columns()), body)
+                ? new RibbonView(
+                                state, drawn, drawn.now(state), timescale(state).ruler(state, body.columns()), body)
                         .list(cursor)
                 : new HandView(state, drawn.now(state), typed).list(cursor);
     }

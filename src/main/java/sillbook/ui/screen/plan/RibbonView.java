@@ -8,6 +8,7 @@ import sillbook.chart.RulerLayout;
 import sillbook.plan.PlanNow;
 import sillbook.plan.Ribbon;
 import sillbook.plan.RoomTaken;
+import sillbook.plan.Supplies;
 import sillbook.plan.WishMet;
 import sillbook.text.Columns;
 import sillbook.text.Width;
@@ -20,10 +21,11 @@ import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.words.plan.SuppliesWords;
 import sillbook.words.plan.WishWords;
 
 /** The plan as a ribbon under the months: wishes and what flowers, room taken, and each pot as a line. */
-record RibbonView(State state, PlanNow now, RulerLayout ruler, Size body) {
+record RibbonView(State state, Drawn drawn, PlanNow now, RulerLayout ruler, Size body) {
     private static final int FEWEST_POTS = 5;
     private static final int ROOMY = 30;
     private static final int COUNTED_END = 24;
@@ -32,7 +34,29 @@ record RibbonView(State state, PlanNow now, RulerLayout ruler, Size body) {
         List<Row> rows = IntStream.range(0, now.pots().size())
                 .mapToObj(number -> Row.of(HandView.thing(number), new PlannedLine(state, ruler, now, number)))
                 .toList();
-        return new FindPane(Find.CLOSED, Rows.of(rows), cursor, heads());
+        return new FindPane(Find.CLOSED, new Rows(rows, below()), cursor, heads());
+    }
+
+    /** Where there is room, the plans side by side and what is to be bought. */
+    private List<Row> below() {
+        if (body.rows() < ROOMY) {
+            return List.of();
+        }
+        List<Row> rows = new ArrayList<>();
+        List<Row> plans = new PlanTable(state, drawn).lines();
+        if (plans.size() > 1) {
+            rows.add(Row.BLANK);
+            rows.add(Row.of(over(labelled("Side by side", Style.BOLD), PlanTable::heading)));
+            rows.addAll(plans);
+        }
+        Supplies supplies = state.almanac().plannings().supplies(now.plan());
+        String toBuy = new SuppliesWords(state.journal()).toBuy(supplies);
+        rows.add(Row.BLANK);
+        rows.add(Row.of((line, cells) -> {
+            int after = cells.put(line.column() + 1, line.row(), "To buy", Style.BOLD) + 3;
+            cells.put(after, line.row(), Columns.fit(toBuy, line.right() - 1 - after), Style.INK);
+        }));
+        return rows;
     }
 
     private List<Widget> heads() {
