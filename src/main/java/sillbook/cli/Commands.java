@@ -32,6 +32,8 @@ public final class Commands {
                 .addSubcommand(new SeasonsCommand(books, printer))
                 .addSubcommand(new StandingsCommand(books, printer))
                 .addSubcommand(new ChooseCommand(books, printer))
+                .addSubcommand(new PlanCommand(books, printer))
+                .addSubcommand(new SuppliesCommand(books, printer))
                 .addSubcommand(new DiaryCommand(books, printer))
                 .addSubcommand(new RoundCommand(books, printer))
                 .addSubcommand(new LabelsCommand(books, printer))

@@ -2,9 +2,7 @@
 package sillbook.cli;
 
 import java.io.InputStream;
-import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,19 +26,14 @@ import sillbook.words.Provisos;
                     + " proven, or how low it could be."
         })
 final class CoverCommand implements Callable<Integer> {
-    private static final double A_DAY = 86_400;
-
     private final Printer printer;
     private final InputStream in;
 
     @Parameters(paramLabel = "FILE", description = "The season, its pots and its room, as JSON.")
     private String file = "";
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            description = "Take the best found after so long; else after a fixed effort, a few seconds.")
-    private Optional<String> seconds = Optional.empty();
+    @Mixin
+    private final SearchTime time = new SearchTime();
 
     @Option(names = "--progress", description = "Say on standard error what has been found so far.")
     private boolean progress;
@@ -55,11 +48,10 @@ final class CoverCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Duration> limit = seconds.map(CoverCommand::duration);
+        time.begin();
         FileIn given = new FileIn(file, in);
         CoverFile asked = given.told(given.heard(CoverFile::read, CoverFile::read));
-        long effort = limit.isPresent() ? Long.MAX_VALUE : Planner.USUAL_EFFORT;
-        Plan plan = Planner.plan(asked.task(), effort, new Onlooker(limit));
+        Plan plan = Planner.plan(asked.task(), time.effort(), new Onlooker());
         Provisos provisos = new Provisos(List.of(), asked.assumed());
         new Sight(
                         () -> CoverJson.write(asked.task(), plan, provisos),
@@ -70,27 +62,13 @@ final class CoverCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private static Duration duration(String text) {
-        double said = Given.number(text);
-        if (!(said > 0)) {
-            throw new Misused("'" + text + "' is no time to search in. Write a number of seconds above 0.");
-        }
-        return Duration.ofMillis(Math.max(1, Math.round(1000 * Math.min(said, A_DAY))));
-    }
-
     /** Ends the search in time, and tells of it. */
     private final class Onlooker implements Watch {
-        private final Optional<Duration> limit;
-        private final long begun = System.nanoTime();
         private String told = "";
-
-        Onlooker(Optional<Duration> limit) {
-            this.limit = limit;
-        }
 
         @Override
         public boolean wantsStop() {
-            return limit.map(time -> System.nanoTime() - begun > time.toNanos()).orElse(false);
+            return time.isOver();
         }
 
         @Override

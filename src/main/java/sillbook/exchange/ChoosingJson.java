@@ -5,10 +5,8 @@ import java.util.Optional;
 import sillbook.model.Choice;
 import sillbook.model.Choice.Mark;
 import sillbook.model.Journal;
-import sillbook.model.Purchase.Money;
 import sillbook.season.past.Candidate;
 import sillbook.season.past.Choosing;
-import sillbook.words.Prices;
 import sillbook.words.ReasonWords;
 
 /** What there is to choose from, as JSON. */
@@ -28,7 +26,7 @@ public final class ChoosingJson {
                 .text("forSeason", json.named.season(choosing.season()))
                 .number("chosen", choosing.chosen().size())
                 .number("bulbs", choosing.bulbs())
-                .list("cost", choosing.cost(), ChoosingJson::money)
+                .list("cost", choosing.cost(), MoneyJson::of)
                 .number("withoutPrice", choosing.withoutPrice())
                 .list("varieties", choosing.candidates(), json::candidate));
     }
@@ -46,7 +44,7 @@ public final class ChoosingJson {
                 .number("inHand", candidate.inHand())
                 .number("toCome", candidate.onOrder())
                 .number("toOrder", candidate.toOrder())
-                .object("priceEach", candidate.each(), ChoosingJson::money)
+                .object("priceEach", candidate.each(), MoneyJson::of)
                 .texts("because", candidate.reasons().stream().map(words::say).toList());
     }
 
@@ -60,9 +58,5 @@ public final class ChoosingJson {
                 .text("mark", sort(choice.mark()))
                 .whole("bulbs", choice.bulbs())
                 .text("reason", choice.whySetAside());
-    }
-
-    private static Fields money(Money money) {
-        return new Fields().number("sum", Prices.amount(money).doubleValue()).written("currency", money.currency());
     }
 }

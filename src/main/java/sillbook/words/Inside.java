@@ -80,6 +80,11 @@ public record Inside(Filling filling, Optional<Double> under, List<Part> mix) {
         return lines;
     }
 
+    /** {@code 4.9 L}: to as much as is measured out at the bench. */
+    public static String litresAbout(double litres) {
+        return Decimal.say(litres, 1) + " L";
+    }
+
     static String litresSaid(double litres) {
         return Decimal.say(litres, 2) + " L";
     }

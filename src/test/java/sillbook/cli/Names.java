@@ -20,6 +20,8 @@ final class Names {
                 "seasons",
                 "standings",
                 "choose",
+                "plan",
+                "supplies",
                 "diary",
                 "round",
                 "labels",

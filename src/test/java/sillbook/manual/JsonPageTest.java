@@ -50,7 +50,10 @@ class JsonPageTest {
             "A1 past bloom",
             "A1 woken",
             "set aside Goose Errand, floppy two winters, for 2026-27",
-            "choose Lantern Row x10");
+            "choose Lantern Row x10",
+            "wish something every day 10 jan to 25 mar 2028",
+            "wish 2 scented pots 14 feb 2028",
+            "order all chosen");
 
     private static final List<String> COMMANDS = List.of(
             "today",
@@ -72,6 +75,8 @@ class JsonPageTest {
             "seasons",
             "standings",
             "choose",
+            "plan",
+            "supplies",
             "diary",
             "write --dry-run 'T4 moist'",
             "import docs/how-to/lists/purchases.csv --as purchases --dry-run",
@@ -105,6 +110,7 @@ class JsonPageTest {
         printOfOwnTulips(new Shell(ownHome));
         Shell shell = new Shell(home);
         shell.layDemo();
+        shell.type("sillbook plan --best --seconds 1 --keep Z");
         COMMANDS.forEach(command -> print(shell, command));
         LINES.forEach(line -> {
             assertThat(shell.type("sillbook write \"" + line + "\"")).isNotEmpty();
@@ -190,7 +196,7 @@ class JsonPageTest {
     @Test
     void everyAnswerEndsWithItsWarningsAndAssumptions() {
         assertThat(printed.stream().filter(fields -> fields.contains("warnings")))
-                .hasSize(30)
+                .hasSize(32)
                 .allSatisfy(fields -> assertThat(fields).endsWith("warnings", "assumed"));
     }
 }

@@ -7,6 +7,7 @@ import sillbook.plan.PlanNow;
 import sillbook.plan.Seeking;
 import sillbook.plan.Seeking.Found;
 import sillbook.plan.Seeking.Missing;
+import sillbook.plan.WishMet;
 import sillbook.words.Counts;
 
 /** The search for the best plan, as it is said: on its way, at its end, and of a plan that was kept. */
@@ -82,9 +83,13 @@ public final class SeekingWords {
         return now.plan().search().map(least -> proven(now, least)).orElse("by hand");
     }
 
+    /** A dated wish that is not met although there are bulbs that suit it. */
+    private static boolean couldBeMet(WishMet met) {
+        return !met.wish().asks().isEveryDay() && !met.isMet() && met.latest().isPresent();
+    }
+
     private static String proven(PlanNow now, Search least) {
-        boolean isShort =
-                now.wishes().stream().anyMatch(wish -> !wish.wish().asks().isEveryDay() && !wish.isMet());
+        boolean isShort = now.wishes().stream().anyMatch(SeekingWords::couldBeMet);
         if (isShort && least.unmet() == 0) {
             return "no, a wish is short";
         }

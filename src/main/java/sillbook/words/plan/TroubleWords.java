@@ -128,6 +128,8 @@ public record TroubleWords(PlanNow now, Journal journal) {
         if (first.isPresent() && first.get() instanceof Trouble.MoreRoom room) {
             return "no room for one more pot at the " + new PotNames(journal).place(room.place());
         }
-        return "no bulbs of the season can flower then";
+        return trouble.sort() == Trouble.Sort.WISH
+                ? "no bulbs that suit it can flower then"
+                : "no bulbs of the season can flower then";
     }
 }

@@ -15,6 +15,11 @@ import sillbook.words.Days;
  */
 public record WishCheck(LocalDate day, String look, String behind, String ahead, String source) {
 
+    /** All of it in one line. */
+    public String line() {
+        return Days.day(day) + ", " + look + " Behind: " + behind + ". Ahead: " + ahead + " (" + source + ").";
+    }
+
     /** The day and what to look for, then what helps, then who says so. */
     public List<String> lines() {
         return List.of(

@@ -66,6 +66,14 @@ class SeekingWordsTest {
     }
 
     @Test
+    void aWishThatNoBulbsSuitDoesNotSpeakAgainstThePlan() {
+        AugustHouse house = AugustHouse.usual().write("wish snowdrop 14 feb");
+        List<Proposal> pots = house.plan().pots();
+        assertThat(proven(house, pots, Optional.of(new Search(0, 0, pots.size()))))
+                .isEqualTo("yes");
+    }
+
+    @Test
     void howManyDaysItCouldBeBetterIsSaidBeforeHowManyPots() {
         AugustHouse house = AugustHouse.usual();
         List<Proposal> pots = house.plan().pots();

@@ -19,7 +19,7 @@ class SuppliesWordsTest {
 
     @Test
     void whatIsToBuyIsOneLine() {
-        assertThat(toBuy()).isEqualTo("14 bulbs of 1 sort, 8 pan 15 cm, 12 labels, 15 L of potting mix");
+        assertThat(toBuy()).isEqualTo("14 bulbs of 1 sort, 8 x pan 15 cm, 12 labels, 14.3 L of potting mix");
     }
 
     @Test
@@ -29,9 +29,9 @@ class SuppliesWordsTest {
         house.put(mix);
         SuppliesWords words = new SuppliesWords(house.journal());
         assertThat(words.mix(new Supplies.Mix(10.2, Optional.of(mix.id()), List.of(7.7, 0.4), 0)))
-                .isEqualTo("11 L of sill mix: 8 L loam, half a litre sand");
+                .isEqualTo("10.2 L of sill mix: 7.7 L loam, 0.4 L sand");
         assertThat(words.mix(new Supplies.Mix(10.2, Optional.empty(), List.of(), 0)))
-                .isEqualTo("11 L of potting mix");
+                .isEqualTo("10.2 L of potting mix");
     }
 
     @Test

@@ -145,8 +145,10 @@ class TroubleWordsTest {
         DaySpan day = DaySpan.ofInclusive(day("2027-02-14"), day("2027-02-14"));
         assertThat(said(Sort.WISH, "", day, 1, 3, new Trouble.Choose()))
                 .containsExactly(
-                        "Wish 14 Feb, 2 short: no bulbs of the season can flower then.",
+                        "Wish 14 Feb, 2 short: no bulbs that suit it can flower then.",
                         "Cure: choose another sort for it, or wish for other days.");
+        assertThat(said(Sort.GAP, "", GAP, 0, 7, new Trouble.Choose()))
+                .startsWith("Gap 21-27 Feb, 7 days: no bulbs of the season can flower then.");
     }
 
     @ParameterizedTest

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: Apache-2.0
+package sillbook.cli;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sillbook.app.Book;
+import sillbook.app.Bookshelf;
+import sillbook.change.WriteDown;
+import sillbook.handbook.Handbook;
+import sillbook.model.SeasonPlan;
+import sillbook.plan.PlanReading;
+import sillbook.plan.Planning;
+import sillbook.plan.Seeking;
+import sillbook.words.Kinds;
+import sillbook.words.plan.Adopting;
+import sillbook.words.plan.PlanLetters;
+import sillbook.words.plan.SeekingWords;
+
+/** Says what is planned for a season; looks for the best plan, keeps it, adopts it. */
+@Command(
+        name = "plan",
+        description = {
+            "Say what is planned for the coming season: which pot is potted and brought in when, what blooms on which day,"
+                    + " how full the places get, which wishes are met, and what cannot be done and would cure it.",
+            "Without NAME it is the plan that is adopted, else the last that is kept; where there is none, what a hand rule"
+                    + " gives: two pots every twelve days."
+        })
+final class PlanCommand implements Callable<Integer> {
+    private final Books books;
+    private final Printer printer;
+
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "The letter of a plan: A.")
+    private Optional<String> name = Optional.empty();
+
+    @Mixin
+    private final PlanAsked asked = new PlanAsked();
+
+    @Option(names = "--best", description = "Look for the best plan; on standard error, what has been found so far.")
+    private boolean best;
+
+    @Mixin
+    private final SearchTime time = new SearchTime();
+
+    @Option(
+            names = "--keep",
+            paramLabel = "LETTER",
+            description = "Keep it beside the others, under a letter that is free.")
+    private Optional<String> keep = Optional.empty();
+
+    @Option(names = "--adopt", description = "Adopt it: its pots wait to be potted. It must be kept.")
+    private boolean adopt;
+
+    @Mixin
+    private final JsonOption json = new JsonOption();
+
+    PlanCommand(Books books, Printer printer) {
+        this.books = books;
+        this.printer = printer;
+    }
+
+    @Override
+    public Integer call() {
+        time.begin();
+        Optional<String> letter = keep.map(PlanCommand::letter);
+        return books.with(book -> {
+            Planning planning = asked.planning(book);
+            SeasonPlan found = PlanAsked.find(planning, name);
+            SeasonPlan plan = best ? sought(planning, found.rule()) : found;
+            if (letter.isPresent()) {
+                plan = copy(plan, letter.get());
+                printer.say(Kept.step(book.carryOut(new WriteDown(plan))));
+            }
+            if (adopt) {
+                adopt(plan, book);
+            }
+            new PlanSight(book.readAll(), book.today(), asked.planning(book), plan)
+                    .sight()
+                    .show(json, printer);
+            return ExitCode.DONE;
+        });
+    }
+
+    private static String letter(String text) {
+        String letter = text.strip().toUpperCase(Locale.ROOT);
+        if (!letter.matches("[A-Z]{1,2}")) {
+            throw new Misused("'" + text.strip() + "' is no letter to keep a plan under. Write one, as B.");
+        }
+        return letter;
+    }
+
+    private SeasonPlan sought(Planning planning, SeasonPlan.Rule rule) {
+        Seeking.Outcome outcome = Seeking.seek(planning, rule, time.effort(), new Onlooker());
+        if (!(outcome instanceof Seeking.Best found)) {
+            throw new CouldNot(SeekingWords.outcome(outcome));
+        }
+        printer.say(SeekingWords.outcome(outcome));
+        String free = PlanLetters.nextFree(planning.season(), planning.journal());
+        return new SeasonPlan(
+                Bookshelf.randomIds().next(),
+                planning.season(),
+                free,
+                rule,
+                found.found().pots(),
+                Optional.of(found.found().search()),
+                Optional.empty(),
+                "");
+    }
+
+    /** The same pots as another plan, beside it. */
+    private static SeasonPlan copy(SeasonPlan plan, String letter) {
+        return new SeasonPlan(
+                Bookshelf.randomIds().next(),
+                plan.season(),
+                letter,
+                plan.rule(),
+                plan.pots(),
+                plan.search(),
+                Optional.empty(),
+                plan.note());
+    }
+
+    private void adopt(SeasonPlan plan, Book book) {
+        Planning planning = asked.planning(book);
+        if (planning.journal().seasonPlans().find(plan.id()).isEmpty()) {
+            throw new Misused("This plan is not kept yet, so it cannot be adopted. Write --keep and a letter too.");
+        }
+        Kinds kinds = new Kinds(planning.journal(), Handbook.standard());
+        printer.say(Kept.step(book.carryOut(Adopting.of(PlanReading.of(planning, plan), kinds))));
+    }
+
+    /** Ends the search in time, and tells of it. */
+    private final class Onlooker implements Seeking.Progress {
+        private String told = "";
+
+        @Override
+        public boolean wantsStop() {
+            return time.isOver();
+        }
+
+        @Override
+        public void found(Seeking.Found found) {
+            String now = SeekingWords.progress(found);
+            if (!now.equals(told)) {
+                told = now;
+                printer.say(now);
+            }
+        }
+    }
+}
