@@ -39,10 +39,16 @@ record PlanAside(PlanPage page, State state, PlanNow now) {
     private Aside usual(Optional<Integer> under) {
         Optional<Trouble> own =
                 under.flatMap(number -> now.troublesOf(number).stream().findFirst());
-        Optional<Trouble> whole =
-                Stream.concat(now.firstGap().stream(), now.troubles().stream()).findFirst();
+        Optional<Trouble> whole = Stream.of(bulbsShort(), now.firstGap().stream(), now.troubles().stream())
+                .flatMap(some -> some)
+                .findFirst();
         Optional<Trouble> said = page.isRibbon() ? own.or(() -> whole) : own;
         return said.map(this::trouble).or(() -> under.map(this::pot)).orElse(Aside.NONE);
+    }
+
+    /** What came short comes before any gap: it is what there is to plan with that is not as it was. */
+    private Stream<Trouble> bulbsShort() {
+        return now.troubles().stream().filter(trouble -> trouble.sort() == Trouble.Sort.BULBS_SHORT);
     }
 
     private Aside trouble(Trouble trouble) {

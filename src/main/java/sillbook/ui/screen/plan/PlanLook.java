@@ -56,7 +56,6 @@ record PlanLook(PlanPage page, State state, Size body) {
                         Action.NUDGE_DAY,
                         Action.RULE_FIELDS,
                         Action.SEEK_BEST,
-                        Action.NUDGE_WEEK,
                         Action.VIEW,
                         Action.KEEP_PLAN,
                         Action.ADOPT_PLAN,
@@ -65,6 +64,7 @@ record PlanLook(PlanPage page, State state, Size body) {
                         Action.WHY,
                         Action.PLANS,
                         Action.SUPPLIES,
+                        Action.NUDGE_WEEK,
                         Action.WRITE_LINE,
                         Action.KEYS);
         return foot.toArray(Action[]::new);
