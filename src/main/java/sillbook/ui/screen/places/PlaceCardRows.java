@@ -8,6 +8,7 @@ import sillbook.model.Place;
 import sillbook.model.Place.Sort;
 import sillbook.model.Purchase;
 import sillbook.model.Settings;
+import sillbook.model.Space;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
 import sillbook.model.Trench;
@@ -37,6 +38,7 @@ import sillbook.words.GroundAheadWords;
 import sillbook.words.GroundWords;
 import sillbook.words.PlaceTerms;
 import sillbook.words.ReadingWords;
+import sillbook.words.SpaceWords;
 import sillbook.words.Temperatures;
 import sillbook.words.Terms;
 import sillbook.words.Weeks;
@@ -102,6 +104,8 @@ final class PlaceCardRows {
         if (place.serves() == Stage.COLD) {
             facts.add("cold " + ColdDayWords.say(place.coldDays()) + (now.isCold() ? "" : ", not now"));
         }
+        Space.of(place.id(), state.journal())
+                .ifPresent(space -> facts.addAll(SpaceWords.say(space, settings.lengths())));
         return String.join("; ", facts);
     }
 
