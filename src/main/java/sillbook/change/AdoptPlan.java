@@ -70,7 +70,7 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
         List<Proposal> made = making.all(adopted.pots());
         edits.addAll(making.edits);
         edits.add(new Edit.Put(adopted.adoptedOn(hand.today(), made)));
-        edits.addAll(wishes(journal.with(edits), made));
+        edits.addAll(wishes(journal.with(edits), adopted, made));
         return new Step(name(adopted, making.labels), edits);
     }
 
@@ -84,7 +84,8 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
         return journal.intentions().all().stream()
                 .filter(meant -> isOfSeason(journal, meant, adopted))
                 .map(Intention::pot)
-                .filter(pot -> !kept.contains(pot) && journal.history(pot).isEmpty())
+                .filter(pot ->
+                        !kept.contains(pot) && Rules.pottingDay(journal, pot).isEmpty())
                 .toList();
     }
 
@@ -100,25 +101,32 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
                 .forEach(meant -> edits.add(new Edit.Remove(meant)));
         SeasonPlan.of(adopted.season(), journal).stream()
                 .filter(other -> other.adopted().isPresent())
-                .forEach(other -> edits.add(new Edit.Put(other.laidAside())));
+                .forEach(other -> edits.add(new Edit.Put(other.laidAside(dropped))));
         if (!dropped.isEmpty()) {
             edits.addAll(RemovePots.edits(journal.with(edits), dropped));
         }
         return edits;
     }
 
-    /** Wishes are met by the pots of this plan, and by those that were meant for them and have grown. */
-    private List<Edit> wishes(Journal after, List<Proposal> made) {
+    /** Wishes are met by the pots of this plan, and by those that were meant for them and are potted. */
+    private List<Edit> wishes(Journal after, SeasonPlan adopted, List<Proposal> made) {
         List<Edit> edits = new ArrayList<>();
-        meets.forEach((id, numbers) -> {
-            Wish wish = after.wishes().get(id);
+        for (Wish wish : after.wishes().all()) {
             Set<Id<Pot>> pots = new HashSet<>(wish.pots());
-            numbers.stream()
+            pots.removeIf(
+                    pot -> isOfPlan(pot, made) && Rules.pottingDay(after, pot).isEmpty());
+            meets.getOrDefault(wish.id(), Set.of()).stream()
                     .filter(number -> number < made.size())
                     .forEach(number -> made.get(number).pot().ifPresent(pots::add));
-            edits.add(new Edit.Put(wish.meantFor(pots)));
-        });
+            if (wish.season().equals(adopted.season()) && !pots.equals(wish.pots())) {
+                edits.add(new Edit.Put(wish.meantFor(pots)));
+            }
+        }
         return edits;
+    }
+
+    private static boolean isOfPlan(Id<Pot> pot, List<Proposal> made) {
+        return made.stream().anyMatch(one -> one.pot().equals(Optional.of(pot)));
     }
 
     /** Makes the pots. */

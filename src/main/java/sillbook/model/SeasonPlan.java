@@ -94,9 +94,12 @@ public record SeasonPlan(
         return new SeasonPlan(id, season, name, rule, made, search, Optional.of(day), note);
     }
 
-    /** The same plan, no longer adopted. */
-    public SeasonPlan laidAside() {
-        return new SeasonPlan(id, season, name, rule, pots, search, Optional.empty(), note);
+    /** The same plan, no longer adopted, its pots that go with that proposed again. */
+    public SeasonPlan laidAside(Collection<Id<Pot>> gone) {
+        List<Proposal> proposed = pots.stream()
+                .map(one -> one.pot().filter(gone::contains).isPresent() ? one.about(Optional.empty()) : one)
+                .toList();
+        return new SeasonPlan(id, season, name, rule, proposed, search, Optional.empty(), note);
     }
 
     /** The same plan, no longer about these pots. */

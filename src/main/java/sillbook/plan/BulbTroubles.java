@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import sillbook.model.Id;
-import sillbook.model.Journal;
+import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.plan.Trouble.Sort;
 
 /** Looks for purchases that have fewer bulbs than a plan takes of them: they came short, or other pots have them. */
-record BulbTroubles(Journal journal, List<PlannedPot> pots) {
+record BulbTroubles(Planning planning, List<PlannedPot> pots) {
 
     List<Trouble> list() {
         Map<Id<Purchase>, Set<Integer>> by = new TreeMap<>();
@@ -28,7 +28,7 @@ record BulbTroubles(Journal journal, List<PlannedPot> pots) {
         }
         List<Trouble> found = new ArrayList<>();
         by.forEach((purchase, numbers) ->
-                lack(journal.purchases().get(purchase), numbers).ifPresent(found::add));
+                lack(planning.journal().purchases().get(purchase), numbers).ifPresent(found::add));
         return found;
     }
 
@@ -36,10 +36,9 @@ record BulbTroubles(Journal journal, List<PlannedPot> pots) {
         int wanted = numbers.stream()
                 .mapToInt(number -> pots.get(number).proposal().bulbs())
                 .sum();
-        int there = Shares.leftFor(
-                purchase,
-                pots.stream().flatMap(pot -> pot.proposal().pot().stream()).toList(),
-                journal);
+        List<Id<Pot>> own =
+                pots.stream().flatMap(pot -> pot.proposal().pot().stream()).toList();
+        int there = Shares.leftFor(purchase, Shares.withoutAnother(own, planning), planning.journal());
         return wanted <= there
                 ? Optional.empty()
                 : Optional.of(new Trouble(

@@ -1,19 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.plan;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Choice;
 import sillbook.model.Id;
 import sillbook.model.Journal;
-import sillbook.model.Pot.Planting;
 import sillbook.model.Purchase;
-import sillbook.model.Purchase.State;
 import sillbook.model.Season;
 import sillbook.model.Variety;
-import sillbook.season.Forcing;
 import sillbook.season.Outlook;
 import sillbook.season.Stock;
 
@@ -25,25 +21,22 @@ final class CandidateReading {
     /** Across the rim of the usual pot, in cm, where no container says otherwise. */
     static final double USUAL_RIM = 16;
 
-    /** From an order to the day the bulbs are here (common practice). */
-    private static final int DELIVERY_DAYS = 14;
-
     private final Journal journal;
     private final Outlook outlook;
     private final Season season;
     private final PotHabit habit;
-    private final Fits fits;
+    private final Making making;
 
-    CandidateReading(Journal journal, Outlook outlook, Season season, Fits fits) {
+    CandidateReading(Journal journal, Outlook outlook, Season season, Making making) {
         this.journal = journal;
         this.outlook = outlook;
         this.season = season;
-        this.fits = fits;
+        this.making = making;
         this.habit = new PotHabit(journal, outlook.figures());
     }
 
-    List<Candidate> list() {
-        List<Candidate> found = new ArrayList<>(new PotsThere(journal, outlook, season, fits).list());
+    List<Candidate> list(PotsThere there) {
+        List<Candidate> found = new ArrayList<>(there.growing());
         journal.purchases().all().stream()
                 .filter(purchase -> purchase.season().equals(season))
                 .forEach(purchase -> found.addAll(of(purchase)));
@@ -57,38 +50,20 @@ final class CandidateReading {
         return pots(
                 journal.varieties().get(purchase.variety()),
                 Stock.unplanted(purchase, journal),
-                Optional.of(purchase.id()),
-                ready(purchase));
+                Optional.of(purchase.id()));
     }
 
     private List<Candidate> of(Choice choice) {
-        return pots(
-                journal.varieties().get(choice.variety()),
-                choice.toOrder(journal),
-                Optional.empty(),
-                outlook.day().plusDays(DELIVERY_DAYS));
-    }
-
-    private LocalDate ready(Purchase purchase) {
-        return purchase.state() == State.IN_HAND ? outlook.day() : outlook.day().plusDays(DELIVERY_DAYS);
+        return pots(journal.varieties().get(choice.variety()), choice.toOrder(journal), Optional.empty());
     }
 
     /** As many pots as bulbs fill; a last one that would be less than half full is none. */
-    private List<Candidate> pots(Variety variety, int bulbs, Optional<Id<Purchase>> purchase, LocalDate ready) {
+    private List<Candidate> pots(Variety variety, int bulbs, Optional<Id<Purchase>> purchase) {
         int each = Math.max(1, habit.bulbs(variety));
         int pots = (bulbs + each / 2) / each;
         List<Candidate> found = new ArrayList<>();
-        Forcing forcing = outlook.forcing(new Planting(variety.id(), each, purchase), season);
-        LocalDate from = Dates.later(ready, forcing.potting().earliest());
         for (int pot = 0; pot < pots; pot++) {
-            found.add(Candidate.made(
-                    variety,
-                    Math.min(each, bulbs - pot * each),
-                    purchase,
-                    habit.container(variety),
-                    forcing,
-                    from,
-                    fits.of(forcing, from)));
+            found.add(making.pot(variety, Math.min(each, bulbs - pot * each), purchase, habit.container(variety)));
         }
         return found;
     }

@@ -24,6 +24,7 @@ record ColdTroubles(Planning planning, PlannedPot pot, int number) {
 
     List<Trouble> list() {
         List<Trouble> found = new ArrayList<>();
+        pot.candidate().cold().flatMap(this::there).ifPresent(found::add);
         if (pot.candidate().cold().isEmpty() && pot.candidate().needsCold()) {
             berth().ifPresentOrElse(berth -> found.addAll(at(berth)), () -> found.add(nowhere()));
         }
@@ -33,6 +34,24 @@ record ColdTroubles(Planning planning, PlannedPot pot, int number) {
             found.add(trouble(Sort.POTTED_TOO_LATE, 0, 0, later()));
         }
         return found;
+    }
+
+    /** Of a pot that stands in the cold: whether it comes in before its weeks are had, or after it may wait. */
+    private Optional<Trouble> there(Candidate.InCold cold) {
+        int had = Dates.between(cold.potted(), pot.course().in());
+        if (pot.course().in().isBefore(cold.in().start())) {
+            List<Cure> later = List.of(new Trouble.BringIn(number, cold.in().start()));
+            return Optional.of(
+                    trouble(Sort.COLD_TOO_SHORT, had, pot.candidate().forcing().usualCold(), later));
+        }
+        return pot.course().in().isBefore(cold.in().endExclusive())
+                ? Optional.empty()
+                : Optional.of(trouble(
+                        Sort.COLD_TOO_LONG,
+                        had,
+                        pot.candidate().forcing().mostCold(),
+                        List.of(new Trouble.BringIn(
+                                number, cold.in().endExclusive().minusDays(1)))));
     }
 
     private Optional<Berth> berth() {

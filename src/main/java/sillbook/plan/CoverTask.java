@@ -27,6 +27,7 @@ final class CoverTask {
     private final Planning planning;
     private final Rule rule;
     private final DaySpan days;
+    private final WishedDays wishedDays;
     private final List<Candidate> candidates = new ArrayList<>();
     private final List<PotGroup> groups = new ArrayList<>();
     private final List<Pull> fixed = new ArrayList<>();
@@ -46,7 +47,9 @@ final class CoverTask {
                 candidates.add(candidate);
             });
         }
-        WishedDays.unwished(planning.wishes(), rule).forEach(this::fill);
+        wishedDays = WishedDays.of(planning, rule);
+        wishedDays.unwished().forEach(this::fill);
+        planning.ended().forEach(this::fillEnded);
     }
 
     private void fix(PotGroup group, int site) {
@@ -74,6 +77,18 @@ final class CoverTask {
         fix(PotGroup.of(first, first, 0, (int) stretch.days(), 1), elsewhere());
     }
 
+    /** What was in bloom of a pot whose winter is over. */
+    private void fillEnded(Candidate ended) {
+        Optional.of(ended.settled().orElseThrow().flowers())
+                .filter(flowers -> !flowers.isEmpty())
+                .ifPresent(this::fill);
+    }
+
+    /** Whether all that is wished for is asked of the search; it does not know in which room a wish wants its pots. */
+    boolean asksAll() {
+        return planning.wishes().stream().allMatch(wish -> wish.asks().room().isEmpty());
+    }
+
     /** Pots that are in already, or only fill days for which nobody wished. */
     List<Pull> fixed() {
         return fixed;
@@ -98,7 +113,7 @@ final class CoverTask {
     }
 
     private sillbook.reckon.cover.Season season() {
-        DaySpan hull = WishedDays.hull(planning.wishes(), rule);
+        DaySpan hull = wishedDays.hull();
         return new sillbook.reckon.cover.Season(day(hull.start()), day(hull.endExclusive()) - 1);
     }
 
@@ -115,11 +130,11 @@ final class CoverTask {
     /** What wishes ask of single days; that something is in bloom on each of some days is asked by the season itself. */
     private List<DayWish> wishes() {
         List<DayWish> wishes = new ArrayList<>();
-        DaySpan hull = WishedDays.hull(planning.wishes(), rule);
         for (Wish wish : planning.wishes()) {
             List<Integer> suited = suited(wish);
             if (!suited.isEmpty()) {
-                WishedDays.asked(wish, hull)
+                wishedDays
+                        .asked(wish)
                         .forEach(day ->
                                 wishes.add(new DayWish(day(day), wish.asks().pots(), suited)));
             }
@@ -146,7 +161,7 @@ final class CoverTask {
             }
         }
         for (int number = 0; number < used.length; number++) {
-            if (!used[number] && candidates.get(number).pot().isPresent()) {
+            if (!used[number] && candidates.get(number).cold().isPresent()) {
                 found.add(left(candidates.get(number), placing));
             }
         }
@@ -166,8 +181,6 @@ final class CoverTask {
     }
 
     private Proposal left(Candidate candidate, Placing placing) {
-        return candidate.isOpen()
-                ? placing.place(candidate, candidate.in(days).orElseThrow().start())
-                : placing.settled(candidate);
+        return placing.place(candidate, candidate.in(days).orElseThrow().start());
     }
 }

@@ -34,13 +34,16 @@ record Lacks(Planning planning, Rule rule, List<Candidate> left, Loads loads, Li
                     cures(gap, Optional.empty())));
         }
         wishes.stream()
-                .filter(wish -> !wish.wish().asks().isEveryDay() && !wish.isMet())
+                .filter(wish -> !wish.isMet())
+                .filter(wish ->
+                        !wish.wish().asks().isEveryDay() || !wish.wish().asks().isForAnyPot())
                 .forEach(wish -> found.add(wish(wish)));
         return found;
     }
 
     private Trouble wish(WishMet met) {
-        LocalDate day = WishedDays.inFlowerOn(met.wish());
+        LocalDate day =
+                met.gaps().stream().map(DaySpan::start).findFirst().orElseGet(() -> WishedDays.inFlowerOn(met.wish()));
         return new Trouble(
                 Sort.WISH,
                 Set.copyOf(met.pots()),

@@ -25,12 +25,31 @@ import sillbook.season.Phase;
 public record PlannedPot(Proposal proposal, Candidate candidate, Window flowers, DaySpan inFlower) {
     private static final int WEEKS_AFTER_BLOOM = 3;
 
+    /** What has happened to a pot that is there goes before what was proposed for it. */
     static PlannedPot of(Proposal proposal, Candidate candidate) {
-        return candidate
-                .settled()
-                .map(settled -> new PlannedPot(
-                        proposal, candidate, Window.on(settled.flowers().start()), settled.flowers()))
-                .orElseGet(() -> ahead(proposal, candidate));
+        if (candidate.settled().isPresent()) {
+            Candidate.Settled settled = candidate.settled().get();
+            return new PlannedPot(
+                    proposal.on(settled.course()),
+                    candidate,
+                    Window.on(settled.flowers().start()),
+                    settled.flowers());
+        }
+        return ahead(
+                candidate
+                        .cold()
+                        .map(there -> proposal.on(stood(there, proposal.course())))
+                        .orElse(proposal),
+                candidate);
+    }
+
+    /** One that is out of the cold, as it goes on. */
+    static PlannedPot of(Candidate settled) {
+        return of(settled.on(settled.settled().orElseThrow().course()), settled);
+    }
+
+    private static Course stood(Candidate.InCold there, Course planned) {
+        return new Course(Dates.earlier(there.potted(), planned.in()), there.place(), planned.in(), planned.room());
     }
 
     private static PlannedPot ahead(Proposal proposal, Candidate candidate) {

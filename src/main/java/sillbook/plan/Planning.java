@@ -18,19 +18,23 @@ import sillbook.season.Outlook;
 /**
  * What a season is planned with: the pots that could be made or are there, the places and the wishes.
  *
- * @param candidates in the order in which they can come in
+ * @param candidates pots that are growing or wait, then those that could be made
+ * @param ended pots of the season whose winter is over
  * @param colds places where pots have their cold
  * @param rooms places where they flower: the warm ones, else the cool ones
  * @param wishes for days of the season, the earliest first
+ * @param making what a pot would take that is still to be made
  */
 public record Planning(
         Journal journal,
         Outlook outlook,
         Season season,
         List<Candidate> candidates,
+        List<Candidate> ended,
         List<Berth> colds,
         List<Berth> rooms,
-        List<Wish> wishes) {
+        List<Wish> wishes,
+        Making making) {
     /** Pots every so many days, the middle of what is published: every 10 to 14 days (Iowa State University Extension). */
     public static final int EVERY_DAYS = 12;
 
@@ -41,6 +45,7 @@ public record Planning(
 
     public Planning {
         candidates = List.copyOf(candidates);
+        ended = List.copyOf(ended);
         colds = List.copyOf(colds);
         rooms = List.copyOf(rooms);
         wishes = List.copyOf(wishes);
@@ -56,17 +61,21 @@ public record Planning(
         List<Berth> colds = Berth.serving(Stage.COLD, rim, journal);
         List<Berth> warm = Berth.serving(Stage.WARM_ROOM, rim, journal);
         List<Berth> rooms = warm.isEmpty() ? Berth.serving(Stage.COOL_ROOM, rim, journal) : warm;
+        Making making = new Making(journal, outlook, season, colds, days(season, journal));
+        PotsThere there = new PotsThere(journal, outlook, season, making);
         return new Planning(
                 journal,
                 outlook,
                 season,
-                new CandidateReading(journal, outlook, season, new Fits(colds, days(season, journal))).list(),
+                new CandidateReading(journal, outlook, season, making).list(there),
+                there.ended(),
                 colds,
                 rooms,
                 journal.wishes().all().stream()
                         .filter(wish -> wish.season().equals(season))
                         .sorted(Comparator.comparing(Wish::from).thenComparing(Wish::id))
-                        .toList());
+                        .toList(),
+                making);
     }
 
     public LocalDate today() {

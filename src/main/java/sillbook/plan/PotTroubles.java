@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.SeasonPlan;
@@ -18,7 +17,7 @@ import sillbook.plan.Trouble.Sort;
 import sillbook.reckon.dates.DaySpan;
 
 /** Looks for what single pots of a plan, and the places they stand at, cannot do. */
-record PotTroubles(Planning planning, SeasonPlan plan, List<PlannedPot> pots, Loads loads) {
+record PotTroubles(Planning planning, SeasonPlan plan, List<PlannedPot> pots, Loads loads, List<Berth> berths) {
 
     List<Trouble> list() {
         List<Trouble> found = new ArrayList<>();
@@ -27,14 +26,10 @@ record PotTroubles(Planning planning, SeasonPlan plan, List<PlannedPot> pots, Lo
                 found.addAll(new ColdTroubles(planning, pots.get(number), number).list());
             }
         }
-        found.addAll(new BulbTroubles(planning.journal(), pots).list());
+        found.addAll(new BulbTroubles(planning, pots).list());
         found.addAll(onPottingDays());
-        berths().forEach(berth -> found.addAll(at(berth)));
+        berths.forEach(berth -> found.addAll(at(berth)));
         return found;
-    }
-
-    private Stream<Berth> berths() {
-        return Stream.concat(planning.colds().stream(), planning.rooms().stream());
     }
 
     private List<Trouble> at(Berth berth) {

@@ -15,7 +15,7 @@ import sillbook.model.Stage;
 import sillbook.plan.Candidate.InCold;
 import sillbook.plan.Candidate.Settled;
 import sillbook.reckon.dates.DaySpan;
-import sillbook.season.Ahead;
+import sillbook.season.ColdNeed;
 import sillbook.season.Forcing;
 import sillbook.season.Outlook;
 import sillbook.season.Phase;
@@ -23,14 +23,11 @@ import sillbook.season.PotNow;
 import sillbook.season.Stay;
 
 /** The pots of the season that are there already, each as far as it has come; what has happened is not planned anew. */
-record PotsThere(Journal journal, Outlook outlook, Season season, Fits fits) {
+record PotsThere(Journal journal, Outlook outlook, Season season, Making making) {
 
-    /** A pot that waits for bulbs which are no longer to be had is none. */
-    List<Candidate> list() {
-        List<PotNow> there = outlook.pots(season).stream()
-                .filter(pot -> pot.life().pot().season().equals(season))
-                .filter(pot -> pot.life().stage() != Stage.DONE && !pot.life().isFailed())
-                .toList();
+    /** Those that are growing, or wait for their bulbs; a pot that waits for bulbs which are no longer to be had is none. */
+    List<Candidate> growing() {
+        List<PotNow> there = pots().stream().filter(now -> !hasEnded(now)).toList();
         List<Pot> waiting = there.stream()
                 .filter(PotsThere::isWaiting)
                 .map(now -> now.life().pot())
@@ -42,15 +39,30 @@ record PotsThere(Journal journal, Outlook outlook, Season season, Fits fits) {
                 .toList();
     }
 
+    /** Those whose winter is over, with the days on which they flowered. */
+    List<Candidate> ended() {
+        return pots().stream().filter(PotsThere::hasEnded).map(this::candidate).toList();
+    }
+
+    private List<PotNow> pots() {
+        return outlook.pots(season).stream()
+                .filter(now -> now.life().pot().season().equals(season))
+                .toList();
+    }
+
+    private static boolean hasEnded(PotNow now) {
+        return now.life().stage() == Stage.DONE || now.life().isFailed();
+    }
+
     private static boolean isWaiting(PotNow now) {
-        return now.life().potted().isEmpty();
+        return now.life().potted().isEmpty() && !hasEnded(now);
     }
 
     private Candidate candidate(PotNow now) {
         Pot pot = now.life().pot();
-        Forcing forcing = outlook.forcing(pot.first(), season);
+        Forcing forcing = making.forcing(pot.first());
         LocalDate from = Dates.later(outlook.day(), forcing.potting().earliest());
-        boolean isOut = Stage.COLD.isBefore(now.life().stage());
+        boolean isOut = Stage.COLD.isBefore(now.life().stage()) || hasEnded(now);
         return new Candidate(
                 journal.varieties().get(pot.first().variety()),
                 pot.first().count(),
@@ -59,22 +71,17 @@ record PotsThere(Journal journal, Outlook outlook, Season season, Fits fits) {
                 Optional.of(pot.id()),
                 forcing,
                 from,
-                fits.of(forcing, from),
+                making.fit(forcing, from),
                 isWaiting(now) || isOut ? Optional.empty() : Optional.of(inCold(now)),
                 isOut ? Optional.of(settled(now)) : Optional.empty());
     }
 
-    /** From its likely day on, as long as it may wait. */
+    /** From the day its usual weeks of cold are had, whatever a plan or a wish says, as long as it may wait. */
     private InCold inCold(PotNow now) {
-        LocalDate today = outlook.day();
-        Optional<Ahead> out = now.ahead().stream()
-                .filter(ahead -> Stage.COLD.isBefore(ahead.stage()))
-                .findFirst();
-        LocalDate first =
-                Dates.later(today, out.map(ahead -> ahead.window().likely()).orElse(today));
-        LocalDate last = Dates.later(
-                first,
-                now.useBy().or(() -> out.map(ahead -> ahead.window().latest())).orElse(first));
+        Optional<LocalDate> enough = now.coldAhead()
+                .flatMap(ahead -> now.coldNeed().map(ColdNeed::potted).map(need -> ahead.reaches(need.typical())));
+        LocalDate first = Dates.later(outlook.day(), enough.orElse(outlook.day()));
+        LocalDate last = Dates.later(first, now.useBy().orElse(first));
         return new InCold(potted(now), now.life().stands().map(Stay::place), DaySpan.ofInclusive(first, last));
     }
 
@@ -82,14 +89,21 @@ record PotsThere(Journal journal, Outlook outlook, Season season, Fits fits) {
         return now.life().potted().map(Day::likely).orElse(outlook.day());
     }
 
+    /** As it went, and, of one that is growing, as it is foretold to go on; one that never flowered has no such days. */
     private Settled settled(PotNow now) {
-        List<Phase> phases = outlook.line(now.life().pot().id()).phases();
+        List<Phase> phases = hasEnded(now)
+                ? now.life().phases()
+                : outlook.line(now.life().pot().id()).phases();
         LocalDate in = begin(phases, Stage.COOL_ROOM)
                 .or(() -> begin(phases, Stage.WARM_ROOM))
                 .or(() -> begin(phases, Stage.IN_BLOOM))
-                .orElse(outlook.day());
+                .orElse(potted(now));
         LocalDate from = begin(phases, Stage.IN_BLOOM).orElse(in);
-        LocalDate to = begin(phases, Stage.AFTER_BLOOM).orElse(from);
+        LocalDate to = phases.stream()
+                .filter(phase -> phase.stage() == Stage.IN_BLOOM)
+                .map(phase -> phase.days().endExclusive())
+                .reduce((one, later) -> later)
+                .orElse(from);
         return new Settled(
                 new Course(Dates.earlier(potted(now), in), Optional.empty(), in, room(now)),
                 DaySpan.of(from, Dates.later(from, to)));

@@ -114,7 +114,7 @@ public final class Seeking {
                 cover.proposals(plan.pulls()),
                 search(plan.tally(), cover),
                 search(plan.bound(), cover),
-                plan.isProven());
+                plan.isProven() && cover.asksAll());
     }
 
     private static Search search(Tally tally, CoverTask cover) {

@@ -4,7 +4,9 @@ package sillbook.plan;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Id;
+import sillbook.model.Intention;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
@@ -20,6 +22,15 @@ final class Shares {
                 .mapToInt(pot -> bulbs(pot, purchase))
                 .sum();
         return Math.max(0, purchase.provides() - others);
+    }
+
+    /** Some pots, and those of another plan that were never potted: they make way when this one is adopted. */
+    static List<Id<Pot>> withoutAnother(List<Id<Pot>> own, Planning planning) {
+        Stream<Id<Pot>> others = planning.candidates().stream()
+                .filter(candidate -> candidate.isOpen() && candidate.cold().isEmpty())
+                .flatMap(candidate -> candidate.pot().stream())
+                .filter(pot -> Intention.of(pot, planning.journal()).isPresent());
+        return Stream.concat(own.stream(), others).toList();
     }
 
     /**

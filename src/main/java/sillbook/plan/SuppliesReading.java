@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Pot;
 import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Money;
@@ -62,8 +63,8 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
     private Bulbs bulbs(From from, List<Proposal> pots) {
         Optional<Purchase> purchase = from.purchase().map(journal.purchases()::get);
         int bulbs = pots.stream().mapToInt(Proposal::bulbs).sum();
-        int there = purchase.map(Purchase::provides).orElse(0);
-        State state = purchase.map(one -> state(one, bulbs)).orElse(State.TO_BUY);
+        int there = purchase.map(one -> Shares.leftFor(one, own(), journal)).orElse(0);
+        State state = purchase.map(one -> state(one, bulbs, there)).orElse(State.TO_BUY);
         int wanting = state == State.TO_ORDER ? bulbs : Math.max(0, bulbs - there);
         LocalDate potBy = pots.stream()
                 .map(pot -> pot.course().potting())
@@ -84,8 +85,13 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 potBy.minusDays(DELIVERY_DAYS));
     }
 
-    private static State state(Purchase purchase, int bulbs) {
-        return purchase.provides() < bulbs
+    /** Pots of the plan that are there. */
+    private List<Id<Pot>> own() {
+        return plan.pots().stream().flatMap(pot -> pot.pot().stream()).toList();
+    }
+
+    private static State state(Purchase purchase, int bulbs, int there) {
+        return purchase.state() != Purchase.State.TO_ORDER && there < bulbs
                 ? State.SHORT
                 : switch (purchase.state()) {
                     case TO_ORDER -> State.TO_ORDER;

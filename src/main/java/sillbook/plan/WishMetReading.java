@@ -14,7 +14,7 @@ import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Forcing;
 
 /** Reads how a plan stands to wishes. */
-record WishMetReading(Planning planning, List<PlannedPot> pots, Ribbon ribbon) {
+record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots) {
     /** From an order to the day the bulbs are here (common practice). */
     private static final int DELIVERY_DAYS = 14;
 
@@ -23,18 +23,25 @@ record WishMetReading(Planning planning, List<PlannedPot> pots, Ribbon ribbon) {
     }
 
     private WishMet everyDay(Wish wish) {
-        DaySpan days = DaySpan.ofInclusive(wish.from(), wish.to());
-        List<DaySpan> gaps = DaySpan.joined(days.start()
-                .datesUntil(days.endExclusive())
+        List<LocalDate> ahead = days.ahead(DaySpan.ofInclusive(wish.from(), wish.to()))
+                .map(span -> span.start().datesUntil(span.endExclusive()).toList())
+                .orElse(List.of());
+        List<DaySpan> gaps = DaySpan.joined(ahead.stream()
                 .filter(day -> count(wish, day) < wish.asks().pots())
                 .map(day -> DaySpan.ofInclusive(day, day))
                 .toList());
-        double least = days.start()
-                .datesUntil(days.endExclusive())
-                .mapToDouble(ribbon::chance)
+        double least = ahead.stream()
+                .mapToDouble(day -> chance(wish, suited(wish).boxed().toList(), day))
                 .min()
-                .orElse(0);
+                .orElse(1);
         return new WishMet(wish, List.of(), gaps, least, Optional.empty(), Optional.empty());
+    }
+
+    /** That at least as many of some pots are in bloom as are wished for. */
+    private double chance(Wish wish, List<Integer> of, LocalDate day) {
+        return Several.atLeast(
+                wish.asks().pots(),
+                of.stream().map(pot -> chance(pots.get(pot), day)).toList());
     }
 
     private int count(Wish wish, LocalDate day) {
@@ -52,16 +59,26 @@ record WishMetReading(Planning planning, List<PlannedPot> pots, Ribbon ribbon) {
                         .isEmpty());
     }
 
+    /** On that of its days on which most are in flower, of as many the first. */
     private WishMet dated(Wish wish) {
-        LocalDate day = WishedDays.inFlowerOn(wish);
-        List<Integer> meeting = suited(wish)
+        int shift = WishedDays.shift(wish);
+        LocalDate day = wish.from()
+                .plusDays(shift)
+                .datesUntil(wish.to().plusDays(shift + 1L))
+                .max(Comparator.<LocalDate>comparingInt(
+                                one -> meeting(wish, one).size())
+                        .thenComparing(Comparator.reverseOrder()))
+                .orElseThrow();
+        List<Integer> meeting = meeting(wish, day);
+        double chance = chance(wish, meeting, day);
+        return new WishMet(wish, meeting, List.of(), chance, spares(wish, meeting.size(), chance), latest(wish, day));
+    }
+
+    private List<Integer> meeting(Wish wish, LocalDate day) {
+        return suited(wish)
                 .filter(pot -> pots.get(pot).inFlower().contains(day))
                 .boxed()
                 .toList();
-        List<Double> each =
-                meeting.stream().map(pot -> chance(pots.get(pot), day)).toList();
-        double chance = Several.atLeast(wish.asks().pots(), each);
-        return new WishMet(wish, meeting, List.of(), chance, spares(wish, meeting.size(), chance), latest(wish, day));
     }
 
     private double chance(PlannedPot pot, LocalDate day) {

@@ -12,8 +12,8 @@ import sillbook.model.Wish;
 import sillbook.model.WishedFor.FlowerStage;
 import sillbook.reckon.dates.DaySpan;
 
-/** Which days of a season a plan is judged by. */
-final class WishedDays {
+/** Which days of a season a plan is judged by; those before today are past changing. */
+record WishedDays(List<Wish> wishes, Rule rule, LocalDate today) {
     /** From the first colour of a bud to its first open flower, and from that to most of them: a few days (common practice). */
     static final int COLOUR_BEFORE_OPEN = 3;
 
@@ -28,41 +28,55 @@ final class WishedDays {
     /** So many days of one wish are looked at singly. */
     private static final int SINGLE_DAYS = 40;
 
-    private WishedDays() {}
-
-    /** The days on which something should be in flower, as spans in order; those the rule brings pots in for, where no wish says so. */
-    static List<DaySpan> everyDay(List<Wish> wishes, Rule rule) {
-        List<DaySpan> said = DaySpan.joined(wishes.stream()
-                .filter(wish -> wish.asks().isEveryDay())
-                .map(wish -> DaySpan.ofInclusive(wish.from(), wish.to()))
-                .toList());
-        return said.isEmpty() && wishes.isEmpty() ? List.of(byRule(rule)) : said;
+    static WishedDays of(Planning planning, Rule rule) {
+        return new WishedDays(planning.wishes(), rule, planning.today());
     }
 
-    private static DaySpan byRule(Rule rule) {
+    /** The days on which something should be in flower, as spans in order; those the rule brings pots in for, where no wish says so. */
+    List<DaySpan> everyDay() {
+        Stream<DaySpan> said = wishes.isEmpty()
+                ? Stream.of(byRule())
+                : wishes.stream()
+                        .filter(wish -> wish.asks().isEveryDay())
+                        .map(wish -> DaySpan.ofInclusive(wish.from(), wish.to()));
+        return DaySpan.joined(said.flatMap(span -> ahead(span).stream()).toList());
+    }
+
+    private DaySpan byRule() {
         return DaySpan.ofInclusive(
                 rule.from().plusDays(USUAL_DAYS_TO_FLOWER), rule.to().plusDays(USUAL_DAYS_TO_FLOWER));
     }
 
-    /** From the first day that is wished for to the last. */
-    static DaySpan hull(List<Wish> wishes, Rule rule) {
-        List<DaySpan> every = everyDay(wishes, rule);
-        Optional<LocalDate> first = wishes.stream().map(WishedDays::inFlowerOn).min(LocalDate::compareTo);
-        Optional<LocalDate> last = wishes.stream()
-                .map(wish -> Dates.later(inFlowerOn(wish), wish.asks().isEveryDay() ? wish.to() : inFlowerOn(wish)))
-                .max(LocalDate::compareTo);
-        LocalDate from = first.orElseGet(() -> every.get(0).start());
-        LocalDate to =
-                last.orElseGet(() -> every.get(every.size() - 1).endExclusive().minusDays(1));
-        return DaySpan.ofInclusive(from, to);
+    /** What of some days is not past. */
+    Optional<DaySpan> ahead(DaySpan span) {
+        return span.endExclusive().isAfter(today)
+                ? Optional.of(DaySpan.of(Dates.later(today, span.start()), span.endExclusive()))
+                : Optional.empty();
+    }
+
+    /** From the first day to come that is wished for to the last; today where there is none. */
+    DaySpan hull() {
+        List<LocalDate> days = new ArrayList<>();
+        everyDay().forEach(span -> {
+            days.add(span.start());
+            days.add(span.endExclusive().minusDays(1));
+        });
+        wishes.stream()
+                .filter(wish -> !wish.asks().isEveryDay())
+                .map(WishedDays::inFlowerOn)
+                .filter(day -> !day.isBefore(today))
+                .forEach(days::add);
+        LocalDate first = days.stream().min(LocalDate::compareTo).orElse(today);
+        LocalDate last = days.stream().max(LocalDate::compareTo).orElse(today);
+        return DaySpan.ofInclusive(first, last);
     }
 
     /** The days between that nobody wished for, as spans in order. */
-    static List<DaySpan> unwished(List<Wish> wishes, Rule rule) {
+    List<DaySpan> unwished() {
         List<DaySpan> left = new ArrayList<>();
-        DaySpan hull = hull(wishes, rule);
+        DaySpan hull = hull();
         LocalDate from = hull.start();
-        for (DaySpan wished : everyDay(wishes, rule)) {
+        for (DaySpan wished : everyDay()) {
             if (from.isBefore(wished.start())) {
                 left.add(DaySpan.of(from, wished.start()));
             }
@@ -74,47 +88,54 @@ final class WishedDays {
         return left;
     }
 
-    /** The days on which a wish asks for pots of its own: around the day of a dated one; of one for every day that asks for more than that anything is in bloom, each of its days, or of a long stretch one in a few. */
-    static List<LocalDate> asked(Wish wish, DaySpan hull) {
+    /**
+     * The days on which a wish asks for pots of its own: around the day of a dated one; of one for every day that asks for more than that
+     * anything is in bloom, each of its days, or of a long stretch one in a few.
+     */
+    List<LocalDate> asked(Wish wish) {
+        Stream<LocalDate> days = Stream.of();
         if (!wish.asks().isEveryDay()) {
-            return about(wish, hull);
+            days = about(inFlowerOn(wish));
+        } else if (!wish.asks().isForAnyPot()) {
+            days = Stream.concat(
+                    wish.from().datesUntil(wish.to().plusDays(1), Period.ofDays(apart(wish))), Stream.of(wish.to()));
         }
-        return wish.asks().isForAnyPot()
-                ? List.of()
-                : Stream.concat(
-                                wish.from().datesUntil(wish.to().plusDays(1), Period.ofDays(apart(wish))),
-                                Stream.of(wish.to()))
-                        .distinct()
-                        .toList();
+        return days.filter(day -> !day.isBefore(today)).distinct().toList();
     }
 
     private static int apart(Wish wish) {
         return 1 + Dates.between(wish.from(), wish.to()) / SINGLE_DAYS;
     }
 
-    /** Days around that of a dated wish on which its pots should be in flower, so that neither early nor late ones miss it; of those a plan is judged by. */
-    static List<LocalDate> about(Wish wish, DaySpan hull) {
-        LocalDate day = inFlowerOn(wish);
-        return Stream.of(day.minusDays(SLACK), day.plusDays(SLACK))
-                .map(one -> Dates.earlier(
-                        Dates.later(one, hull.start()), hull.endExclusive().minusDays(1)))
-                .distinct()
-                .toList();
+    /** So that neither early nor late pots miss it; of the days a plan is judged by. */
+    private Stream<LocalDate> about(LocalDate day) {
+        DaySpan hull = hull();
+        return hull.contains(day)
+                ? Stream.of(day.minusDays(SLACK), day.plusDays(SLACK))
+                        .map(one -> Dates.earlier(
+                                Dates.later(one, hull.start()),
+                                hull.endExclusive().minusDays(1)))
+                : Stream.of();
     }
 
     /**
      * The day on which a flower should be open for a wish: for buds in colour a few days after the day wished for, for full flower a few days
-     * before it.
+     * before it. Of several days the first is aimed at.
      */
     static LocalDate inFlowerOn(Wish wish) {
+        return wish.from().plusDays(shift(wish));
+    }
+
+    /** From the days wished for to those on which a flower should be open. */
+    static int shift(Wish wish) {
         if (wish.asks().isEveryDay()) {
-            return wish.from();
+            return 0;
         }
         FlowerStage stage = wish.asks().stage().orElse(FlowerStage.FIRST_OPEN);
         return switch (stage) {
-            case BUD_COLOUR -> wish.from().plusDays(COLOUR_BEFORE_OPEN);
-            case FIRST_OPEN -> wish.from();
-            case FULL -> wish.from().minusDays(OPEN_BEFORE_FULL);
+            case BUD_COLOUR -> COLOUR_BEFORE_OPEN;
+            case FIRST_OPEN -> 0;
+            case FULL -> -OPEN_BEFORE_FULL;
         };
     }
 }

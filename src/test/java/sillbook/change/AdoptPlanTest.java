@@ -120,7 +120,10 @@ class AdoptPlanTest {
         assertThat(Intention.of(potted, bench.journal)).map(Intention::course).contains(course(2));
         assertThat(bench.journal.history(potted)).hasSize(1);
         assertThat(kept(before).adopted()).isEmpty();
-        assertThat(kept(before).pots()).hasSize(1);
+        assertThat(kept(before).pots())
+                .as("what made way is proposed again")
+                .extracting(Proposal::pot)
+                .containsExactly(Optional.of(potted), Optional.empty());
         assertThat(bench.journal.intentions().all()).hasSize(2);
     }
 

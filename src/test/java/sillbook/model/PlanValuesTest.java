@@ -156,8 +156,8 @@ class PlanValuesTest {
         assertThat(changed.pots())
                 .singleElement()
                 .satisfies(one -> assertThat(one.course().in()).isEqualTo(DAY.plusDays(1)));
-        assertThat(plan.laidAside().adopted()).isEmpty();
-        assertThat(plan.laidAside().search()).isPresent();
+        assertThat(plan.laidAside(List.of()).adopted()).isEmpty();
+        assertThat(plan.laidAside(List.of()).search()).isPresent();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new SeasonPlan(
                         plan.id(), plan.season(), " ", plan.rule(), List.of(), Optional.empty(), Optional.empty(), ""));

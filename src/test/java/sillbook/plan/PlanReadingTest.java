@@ -22,6 +22,8 @@ import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Space;
 import sillbook.model.Stage;
+import sillbook.model.Wish;
+import sillbook.model.WishedFor;
 import sillbook.plan.Trouble.Sort;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Phase;
@@ -272,6 +274,66 @@ class PlanReadingTest {
         double both = 1 - (1 - met.chance()) * (1 - met.chance());
         assertThat(two.wishes().get(0).chance()).isCloseTo(both, within(1e-12));
         assertThat(two.wishes().get(0).spares()).contains(0);
+    }
+
+    @Test
+    void aWishForOneOfSeveralDaysIsMetOnTheBestOfThem() {
+        august.put(new Wish(
+                august.id(), August.SEASON, day(1, 28), day(2, 9), "", WishedFor.one(Optional.empty()), Set.of(), ""));
+        PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
+
+        assertThat(now.wishes().get(0).isMet()).isTrue();
+        assertThat(now.wishes().get(0).chance()).isPositive();
+    }
+
+    @Test
+    void aWishForEveryDayThatNothingSuitsIsTold() {
+        august.put(new Wish(
+                august.id(),
+                August.SEASON,
+                day(2, 5),
+                day(2, 9),
+                "",
+                new WishedFor(
+                        WishedFor.Manner.EVERY_DAY,
+                        1,
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        true,
+                        Optional.empty(),
+                        Optional.empty()),
+                Set.of(),
+                ""));
+        PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
+
+        assertThat(now.ribbon().gaps()).as("something is in bloom").isEmpty();
+        assertThat(now.wishes().get(0).lacks()).isEqualTo(5);
+        assertThat(now.wishes().get(0).chance()).isZero();
+        assertThat(only(now, Sort.WISH).cures()).containsExactly(new Trouble.Choose());
+    }
+
+    @Test
+    void aPlaceThatAPlanNamesIsCountedWhateverItServesNow() {
+        Proposal first = pot(day(10, 1), "cellar", day(1, 15));
+        Id<Place> sill = August.placeId(august.planning(), "sill");
+        Place now = august.journal().places().get(sill);
+        august.put(new Place(
+                sill,
+                now.name(),
+                Place.Sort.COOL_ROOM,
+                Stage.COOL_ROOM,
+                Optional.empty(),
+                now.coldDays(),
+                "",
+                Optional.of(1),
+                1,
+                now.bridges(),
+                Set.of(),
+                ""));
+        august.place("other sill", Place.Sort.WARM_SILL, 3);
+
+        assertThat(only(read(RULE, first, first), Sort.NO_ROOM).place()).contains(sill);
     }
 
     @Test

@@ -107,6 +107,111 @@ class PotsThereTest {
     }
 
     @Test
+    void aPotWhoseWinterIsOverFloweredWhenItDid() {
+        potted("N1", LocalDate.of(2027, 10, 1));
+        happened(
+                "N1",
+                LocalDate.of(2027, 12, 20),
+                new Happening.Moved(August.placeId(planning(WINTER), "kitchen sill"), Stage.WARM_ROOM));
+        happened("N1", LocalDate.of(2028, 1, 5), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
+        happened("N1", LocalDate.of(2028, 1, 12), new Happening.Flowered(BloomPoint.PAST_BLOOM, Optional.empty()));
+        happened("N1", LocalDate.of(2028, 1, 13), new Happening.Closed(Happening.End.GIVEN, ""));
+
+        PlanNow now = PlanReading.of(planning(WINTER), adoptedPlan());
+        int number = now.plan().pots().stream()
+                .map(Proposal::pot)
+                .toList()
+                .indexOf(Optional.of(pot("N1").id()));
+        assertThat(now.pots().get(number).inFlower().start()).isEqualTo(LocalDate.of(2028, 1, 5));
+        assertThat(now.pots().get(number).inFlower().endExclusive()).isEqualTo(LocalDate.of(2028, 1, 12));
+        assertThat(now.troublesOf(number)).isEmpty();
+        assertThat(planning(WINTER).candidates())
+                .noneMatch(one -> one.pot().equals(Optional.of(pot("N1").id())));
+
+        PlanNow empty =
+                PlanReading.of(planning(WINTER), august.plan(planning(WINTER).usualRule(), List.of()));
+        assertThat(empty.ribbon().pots(LocalDate.of(2028, 1, 8)))
+                .as("also in a plan that does not name it")
+                .isEqualTo(1);
+    }
+
+    private SeasonPlan adoptedPlan() {
+        return journal.seasonPlans().all().stream()
+                .filter(plan -> plan.adopted().isPresent())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void daysThatArePastAreNoGaps() {
+        LocalDate later = LocalDate.of(2028, 2, 10);
+        PlanNow now =
+                PlanReading.of(planning(later), august.plan(planning(later).usualRule(), List.of()));
+
+        assertThat(now.ribbon().gaps().get(0).start()).isEqualTo(later);
+        assertThat(now.wishes().get(0).gaps().get(0).start()).isEqualTo(later);
+        PlanNow over = PlanReading.of(
+                planning(LocalDate.of(2028, 4, 1)), august.plan(planning(later).usualRule(), List.of()));
+        assertThat(over.ribbon().gaps()).isEmpty();
+        assertThat(over.wishes().get(0).isMet()).isTrue();
+    }
+
+    @Test
+    void anotherPlanIsReadAsIfThePotsThatWaitMadeWayForIt() {
+        SeasonPlan other = august.plan(
+                adoptedPlan().rule(),
+                adoptedPlan().pots().stream()
+                        .map(one -> one.about(Optional.empty()))
+                        .toList());
+
+        PlanNow now = PlanReading.of(planning(August.TODAY), other);
+        assertThat(now.troubles()).extracting(Trouble::sort).doesNotContain(Trouble.Sort.BULBS_SHORT);
+    }
+
+    @Test
+    void aPotInTheColdIsNotBroughtInBeforeItsWeeksAreHadNorAfterItMayWait() {
+        potted("N1", LocalDate.of(2027, 10, 1));
+        LocalDate autumn = LocalDate.of(2027, 11, 1);
+        int number = adoptedPlan().pots().stream()
+                .map(Proposal::pot)
+                .toList()
+                .indexOf(Optional.of(pot("N1").id()));
+        Planning planning = planning(autumn);
+
+        PlanNow soon = PlanReading.of(planning, Nudge.by(planning, adoptedPlan(), number, -60));
+        Trouble tooSoon = soon.troublesOf(number).get(0);
+        assertThat(tooSoon.sort()).isEqualTo(Trouble.Sort.COLD_TOO_SHORT);
+        assertThat(tooSoon.cures())
+                .containsExactly(
+                        new Trouble.BringIn(number, LocalDate.of(2027, 10, 1).plusWeeks(12)));
+
+        PlanNow late = PlanReading.of(planning, Nudge.by(planning, adoptedPlan(), number, 120));
+        assertThat(late.troublesOf(number)).extracting(Trouble::sort).contains(Trouble.Sort.COLD_TOO_LONG);
+    }
+
+    @Test
+    void whenAPotMayComeInIsNotForTheOldPlanToSay() {
+        potted("N1", LocalDate.of(2027, 9, 20));
+        Candidate bulbs = candidate("N1", LocalDate.of(2027, 11, 1));
+
+        assertThat(bulbs.cold().orElseThrow().in().start())
+                .as("twelve weeks, though it is planned for later")
+                .isEqualTo(LocalDate.of(2027, 9, 20).plusWeeks(12));
+    }
+
+    @Test
+    void aSearchThatWantsFewerPotsLeavesThoseOutThatWait() {
+        August one = August.usual().wishOn(LocalDate.of(2028, 2, 14), 1, false);
+        Planning planning = one.planning();
+        Seeking.Found found =
+                ((Seeking.Best) Seeking.seek(planning, planning.usualRule(), 500_000, new Quiet())).found();
+        assertThat(found.pots()).hasSize(1);
+
+        PlanNow now = again(August.TODAY);
+        assertThat(now.pots()).hasSizeLessThan(journal.potsOf(August.SEASON).size());
+    }
+
+    @Test
     void byHandAPotInTheColdComesInOnItsDayThoughTheRuleHasNone() {
         potted("N1", LocalDate.of(2027, 10, 1));
         Planning planning = planning(WINTER);

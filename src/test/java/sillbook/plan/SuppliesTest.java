@@ -102,6 +102,17 @@ class SuppliesTest {
     }
 
     @Test
+    void bulbsThatAreStillToBeOrderedAreNotShort() {
+        assertThat(supplies(pot("Penny Gloaming", 24, true, 2), pot("Penny Gloaming", 24, true, 3))
+                        .bulbs()
+                        .get(0))
+                .satisfies(one -> {
+                    assertThat(one.state()).isEqualTo(State.TO_ORDER);
+                    assertThat(one.wanting()).isEqualTo(48);
+                });
+    }
+
+    @Test
     void whatNoPotTakesIsLeftOver() {
         Supplies supplies = supplies(pot("Marrow Lane", 5, true, 0));
 
