@@ -15,11 +15,8 @@ import sillbook.handbook.Handbook;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.PlanReading;
 import sillbook.plan.Planning;
-import sillbook.plan.Seeking;
 import sillbook.words.Kinds;
 import sillbook.words.plan.Adopting;
-import sillbook.words.plan.PlanLetters;
-import sillbook.words.plan.SeekingWords;
 
 /** Says what is planned for a season; looks for the best plan, keeps it, adopts it. */
 @Command(
@@ -70,7 +67,7 @@ final class PlanCommand implements Callable<Integer> {
         return books.with(book -> {
             Planning planning = asked.planning(book);
             SeasonPlan found = PlanAsked.find(planning, name);
-            SeasonPlan plan = best ? sought(planning, found.rule()) : found;
+            SeasonPlan plan = best ? new PlanSearch(planning, found.rule(), time, printer).plan() : found;
             if (letter.isPresent()) {
                 plan = copy(plan, letter.get());
                 printer.say(Kept.step(book.carryOut(new WriteDown(plan))));
@@ -93,24 +90,6 @@ final class PlanCommand implements Callable<Integer> {
         return letter;
     }
 
-    private SeasonPlan sought(Planning planning, SeasonPlan.Rule rule) {
-        Seeking.Outcome outcome = Seeking.seek(planning, rule, time.effort(), new Onlooker());
-        if (!(outcome instanceof Seeking.Best found)) {
-            throw new CouldNot(SeekingWords.outcome(outcome));
-        }
-        printer.say(SeekingWords.outcome(outcome));
-        String free = PlanLetters.nextFree(planning.season(), planning.journal());
-        return new SeasonPlan(
-                Bookshelf.randomIds().next(),
-                planning.season(),
-                free,
-                rule,
-                found.found().pots(),
-                Optional.of(found.found().search()),
-                Optional.empty(),
-                "");
-    }
-
     /** The same pots as another plan, beside it. */
     private static SeasonPlan copy(SeasonPlan plan, String letter) {
         return new SeasonPlan(
@@ -131,24 +110,5 @@ final class PlanCommand implements Callable<Integer> {
         }
         Kinds kinds = new Kinds(planning.journal(), Handbook.standard());
         printer.say(Kept.step(book.carryOut(Adopting.of(PlanReading.of(planning, plan), kinds))));
-    }
-
-    /** Ends the search in time, and tells of it. */
-    private final class Onlooker implements Seeking.Progress {
-        private String told = "";
-
-        @Override
-        public boolean wantsStop() {
-            return time.isOver();
-        }
-
-        @Override
-        public void found(Seeking.Found found) {
-            String now = SeekingWords.progress(found);
-            if (!now.equals(told)) {
-                told = now;
-                printer.say(now);
-            }
-        }
     }
 }

@@ -7,14 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import sillbook.model.Journal;
-import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.SeasonPlan.Search;
 import sillbook.plan.PlanNow;
-import sillbook.plan.PlannedPot;
 import sillbook.plan.Ribbon;
-import sillbook.plan.RoomTaken;
 import sillbook.plan.Trouble;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.words.DaysOfWeek;
@@ -27,13 +24,11 @@ import sillbook.words.plan.TroubleWords;
 /** A plan of a season as JSON. */
 public final class PlanJson {
     private final Named named;
-    private final PlanNow now;
     private final PlanNames names;
     private final TroubleWords troubles;
 
     private PlanJson(Journal journal, PlanNow now) {
         this.named = new Named(journal);
-        this.now = now;
         this.names = new PlanNames(journal, now.plan());
         this.troubles = new TroubleWords(now, journal);
     }
@@ -61,9 +56,9 @@ public final class PlanJson {
                 .day("adopted", plan.adopted())
                 .object("rule", rule(plan.rule()))
                 .object("bound", plan.search(), PlanJson::bound)
-                .list("pots", numbers(now.pots().size()), json::pot)
-                .object("bloom", bloom(now.ribbon()))
-                .list("rooms", now.rooms(), PlanJson::room)
+                .list("pots", numbers(now.pots().size()), new PlannedPotJson(json.named, now, json.names)::pot)
+                .object("bloom", BloomJson.bloom(now.ribbon()))
+                .list("rooms", now.rooms(), BloomJson::room)
                 .list("wishes", now.wishes(), new WishJson(journal, today, json.names)::wish)
                 .list("troubles", now.troubles(), json::trouble)
                 .list("plans", all, PlanJson::sum)
@@ -96,57 +91,6 @@ public final class PlanJson {
                 .number("unmet", bound.unmet())
                 .number("gapDays", bound.gapDays())
                 .number("pots", bound.pots());
-    }
-
-    private Fields pot(int number) {
-        PlannedPot pot = now.pots().get(number);
-        Proposal proposal = pot.proposal();
-        boolean needsCold = pot.candidate().forcing().cold().isPresent();
-        return new Fields()
-                .text("mark", names.mark(number))
-                .text("pot", proposal.pot().map(named::label))
-                .text("variety", named.variety(proposal.variety()))
-                .text("kind", pot.candidate().variety().kind().toString())
-                .number("bulbs", proposal.bulbs())
-                .text(
-                        "container",
-                        proposal.container()
-                                .map(id -> named.journal().containers().get(id).name()))
-                .day("potting", pot.course().potting())
-                .flag("needsCold", needsCold)
-                .text("coldAt", named.place(pot.course().cold()))
-                .day("in", pot.course().in())
-                .text("flowersAt", named.place(pot.course().room()))
-                .object("flowers", new Fields().window(pot.flowers()))
-                .object("inFlower", span(pot.inFlower()));
-    }
-
-    static Fields span(DaySpan days) {
-        return new Fields()
-                .day("from", days.start())
-                .day("to", days.endExclusive().minusDays(1));
-    }
-
-    private static Fields bloom(Ribbon ribbon) {
-        return new Fields()
-                .day("from", ribbon.days().start())
-                .numbers("pots", ribbon.pots())
-                .decimals(
-                        "chances",
-                        ribbon.chances().stream().mapToDouble(chance -> chance).toArray())
-                .list("wished", ribbon.wished(), PlanJson::span)
-                .list("gaps", ribbon.gaps(), PlanJson::span)
-                .number("gapDays", ribbon.gapDays())
-                .number("longestGap", ribbon.longestGap())
-                .number("mostAtOnce", ribbon.mostAtOnce());
-    }
-
-    private static Fields room(RoomTaken taken) {
-        return new Fields()
-                .text("place", taken.berth().place().name())
-                .whole("room", taken.berth().room())
-                .day("from", taken.days().start())
-                .numbers("pots", taken.pots());
     }
 
     private Fields trouble(Trouble trouble) {

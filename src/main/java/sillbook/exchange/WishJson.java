@@ -37,7 +37,7 @@ record WishJson(Journal journal, LocalDate today, PlanNames names) {
                 .flag("met", met.isMet())
                 .number("lacks", met.lacks())
                 .texts("by", met.pots().stream().map(names::mark).toList())
-                .list("gaps", met.gaps(), PlanJson::span)
+                .list("gaps", met.gaps(), BloomJson::span)
                 .number("chance", met.chance())
                 .whole("spares", met.spares())
                 .day("orderBy", latest.map(LatestDays::orderBy))

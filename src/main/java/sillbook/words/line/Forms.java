@@ -37,6 +37,7 @@ final class Forms {
             new FigureForm(),
             new WishForm(),
             new PlanForm(),
+            new NudgeForm(),
             new AdoptForm(),
             new PotFactsForm(),
             new CorrectForm(),
