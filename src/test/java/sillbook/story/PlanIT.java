@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.MonthDay;
+import java.time.ZoneId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,10 +16,10 @@ import sillbook.model.Season;
 /** A season planned from an empty journal: by hand, then the best there is; adopted, a purchase short, planned anew. */
 @ExtendWith(NeedsTmux.class)
 class PlanIT {
-    /** The season bulbs are chosen for today, whenever that is. */
-    private static final Season SEASON = Season.chosenFor(LocalDate.now(), MonthDay.of(7, 1));
-
-    private static final int SPRING = SEASON.year() + 1;
+    /** Of the season bulbs are chosen for today, whenever that is. */
+    private final int spring = Season.chosenFor(LocalDate.now(ZoneId.systemDefault()), MonthDay.of(7, 1))
+                    .year()
+            + 1;
 
     @TempDir
     private Path home;
@@ -40,8 +41,8 @@ class PlanIT {
                         "to order 24 Penny Gloaming (crocus)",
                         "to order 24 Night Marbles (grape hyacinth)",
                         "to order 12 Ninepenny Hat (tulip double early)",
-                        "wish something every day 12 mar to 2 apr " + SPRING,
-                        "wish 2 pots hyacinth 14 mar " + SPRING);
+                        "wish something every day 12 mar to 2 apr " + spring,
+                        "wish 2 pots hyacinth 14 mar " + spring);
     }
 
     @Test

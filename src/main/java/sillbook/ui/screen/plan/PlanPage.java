@@ -14,6 +14,7 @@ import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Message;
 import sillbook.ui.screen.Offer;
+import sillbook.ui.screen.PageName;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.ui.screen.Thing;
@@ -160,11 +161,12 @@ public record PlanPage(Drawn drawn, boolean isRibbon, Cursor cursor, Optional<Ru
         return at(cursor.to(cursor.at(), list.rows(), list.listRows(state.body().rows())));
     }
 
-    /** At its top it stays there, and nothing need be planned for it. */
+    /** Nothing is planned anew for a page that is not open, nor for a cursor that stays at the top. */
     @Override
     public Layer settled(State before, State after, Cause cause) {
         boolean isSame = before.journal().equals(after.journal());
         PlanPage still = isSame ? this : with(drawn.in(after.journal())).seeking(sought.stopped());
-        return cursor.at() == 0 ? still : still.settled(after);
+        boolean isAside = cursor.at() == 0 || after.layers().open() != PageName.PLAN;
+        return isAside ? still : still.settled(after);
     }
 }
