@@ -43,7 +43,10 @@ public record PlanNow(
                         .filter(room -> !pot.course().room().equals(Optional.of(room)))
                         .isEmpty())
                 .toList();
-        return Ribbon.of(suited, ribbon.days(), List.of(DaySpan.ofInclusive(wish.from(), wish.to())));
+        List<DaySpan> wished = List.of(DaySpan.ofInclusive(wish.from(), wish.to()));
+        return suited.size() == pots.size()
+                ? new Ribbon(ribbon.days(), ribbon.pots(), ribbon.chances(), wished)
+                : Ribbon.of(suited, ribbon.days(), wished);
     }
 
     /** The first gap, if there is one. */
