@@ -7,6 +7,7 @@ import java.util.Optional;
 import sillbook.model.Choice;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Pot.Planting;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Variety;
@@ -22,14 +23,12 @@ final class CandidateReading {
     static final double USUAL_RIM = 16;
 
     private final Journal journal;
-    private final Outlook outlook;
     private final Season season;
     private final PotHabit habit;
     private final Making making;
 
     CandidateReading(Journal journal, Outlook outlook, Season season, Making making) {
         this.journal = journal;
-        this.outlook = outlook;
         this.season = season;
         this.making = making;
         this.habit = new PotHabit(journal, outlook.figures());
@@ -54,7 +53,18 @@ final class CandidateReading {
     }
 
     private List<Candidate> of(Choice choice) {
-        return pots(journal.varieties().get(choice.variety()), choice.toOrder(journal), Optional.empty());
+        int left = Math.max(0, choice.toOrder(journal) - awaited(choice.variety()));
+        return pots(journal.varieties().get(choice.variety()), left, Optional.empty());
+    }
+
+    /** Bulbs that pots of the season wait for, and that are of no purchase yet. */
+    private int awaited(Id<Variety> variety) {
+        return journal.potsOf(season).stream()
+                .flatMap(pot -> pot.plantings().stream())
+                .filter(planting -> planting.variety().equals(variety)
+                        && planting.purchase().isEmpty())
+                .mapToInt(Planting::count)
+                .sum();
     }
 
     /** As many pots as bulbs fill; a last one that would be less than half full is none. */

@@ -16,6 +16,8 @@ import sillbook.model.Choice;
 import sillbook.model.Id;
 import sillbook.model.Length;
 import sillbook.model.Place;
+import sillbook.model.Pot;
+import sillbook.model.Potting;
 import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan.Rule;
@@ -76,6 +78,35 @@ class PlanningTest {
                         one.variety().id().equals(crocus.id()) && one.purchase().isEmpty())
                 .as("24 of 48 are to be ordered already")
                 .hasSize(2);
+    }
+
+    @Test
+    void chosenBulbsThatAPotWaitsForAreItsOwn() {
+        August august = August.usual();
+        Variety crocus = august.journal().varieties().all().stream()
+                .filter(one -> one.name().equals("Penny Gloaming"))
+                .findFirst()
+                .orElseThrow();
+        august.put(new Choice(august.id(), crocus.id(), August.SEASON, new Choice.Chosen(48)));
+        august.put(new Pot(
+                august.id(),
+                August.SEASON,
+                "C1",
+                List.of(new Pot.Planting(crocus.id(), 12, Optional.empty())),
+                Pot.Way.DRAINED,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Potting.NOT_SAID,
+                Optional.empty(),
+                Optional.empty(),
+                ""));
+
+        assertThat(august.planning().candidates())
+                .filteredOn(one -> one.variety().id().equals(crocus.id())
+                        && one.purchase().isEmpty()
+                        && one.pot().isEmpty())
+                .hasSize(1);
     }
 
     @Test

@@ -23,6 +23,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.change.Step;
+import sillbook.model.Catalogue;
 import sillbook.model.ChartColumn;
 import sillbook.model.DayRead;
 import sillbook.model.DaysRead;
@@ -31,6 +32,7 @@ import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Happening;
 import sillbook.model.Id;
+import sillbook.model.Intention;
 import sillbook.model.Journal;
 import sillbook.model.KeptWindow;
 import sillbook.model.LastRead;
@@ -40,6 +42,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.ReadingSource;
 import sillbook.model.Season;
+import sillbook.model.SeasonPlan;
 import sillbook.model.Wish;
 
 /** Journals in memory, by the path they are begun under; all stores of one path are windows of one journal. */
@@ -124,7 +127,7 @@ public final class MemoryStorage implements Storage {
             return new Snapshot(
                     kept.revision,
                     Journal.of(journal.entities().stream()
-                                    .filter(entity -> isCurrent(entity, pots))
+                                    .filter(entity -> isCurrent(entity, pots, journal.seasonPlans()))
                                     .toList())
                             .with(current(journal, pots, now)));
         }
@@ -371,7 +374,7 @@ public final class MemoryStorage implements Storage {
         }
     }
 
-    private static boolean isCurrent(Entity<?> entity, Set<Id<Pot>> pots) {
+    private static boolean isCurrent(Entity<?> entity, Set<Id<Pot>> pots, Catalogue<SeasonPlan> plans) {
         if (entity instanceof Pot pot) {
             return pots.contains(pot.id());
         }
@@ -381,6 +384,16 @@ public final class MemoryStorage implements Storage {
         if (entity instanceof Outcome outcome) {
             return pots.contains(outcome.pot());
         }
+        if (entity instanceof Intention meant) {
+            return pots.contains(meant.pot()) && isOfCurrentPots(plans.get(meant.plan()), pots);
+        }
+        if (entity instanceof SeasonPlan plan) {
+            return isOfCurrentPots(plan, pots);
+        }
         return !(entity instanceof Wish wish) || pots.containsAll(wish.pots());
+    }
+
+    private static boolean isOfCurrentPots(SeasonPlan plan, Set<Id<Pot>> pots) {
+        return plan.pots().stream().flatMap(one -> one.pot().stream()).allMatch(pots::contains);
     }
 }
