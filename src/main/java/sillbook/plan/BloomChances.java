@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.plan;
 
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import sillbook.reckon.chance.Covering;
 import sillbook.reckon.chance.Spell;
 import sillbook.reckon.dates.DayCount;
@@ -16,16 +19,27 @@ import sillbook.season.Forcing;
  * chance is a little too sure of itself.
  */
 final class BloomChances {
-    private BloomChances() {}
+    private final DaySpan days;
+    private final Map<List<DayCount>, Spell> known = new HashMap<>();
+    private final List<Spell> spells;
 
-    /** That at least one of these pots is in bloom, 0 to 1, for each day. */
-    static List<Double> of(List<PlannedPot> pots, DaySpan days) {
-        return Covering.of(pots.stream().map(pot -> spell(pot, days)).toList(), 0, (int) days.days())
-                .chances();
+    /** Of the pots of a plan, for the days of its season. */
+    BloomChances(List<PlannedPot> pots, DaySpan days) {
+        this.days = days;
+        this.spells = pots.stream().map(this::spell).toList();
     }
 
-    /** When a pot is in bloom, counted from the first of some days. */
-    static Spell spell(PlannedPot pot, DaySpan days) {
+    /** That at least one of these pots is in bloom, 0 to 1, for each day. */
+    List<Double> covering() {
+        return Covering.of(spells, 0, (int) days.days()).chances();
+    }
+
+    /** That one of the pots, by its number, is in bloom on a day. */
+    double of(int pot, LocalDate day) {
+        return spells.get(pot).chanceOn(Dates.between(days.start(), day));
+    }
+
+    private Spell spell(PlannedPot pot) {
         return pot.candidate().settled().isPresent()
                 ? new Spell(
                         DayChances.on(Dates.between(days.start(), pot.inFlower().start())),
@@ -34,9 +48,11 @@ final class BloomChances {
                         .later(Dates.between(days.start(), pot.course().in()));
     }
 
-    /** When a pot is in bloom that comes in on day 0. */
-    static Spell spell(Forcing forcing) {
-        return Spell.of(chances(forcing.toFlower()), chances(forcing.inBloom()));
+    /** When a pot is in bloom that comes in on day 0; worked out once for all that take the same. */
+    Spell spell(Forcing forcing) {
+        return known.computeIfAbsent(
+                List.of(forcing.toFlower(), forcing.inBloom()),
+                lengths -> Spell.of(chances(lengths.get(0)), chances(lengths.get(1))));
     }
 
     private static DayChances chances(DayCount length) {

@@ -23,15 +23,15 @@ final class ColdFit {
     private final Map<Id<Place>, TreeMap<LocalDate, LocalDate>> potting = new HashMap<>();
 
     /** Of days of coming in in a season. */
-    ColdFit(Forcing forcing, LocalDate readyFrom, List<Berth> colds, DaySpan season) {
+    ColdFit(Forcing forcing, LocalDate readyFrom, List<ColdTable> colds, DaySpan season) {
         this.forcing = forcing;
         this.readyFrom = readyFrom;
-        for (Berth berth : colds) {
+        for (ColdTable cold : colds) {
             TreeMap<LocalDate, LocalDate> days = new TreeMap<>();
             season.start()
                     .datesUntil(season.endExclusive())
-                    .forEach(in -> reckon(berth, in).ifPresent(potted -> days.put(in, potted)));
-            potting.put(berth.id(), days);
+                    .forEach(in -> reckon(cold, in).ifPresent(potted -> days.put(in, potted)));
+            potting.put(cold.berth().id(), days);
         }
     }
 
@@ -70,19 +70,14 @@ final class ColdFit {
         return colds.stream().filter(berth -> potting(berth, in).isPresent()).toList();
     }
 
-    private Optional<LocalDate> reckon(Berth berth, LocalDate in) {
-        int had = 0;
-        LocalDate day = in;
-        while (had < forcing.usualCold()) {
-            day = day.minusDays(1);
-            if (day.isBefore(readyFrom) || !berth.isThere(day)) {
-                return Optional.empty();
-            }
-            had += berth.isCold(day) ? 1 : 0;
+    private Optional<LocalDate> reckon(ColdTable place, LocalDate in) {
+        LocalDate enough = place.since(forcing.usualCold(), in);
+        if (enough.isBefore(readyFrom) || !place.isThere(enough, in)) {
+            return Optional.empty();
         }
-        LocalDate potted = Dates.earlier(day, forcing.potting().latest());
-        boolean isTooLong = cold(berth, potted, in) > forcing.mostCold();
-        return potted.isBefore(readyFrom) || isTooLong || !isWhole(berth, potted, in)
+        LocalDate potted = Dates.earlier(enough, forcing.potting().latest());
+        boolean isTooLong = place.cold(potted, in) > forcing.mostCold();
+        return potted.isBefore(readyFrom) || isTooLong || !place.isWhole(potted, in)
                 ? Optional.empty()
                 : Optional.of(potted);
     }
@@ -90,10 +85,5 @@ final class ColdFit {
     /** Days of cold at a place. */
     static int cold(Berth berth, LocalDate from, LocalDate to) {
         return (int) from.datesUntil(to).filter(berth::isCold).count();
-    }
-
-    /** Once it is cold there, it stays so until the pot comes in. */
-    private static boolean isWhole(Berth berth, LocalDate potted, LocalDate in) {
-        return potted.datesUntil(in).dropWhile(day -> !berth.isCold(day)).allMatch(berth::isCold);
     }
 }

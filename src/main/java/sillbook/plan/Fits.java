@@ -10,7 +10,7 @@ import sillbook.season.Forcing;
 
 /** Keeps what was worked out of the cold of pots, for the next that take the same. */
 final class Fits {
-    private final List<Berth> colds;
+    private final List<ColdTable> colds;
     private final DaySpan season;
     private final Map<Key, ColdFit> known = new HashMap<>();
 
@@ -18,7 +18,7 @@ final class Fits {
     private record Key(Forcing forcing, LocalDate readyFrom) {}
 
     Fits(List<Berth> colds, DaySpan season) {
-        this.colds = colds;
+        this.colds = colds.stream().map(berth -> new ColdTable(berth, season)).toList();
         this.season = season;
     }
 

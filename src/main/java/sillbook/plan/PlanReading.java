@@ -40,9 +40,9 @@ public final class PlanReading {
         List<RoomTaken> rooms = berths.stream()
                 .map(berth -> RoomTaken.of(berth, loads, planning.days()))
                 .toList();
-        List<WishMet> wishes = planning.wishes().stream()
-                .map(wish -> new WishMetReading(planning, WishedDays.of(planning, plan.rule()), pots).of(wish))
-                .toList();
+        WishMetReading wishReading = new WishMetReading(
+                planning, WishedDays.of(planning, plan.rule()), pots, new BloomChances(pots, planning.days()));
+        List<WishMet> wishes = planning.wishes().stream().map(wishReading::of).toList();
         List<Trouble> troubles = new ArrayList<>(new PotTroubles(planning, plan, pots, loads, berths).list());
         troubles.addAll(new Lacks(planning, plan.rule(), left, loads, pots).list(ribbon, wishes));
         return new PlanNow(plan, pots, ribbon, rooms, wishes, troubles);

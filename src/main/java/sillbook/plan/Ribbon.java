@@ -28,7 +28,7 @@ public record Ribbon(DaySpan days, List<Integer> pots, List<Double> chances, Lis
                         .filter(pot -> pot.inFlower().contains(day))
                         .count())
                 .toList();
-        return new Ribbon(days, pots, BloomChances.of(planned, days), wished);
+        return new Ribbon(days, pots, new BloomChances(planned, days).covering(), wished);
     }
 
     public int pots(LocalDate day) {

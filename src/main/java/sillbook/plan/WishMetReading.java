@@ -14,7 +14,7 @@ import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Forcing;
 
 /** Reads how a plan stands to wishes. */
-record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots) {
+record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots, BloomChances chances) {
     /** From an order to the day the bulbs are here (common practice). */
     private static final int DELIVERY_DAYS = 14;
 
@@ -40,8 +40,7 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots)
     /** That at least as many of some pots are in bloom as are wished for. */
     private double chance(Wish wish, List<Integer> of, LocalDate day) {
         return Several.atLeast(
-                wish.asks().pots(),
-                of.stream().map(pot -> chance(pots.get(pot), day)).toList());
+                wish.asks().pots(), of.stream().map(pot -> chances.of(pot, day)).toList());
     }
 
     private int count(Wish wish, LocalDate day) {
@@ -81,10 +80,6 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots)
                 .toList();
     }
 
-    private double chance(PlannedPot pot, LocalDate day) {
-        return BloomChances.spell(pot, DaySpan.ofInclusive(day, day)).chanceOn(0);
-    }
-
     /** As many more of the quickest bulbs that suit, or that are in the plan, as would make it sure enough; none where it is. */
     private Optional<Integer> spares(Wish wish, int meeting, double chance) {
         if (chance >= Spares.SURE) {
@@ -100,10 +95,10 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots)
     }
 
     /** Whichever day it is: so long after they came in as suits them best. */
-    private static Optional<Integer> fewest(Forcing forcing, int wanted) {
+    private Optional<Integer> fewest(Forcing forcing, int wanted) {
         return wanted > Spares.MOST_WANTED
                 ? Optional.empty()
-                : Spares.fewest(BloomChances.spell(forcing), forcing.toFlower().typical(), wanted)
+                : Spares.fewest(chances.spell(forcing), forcing.toFlower().typical(), wanted)
                         .map(spares -> spares.pulls().size());
     }
 
