@@ -84,9 +84,19 @@ final class CoverTask {
                 .ifPresent(this::fill);
     }
 
-    /** Whether all that is wished for is asked of the search; it does not know in which room a wish wants its pots. */
+    /** Whether all that is wished for is asked of the search, which knows no rooms but those where pots are brought to flower. */
     boolean asksAll() {
-        return planning.wishes().stream().allMatch(wish -> wish.asks().room().isEmpty());
+        return planning.wishes().stream()
+                .allMatch(wish -> wish.asks().room().isEmpty() || !sites(wish).isEmpty());
+    }
+
+    private List<Integer> sites(Wish wish) {
+        return IntStream.range(0, planning.rooms().size())
+                .filter(room -> wish.asks()
+                        .room()
+                        .equals(Optional.of(planning.rooms().get(room).id())))
+                .boxed()
+                .toList();
     }
 
     /** Pots that are in already, or only fill days for which nobody wished. */
@@ -136,7 +146,7 @@ final class CoverTask {
                 wishedDays
                         .asked(wish)
                         .forEach(day ->
-                                wishes.add(new DayWish(day(day), wish.asks().pots(), suited)));
+                                wishes.add(new DayWish(day(day), wish.asks().pots(), suited, sites(wish))));
             }
         }
         return wishes.subList(0, Math.min(MOST_WISHES, wishes.size()));

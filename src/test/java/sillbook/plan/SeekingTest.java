@@ -171,6 +171,40 @@ class SeekingTest {
     }
 
     @Test
+    void aWishForARoomIsMetThere() {
+        August august = new August()
+                .bought("Marrow Lane", "tulip", 60, Purchase.State.IN_HAND)
+                .place("cellar", Place.Sort.CELLAR, 20)
+                .place("kitchen sill", Place.Sort.WARM_SILL, 6)
+                .place("parlour sill", Place.Sort.WARM_SILL, 2);
+        august.put(new Wish(
+                august.id(),
+                August.SEASON,
+                day(2, 14),
+                day(2, 14),
+                "",
+                new WishedFor(
+                        WishedFor.Manner.SOME_DAY,
+                        2,
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        false,
+                        Optional.empty(),
+                        Optional.of(August.placeId(august.planning(), "parlour sill"))),
+                Set.of(),
+                ""));
+        Planning planning = august.planning();
+
+        Seeking.Found found = found(planning, planning.usualRule());
+
+        assertThat(found.isProven()).isTrue();
+        PlanNow now = PlanReading.of(planning, august.plan(planning.usualRule(), found.pots()));
+        assertThat(now.wishes().get(0).isMet()).isTrue();
+        assertThat(now.pots()).hasSize(2);
+    }
+
+    @Test
     void daysBetweenDatedWishesAreNotFilled() {
         August august = new August()
                 .bought("Marrow Lane", "tulip", 60, Purchase.State.IN_HAND)

@@ -62,7 +62,8 @@ public record Evaluation(
 
     private static int lacks(Task task, List<Pull> pulls, DayWish wish) {
         long met = pulls.stream()
-                .filter(pull -> wish.asksFor(pull.group()) && isInBloom(task, pull, wish.day()))
+                .filter(pull -> wish.asksFor(pull.group()) && wish.isAt(pull.site()))
+                .filter(pull -> isInBloom(task, pull, wish.day()))
                 .count();
         return (int) Math.max(0, wish.count() - met);
     }

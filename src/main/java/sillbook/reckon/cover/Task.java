@@ -34,6 +34,7 @@ public record Task(Season season, List<Room> sites, List<Room> colds, List<PotGr
         for (DayWish wish : wishes) {
             Limits.within("day of a wish", wish.day(), season.first(), season.last());
             checkPlaces("pot of a wish", wish.groups(), pots.size());
+            checkPlaces("site of a wish", wish.sites(), sites.size());
         }
         Limits.within("number of ways to bring a pot in", ways(sites, pots), 0, MOST_WAYS);
     }

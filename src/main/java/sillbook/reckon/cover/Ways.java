@@ -142,6 +142,7 @@ final class Ways {
 
     private boolean helps(Way way, DayWish wish) {
         return way.isInBloom(wish.day())
+                && wish.isAt(way.site())
                 && wish.asksFor(kinds.get(way.kind()).groups().get(0));
     }
 

@@ -15,7 +15,7 @@ final class Exhaustive {
     private final List<Integer> pots = new ArrayList<>();
     private final int[][] rooms;
     private final int[][] load;
-    private final int[][] inBloom;
+    private final int[][][] inBloom;
     private int used;
     private Tally best = new Tally(Integer.MAX_VALUE, 0, 0, 0);
 
@@ -33,7 +33,7 @@ final class Exhaustive {
             Arrays.fill(rooms[place], places.get(place).most().orElse(Integer.MAX_VALUE));
         }
         this.load = new int[rooms.length][DAYS];
-        this.inBloom = new int[task.pots().size()][DAYS];
+        this.inBloom = new int[task.pots().size()][task.sites().size()][DAYS];
     }
 
     /** What the best of all plans comes to. */
@@ -104,7 +104,7 @@ final class Exhaustive {
         int first = pull.day() + pots.toBloom().get(asOn - pots.earliest());
         int end = first + pots.lasts();
         add(load[pull.site()], pull.day(), end, times * pots.takes());
-        add(inBloom[pull.group()], first, end, times);
+        add(inBloom[pull.group()][pull.site()], first, end, times);
         pots.cold()
                 .ifPresent(stay -> add(
                         load[task.sites().size() + pull.cold().orElseThrow()],
@@ -135,21 +135,25 @@ final class Exhaustive {
         int gapDays = 0;
         int overlap = 0;
         for (int day = task.season().first(); day <= task.season().last(); day++) {
-            int blooming = inBloom(day, List.of());
+            int blooming = inBloom(day, List.of(), List.of());
             gapDays += blooming == 0 ? 1 : 0;
             overlap += Math.max(0, blooming - 1);
         }
         int unmet = 0;
         for (DayWish wish : task.wishes()) {
-            unmet += Math.max(0, wish.count() - inBloom(wish.day(), wish.groups()));
+            unmet += Math.max(0, wish.count() - inBloom(wish.day(), wish.groups(), wish.sites()));
         }
         return new Tally(unmet, gapDays, used, overlap);
     }
 
-    private int inBloom(int day, List<Integer> groups) {
+    private int inBloom(int day, List<Integer> groups, List<Integer> sites) {
         int blooming = 0;
         for (int group = 0; group < inBloom.length; group++) {
-            blooming += groups.isEmpty() || groups.contains(group) ? inBloom[group][day] : 0;
+            for (int site = 0; site < inBloom[group].length; site++) {
+                boolean counts =
+                        (groups.isEmpty() || groups.contains(group)) && (sites.isEmpty() || sites.contains(site));
+                blooming += counts ? inBloom[group][site][day] : 0;
+            }
         }
         return blooming;
     }

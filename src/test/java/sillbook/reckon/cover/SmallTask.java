@@ -23,7 +23,7 @@ record SmallTask(int seed) {
         int days = 6 + random.nextInt(16);
         Season season = new Season(20, 20 + days);
         List<DayWish> wishes = IntStream.range(0, random.nextInt(3))
-                .mapToObj(wish -> wish(random, season, pots.size()))
+                .mapToObj(wish -> wish(random, season, pots.size(), sites))
                 .toList();
         return new Task(season, rooms(random, sites), rooms(random, colds), pots, wishes);
     }
@@ -53,9 +53,10 @@ record SmallTask(int seed) {
                 .toList();
     }
 
-    private static DayWish wish(SplittableRandom random, Season season, int groups) {
+    private static DayWish wish(SplittableRandom random, Season season, int groups, int sites) {
         int day = season.first() + random.nextInt(season.days());
         List<Integer> of = random.nextBoolean() ? List.of() : List.of(random.nextInt(groups));
-        return new DayWish(day, 1 + random.nextInt(2), of);
+        List<Integer> at = random.nextInt(3) == 0 ? List.of(random.nextInt(sites)) : List.of();
+        return new DayWish(day, 1 + random.nextInt(2), of, at);
     }
 }

@@ -72,6 +72,9 @@ class TaskTest {
                 refused(
                         "the pot of a wish is 2; it must be 1 to 1",
                         () -> task(List.of(POT), new DayWish(5, 1, List.of(1)))),
+                refused(
+                        "the site of a wish is 2; it must be 1 to 1",
+                        () -> task(List.of(POT), new DayWish(5, 1, List.of(), List.of(1)))),
                 refused("the number of pots wished for is 0; it must be 1 to 500", () -> new DayWish(5, 0, List.of())),
                 refused(
                         "the number of ways to bring a pot in is 3000000; it must be 0 to 200000",
