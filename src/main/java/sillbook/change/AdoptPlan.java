@@ -149,9 +149,20 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
         }
 
         private Proposal one(Proposal proposal) {
+            proposal.pot().ifPresent(there -> sentInstead(there, proposal));
             Id<Pot> pot = proposal.pot().orElseGet(() -> made(proposal));
             edits.add(new Edit.Put(new Intention(hand.ids().next(), pot, plan, proposal.course())));
             return proposal.about(Optional.of(pot));
+        }
+
+        /** A pot that waits gets what was sent for it, where that is another variety. */
+        private void sentInstead(Id<Pot> id, Proposal proposal) {
+            Pot pot = journal.pots().get(id);
+            boolean isOther = !pot.first().variety().equals(proposal.variety());
+            if (isOther && !pot.isMixed() && Rules.pottingDay(journal, id).isEmpty()) {
+                edits.add(new Edit.Put(pot.filledWith(
+                        List.of(new Pot.Planting(proposal.variety(), proposal.bulbs(), proposal.purchase())))));
+            }
         }
 
         private Id<Pot> made(Proposal proposal) {

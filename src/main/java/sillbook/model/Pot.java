@@ -72,6 +72,11 @@ public record Pot(
         }
     }
 
+    /** The same pot with other bulbs in it. */
+    public Pot filledWith(List<Planting> others) {
+        return new Pot(id, season, label, others, way, container, across, pottingMix, potting, batch, parent, note);
+    }
+
     /** The planting that names the pot. */
     public Planting first() {
         return plantings.get(0);

@@ -9,6 +9,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Planting;
 import sillbook.model.Proposal.Course;
 import sillbook.model.Season;
 import sillbook.model.Stage;
@@ -60,13 +61,14 @@ record PotsThere(Journal journal, Outlook outlook, Season season, Making making)
 
     private Candidate candidate(PotNow now) {
         Pot pot = now.life().pot();
-        Forcing forcing = making.forcing(pot.first());
+        Planting bulbs = isWaiting(now) ? asSent(pot.first()) : pot.first();
+        Forcing forcing = making.forcing(bulbs);
         LocalDate from = Dates.later(outlook.day(), forcing.potting().earliest());
         boolean isOut = Stage.COLD.isBefore(now.life().stage()) || hasEnded(now);
         return new Candidate(
-                journal.varieties().get(pot.first().variety()),
-                pot.first().count(),
-                pot.first().purchase(),
+                journal.varieties().get(bulbs.variety()),
+                bulbs.count(),
+                bulbs.purchase(),
                 pot.container(),
                 Optional.of(pot.id()),
                 forcing,
@@ -74,6 +76,14 @@ record PotsThere(Journal journal, Outlook outlook, Season season, Making making)
                 making.fit(forcing, from),
                 isWaiting(now) || isOut ? Optional.empty() : Optional.of(inCold(now)),
                 isOut ? Optional.of(settled(now)) : Optional.empty());
+    }
+
+    /** Of bulbs that still wait: the variety that came, where another was sent than was ordered. */
+    private Planting asSent(Planting planned) {
+        return planned.purchase()
+                .flatMap(journal.purchases()::find)
+                .map(purchase -> new Planting(purchase.variety(), planned.count(), planned.purchase()))
+                .orElse(planned);
     }
 
     /** From the day its usual weeks of cold are had, whatever a plan or a wish says, as long as it may wait. */

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import sillbook.model.Day;
 import sillbook.model.Id;
 import sillbook.model.Intention;
+import sillbook.model.Kind;
 import sillbook.model.Pot;
 import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
@@ -21,6 +22,7 @@ import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
+import sillbook.model.Variety;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor;
 
@@ -125,6 +127,21 @@ class AdoptPlanTest {
                 .extracting(Proposal::pot)
                 .containsExactly(Optional.of(potted), Optional.empty());
         assertThat(bench.journal.intentions().all()).hasSize(2);
+    }
+
+    @Test
+    void aPotThatWaitsGetsWhatWasSentInstead() {
+        bench.done(adopt(plan(1, "A", proposal(0, Optional.empty()))));
+        Id<Pot> waiting = bench.journal.pot(NEXT, "T1").orElseThrow().id();
+        Variety other = Variety.of(new Id<>(1, 2), "Soot and Honey", new Kind("tulip", "Triumph"));
+        bench.done(new WriteDown(other));
+        Proposal sent =
+                new Proposal(other.id(), 4, Optional.of(BULBS.id()), Optional.empty(), Optional.of(waiting), course(0));
+
+        bench.done(adopt(plan(2, "B", sent)));
+
+        assertThat(bench.journal.pots().get(waiting).plantings())
+                .containsExactly(new Pot.Planting(other.id(), 4, Optional.of(BULBS.id())));
     }
 
     @Test

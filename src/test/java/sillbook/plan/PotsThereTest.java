@@ -22,12 +22,14 @@ import sillbook.model.Happening;
 import sillbook.model.Happening.BloomPoint;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Kind;
 import sillbook.model.Pot;
 import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan;
 import sillbook.model.Stage;
 import sillbook.model.Subject;
+import sillbook.model.Variety;
 import sillbook.season.Outlook;
 
 /** A plan made anew in mid-season keeps what has happened. */
@@ -42,7 +44,7 @@ class PotsThereTest {
         Planning planning = august.planning();
         SeasonPlan plan = august.plan(planning.usualRule(), HandRule.pots(planning, planning.usualRule()));
         Journal before = august.put(plan).journal();
-        Map<Id<sillbook.model.Variety>, String> letters = new HashMap<>();
+        Map<Id<Variety>, String> letters = new HashMap<>();
         before.varieties().all().forEach(one -> letters.put(one.id(), one.name().substring(0, 1)));
         Step step = (Step) new AdoptPlan(plan.id(), letters, Map.of())
                 .on(before, new Hand(Instant.parse("2027-08-20T09:00:00Z"), August.TODAY, august::idNumber));
@@ -197,6 +199,25 @@ class PotsThereTest {
         assertThat(bulbs.cold().orElseThrow().in().start())
                 .as("twelve weeks, though it is planned for later")
                 .isEqualTo(LocalDate.of(2027, 9, 20).plusWeeks(12));
+    }
+
+    @Test
+    void aPotThatWaitsIsPlannedWithTheVarietyThatCame() {
+        Purchase marbles = journal.purchases().all().stream()
+                .filter(one -> one.variety().equals(pot("N1").first().variety()))
+                .findFirst()
+                .orElseThrow();
+        Variety sent = Variety.of(august.id(), "Bluejar", Kind.of("squill"));
+        journal = journal.with(List.of(
+                new Edit.Put(sent),
+                new Edit.Put(Purchase.of(
+                        marbles.id(), sent.id(), marbles.season(), marbles.day(), 24, Purchase.State.IN_HAND))));
+
+        assertThat(candidate("N1", August.TODAY).variety()).isEqualTo(sent);
+        potted("N1", LocalDate.of(2027, 10, 1));
+        assertThat(candidate("N1", WINTER).variety().name())
+                .as("what is in it is in it")
+                .isEqualTo("Night Marbles");
     }
 
     @Test
