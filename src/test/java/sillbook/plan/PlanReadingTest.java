@@ -14,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Band;
 import sillbook.model.Id;
+import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
@@ -22,6 +23,8 @@ import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Space;
 import sillbook.model.Stage;
+import sillbook.model.Temperature;
+import sillbook.model.Trench;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor;
 import sillbook.plan.Trouble.Sort;
@@ -334,6 +337,68 @@ class PlanReadingTest {
         august.place("other sill", Place.Sort.WARM_SILL, 3);
 
         assertThat(only(read(RULE, first, first), Sort.NO_ROOM).place()).contains(sill);
+    }
+
+    private Wish wishIn(String room, int pots) {
+        Wish wish = new Wish(
+                august.id(),
+                August.SEASON,
+                day(2, 8),
+                day(2, 8),
+                "",
+                new WishedFor(
+                        WishedFor.Manner.SOME_DAY,
+                        pots,
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        false,
+                        Optional.empty(),
+                        Optional.of(August.placeId(august.planning(), room))),
+                Set.of(),
+                "");
+        august.put(wish);
+        return wish;
+    }
+
+    @Test
+    void aWishForARoomIsMetOnlyThere() {
+        august.place("other sill", Place.Sort.WARM_SILL, 3);
+        Wish there = wishIn("sill", 1);
+        Wish elsewhere = wishIn("other sill", 25);
+        PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
+
+        assertThat(now.wishes()).extracting(WishMet::isMet).containsExactlyInAnyOrder(true, false);
+        assertThat(now.wishes())
+                .filteredOn(met -> met.wish().equals(elsewhere))
+                .singleElement()
+                .satisfies(met -> assertThat(met.spares())
+                        .as("nobody says how many of 25")
+                        .isEmpty());
+        assertThat(now.of(there).pots(day(2, 8))).isEqualTo(1);
+        assertThat(now.of(elsewhere).pots(day(2, 8))).isZero();
+    }
+
+    @Test
+    void aTrenchThatFreezesInManyWintersIsNamed() {
+        Place ground = Place.of(august.id(), "ground", Place.Sort.TRENCH);
+        august.put(ground);
+        List<Temperature> months = new ArrayList<>();
+        for (double mean : new double[] {-14, -12, -6, 2, 9, 15, 17, 16, 10, 4, -4, -11}) {
+            months.add(Temperature.ofCelsius(mean));
+        }
+        august.put(new Trench(
+                august.id(),
+                ground.id(),
+                Length.ofCentimetres(20),
+                Trench.Soil.GARDEN_SOIL,
+                Optional.empty(),
+                new Trench.Means(months),
+                Optional.empty()));
+
+        assertThat(only(read(RULE, pot(day(10, 1), "ground", day(1, 15))), Sort.WOULD_FREEZE)
+                        .cures())
+                .hasSize(1);
     }
 
     @Test

@@ -12,6 +12,9 @@ import org.junit.jupiter.api.Test;
 import sillbook.model.Container;
 import sillbook.model.Id;
 import sillbook.model.Length;
+import sillbook.model.Pot;
+import sillbook.model.Potting;
+import sillbook.model.PottingMix;
 import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
 import sillbook.model.Purchase;
@@ -152,6 +155,64 @@ class SuppliesTest {
         assertThat(mix.litres()).isCloseTo((volume - bulbs) / 1000 * 1.2, within(1e-9));
         assertThat(mix.mix()).isEmpty();
         assertThat(mix.withoutSize()).isZero();
+    }
+
+    @Test
+    void aHeightThatIsWrittenGoesBeforeTheUsualOneAndTheMixIsTakenApart() {
+        Container pan = august.journal().containers().get(pan());
+        Supplies.Mix shallow = supplies(pot("Marrow Lane", 5, true, 0)).mix().orElseThrow();
+        august.put(new Container(
+                pan.id(), pan.name(), pan.shape(), pan.across(), Optional.of(Length.ofCentimetres(20)), 10, 0, ""));
+        PottingMix mix = new PottingMix(
+                august.id(), "house mix", List.of(new PottingMix.Part(2, "loam"), new PottingMix.Part(1, "grit")), "");
+        august.put(mix).put(lastYears(Optional.of(mix.id())));
+
+        Supplies.Mix deep = supplies(pot("Marrow Lane", 5, true, 0)).mix().orElseThrow();
+        assertThat(deep.litres()).isGreaterThan(shallow.litres());
+        assertThat(deep.mix()).contains(mix.id());
+        assertThat(deep.parts()).hasSize(2);
+        assertThat(deep.parts().get(0)).isCloseTo(2 * deep.parts().get(1), within(1e-9));
+        august.put(new PottingMix(mix.id(), "bag", List.of(), ""));
+        assertThat(supplies(pot("Marrow Lane", 5, true, 0)).mix().orElseThrow().parts())
+                .isEmpty();
+        august.put(new Container(
+                pan.id(), pan.name(), pan.shape(), Optional.of(Length.ofCentimetres(0)), Optional.empty(), 10, 0, ""));
+        assertThat(supplies(pot("Marrow Lane", 5, true, 0)).mix()).isEmpty();
+    }
+
+    private Pot lastYears(Optional<Id<PottingMix>> mix) {
+        return new Pot(
+                august.id(),
+                August.SEASON.previous(),
+                "T1",
+                List.of(new Pot.Planting(bought("Marrow Lane").variety(), 7, Optional.empty())),
+                Pot.Way.DRAINED,
+                Optional.of(pan()),
+                Optional.empty(),
+                mix,
+                Potting.NOT_SAID,
+                Optional.empty(),
+                Optional.empty(),
+                "");
+    }
+
+    @Test
+    void aVarietyIsPottedAsItWasLast() {
+        august.put(lastYears(Optional.empty()));
+        assertThat(august.planning().candidates())
+                .filteredOn(one -> one.variety().name().equals("Marrow Lane"))
+                .extracting(Candidate::bulbs)
+                .containsExactly(7, 7, 6);
+    }
+
+    @Test
+    void anEmptyOrAnOuterPotIsNotPottedInto() {
+        Container pan = august.journal().containers().get(pan());
+        august.put(new Container(pan.id(), pan.name(), pan.shape(), pan.across(), Optional.empty(), 0, 0, ""));
+        august.put(new Container(
+                august.id(), "cachepot", Container.Shape.OUTER, pan.across(), Optional.empty(), 9, 0, ""));
+        assertThat(august.planning().candidates())
+                .allSatisfy(one -> assertThat(one.container()).isEmpty());
     }
 
     @Test

@@ -79,6 +79,8 @@ class PlanIT {
         terminal.press("t").waitFor("Adopt plan A").waitFor("wait to be potted");
         terminal.press("Enter").waitFor("plan A adopted").waitFor("plan A of 1, adopted");
         terminal.press("2").waitFor("POTS").press(">");
+        terminal.waitFor("'Inkwell'");
+        terminal.press("Enter").waitFor("Ahead").waitFor("the plan").press("Escape");
         terminal.waitFor("'Inkwell'").press("<");
     }
 

@@ -62,9 +62,9 @@ final class CardRows {
         cold();
         warmth();
         outcome();
-        rows.addAll(SitsRows.of(state, now.life().pot()));
         history();
         care();
+        rows.addAll(SitsRows.of(state, now.life().pot()));
         return Rows.of(rows);
     }
 
