@@ -339,6 +339,106 @@ class PlanReadingTest {
         assertThat(only(read(RULE, first, first), Sort.NO_ROOM).place()).contains(sill);
     }
 
+    private void placeFor(String name, double low, double high) {
+        Place usual = Place.of(august.id(), name, Place.Sort.GARAGE);
+        august.put(new Place(
+                usual.id(),
+                name,
+                usual.sort(),
+                usual.serves(),
+                Optional.of(Band.ofCelsius(low, high)),
+                usual.coldDays(),
+                "",
+                Optional.of(5),
+                10,
+                usual.bridges(),
+                Set.of(),
+                ""));
+    }
+
+    @Test
+    void aPotGoesToNoPlaceThatFreezesToo() {
+        August bare = new August()
+                .bought("Marrow Lane", "tulip", 12, Purchase.State.IN_HAND)
+                .place("sill", Place.Sort.WARM_SILL, 2);
+        Place garage = Place.of(bare.id(), "garage", Place.Sort.GARAGE);
+        Place shed = Place.of(bare.id(), "shed", Place.Sort.GARAGE);
+        for (Place place : List.of(garage, shed)) {
+            bare.put(new Place(
+                    place.id(),
+                    place.name(),
+                    place.sort(),
+                    place.serves(),
+                    Optional.of(Band.ofCelsius(-6, 8)),
+                    place.coldDays(),
+                    "",
+                    Optional.of(5),
+                    10,
+                    place.bridges(),
+                    Set.of(),
+                    ""));
+        }
+        Planning planning = bare.planning();
+        Proposal pot = planning.candidates()
+                .get(0)
+                .on(new Course(day(10, 1), Optional.of(garage.id()), day(1, 15), Optional.empty()));
+        assertThat(only(PlanReading.of(planning, bare.plan(RULE, List.of(pot))), Sort.WOULD_FREEZE)
+                        .cures())
+                .isEmpty();
+    }
+
+    @Test
+    void aPlaceThatStaysAboveFrostIsNoTrouble() {
+        placeFor("store", 2, 9);
+        assertThat(read(RULE, pot(day(10, 1), "store", day(1, 15))).troublesOf(0))
+                .isEmpty();
+    }
+
+    @Test
+    void aGapIsFilledByBulbsThatNeedNoCold() {
+        August bare = new August()
+                .bought("Linen Parade", "paperwhite", 10, Purchase.State.IN_HAND)
+                .place("sill", Place.Sort.WARM_SILL, 2)
+                .wishEveryDay(day(1, 5), day(1, 9));
+        PlanNow now = PlanReading.of(bare.planning(), bare.plan(RULE, List.of()));
+        assertThat(now.firstGap().orElseThrow().cures().get(0)).isInstanceOf(Trouble.OneMore.class);
+    }
+
+    @Test
+    void aGapThatTheFullColdPlaceLeavesAsksForRoomThere() {
+        August small = new August()
+                .bought("Marrow Lane", "tulip", 12, Purchase.State.IN_HAND)
+                .place("fridge", Place.Sort.FRIDGE, 1)
+                .place("sill", Place.Sort.WARM_SILL, 5)
+                .wishEveryDay(day(2, 5), day(2, 24));
+        Planning planning = small.planning();
+        Proposal pot = planning.candidates()
+                .get(0)
+                .on(new Course(
+                        day(10, 1),
+                        Optional.of(August.placeId(planning, "fridge")),
+                        day(1, 15),
+                        Optional.of(August.placeId(planning, "sill"))));
+        assertThat(PlanReading.of(planning, small.plan(RULE, List.of(pot)))
+                        .firstGap()
+                        .orElseThrow()
+                        .cures())
+                .containsExactly(new Trouble.MoreRoom(August.placeId(planning, "fridge"), 1));
+    }
+
+    @Test
+    void aColdPlaceThatIsTakenDownIsNoneForThosePots() {
+        Id<Place> cellar = August.placeId(august.planning(), "cellar");
+        august.put(new Space(
+                august.id(),
+                cellar,
+                Optional.empty(),
+                Optional.empty(),
+                new Place.ColdDays(MonthDay.of(11, 15), MonthDay.of(12, 15))));
+        assertThat(august.planning().candidates().get(0).in(august.planning().days()))
+                .isEmpty();
+    }
+
     private Wish wishIn(String room, int pots) {
         Wish wish = new Wish(
                 august.id(),

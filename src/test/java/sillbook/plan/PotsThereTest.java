@@ -145,6 +145,28 @@ class PotsThereTest {
     }
 
     @Test
+    void theSearchGoesOnAfterWhatHasFlowered() {
+        for (String label : List.of("N1", "L1")) {
+            potted(label, LocalDate.of(2027, 10, 1));
+        }
+        happened(
+                "N1",
+                LocalDate.of(2027, 12, 20),
+                new Happening.Moved(August.placeId(planning(WINTER), "kitchen sill"), Stage.WARM_ROOM));
+        happened("N1", LocalDate.of(2028, 1, 5), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
+        happened("N1", LocalDate.of(2028, 1, 12), new Happening.Closed(Happening.End.GIVEN, ""));
+        happened("L1", LocalDate.of(2027, 12, 30), new Happening.Closed(Happening.End.BROKEN, ""));
+        potted("N2", LocalDate.of(2027, 10, 1));
+
+        assertThat(planning(WINTER).ended()).hasSize(2);
+        PlanNow now = again(WINTER);
+        assertThat(now.plan().pots())
+                .noneMatch(one -> one.pot().equals(Optional.of(pot("N1").id())));
+        assertThat(now.plan().pots())
+                .anyMatch(one -> one.pot().equals(Optional.of(pot("N2").id())));
+    }
+
+    @Test
     void daysThatArePastAreNoGaps() {
         LocalDate later = LocalDate.of(2028, 2, 10);
         PlanNow now =

@@ -205,6 +205,41 @@ class SeekingTest {
     }
 
     @Test
+    void whatNothingSuitsAndWhatIsNoRoomIsNotAskedOfTheSearch() {
+        August august = new August()
+                .bought("Marrow Lane", "tulip", 60, Purchase.State.IN_HAND)
+                .place("cellar", Place.Sort.CELLAR, 20)
+                .place("kitchen sill", Place.Sort.WARM_SILL, 6)
+                .wishEveryDay(day(2, 1), day(2, 9))
+                .wishOn(day(2, 5), 1, true);
+        Planning scented = august.planning();
+        assertThat(found(scented, scented.usualRule()).comesTo()).isEqualTo(new Search(0, 0, 1));
+        assertThat(found(scented, scented.usualRule()).isProven()).isTrue();
+
+        august.put(new Wish(
+                august.id(),
+                August.SEASON,
+                day(2, 6),
+                day(2, 6),
+                "",
+                new WishedFor(
+                        WishedFor.Manner.SOME_DAY,
+                        1,
+                        Optional.empty(),
+                        Optional.empty(),
+                        "",
+                        false,
+                        Optional.empty(),
+                        Optional.of(August.placeId(scented, "cellar"))),
+                Set.of(),
+                ""));
+        Planning cellar = august.planning();
+        assertThat(found(cellar, cellar.usualRule()).isProven())
+                .as("in flower in the cellar")
+                .isFalse();
+    }
+
+    @Test
     void daysBetweenDatedWishesAreNotFilled() {
         August august = new August()
                 .bought("Marrow Lane", "tulip", 60, Purchase.State.IN_HAND)

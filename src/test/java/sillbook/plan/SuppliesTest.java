@@ -4,12 +4,16 @@ package sillbook.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Container;
+import sillbook.model.Day;
+import sillbook.model.Event;
+import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Length;
 import sillbook.model.Pot;
@@ -19,8 +23,10 @@ import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Money;
+import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
+import sillbook.model.Subject;
 import sillbook.plan.Supplies.State;
 
 /** What a plan takes, less what is in hand. */
@@ -178,6 +184,46 @@ class SuppliesTest {
         august.put(new Container(
                 pan.id(), pan.name(), pan.shape(), Optional.of(Length.ofCentimetres(0)), Optional.empty(), 10, 0, ""));
         assertThat(supplies(pot("Marrow Lane", 5, true, 0)).mix()).isEmpty();
+    }
+
+    @Test
+    void potsThatAreGrowingKeepTheirContainers() {
+        Pot growing = lastYears(Optional.empty());
+        Pot done = lastYears(Optional.empty());
+        Pot waiting = lastYears(Optional.empty());
+        Pot old = new Pot(
+                august.id(),
+                new Season(2020),
+                "T1",
+                growing.plantings(),
+                Pot.Way.DRAINED,
+                growing.container(),
+                Optional.empty(),
+                Optional.empty(),
+                Potting.NOT_SAID,
+                Optional.empty(),
+                Optional.empty(),
+                "");
+        List.of(growing, done, waiting, old).forEach(august::put);
+        happened(growing, new Happening.Potted());
+        happened(done, new Happening.Potted());
+        happened(done, new Happening.Closed(Happening.End.GIVEN, ""));
+        happened(old, new Happening.Potted());
+
+        assertThat(supplies(pot("Marrow Lane", 5, true, 0)).containers().get(0).free())
+                .as("ten, and one of them in use")
+                .isEqualTo(9);
+    }
+
+    private void happened(Pot pot, Happening what) {
+        august.put(new Event(
+                august.id(),
+                new Subject.OfPot(pot.id()),
+                Day.on(LocalDate.of(2026, 10, 1)),
+                what instanceof Happening.Potted ? 0 : 1,
+                Instant.parse("2026-10-01T09:00:00Z"),
+                Optional.empty(),
+                what));
     }
 
     private Pot lastYears(Optional<Id<PottingMix>> mix) {
