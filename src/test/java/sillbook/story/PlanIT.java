@@ -80,7 +80,7 @@ class PlanIT {
         terminal.press("Enter").waitFor("plan A adopted").waitFor("plan A of 1, adopted");
         terminal.press("2").waitFor("POTS").press(">");
         terminal.waitFor("'Inkwell'");
-        terminal.press("Enter").waitFor("Ahead").waitFor("the plan").press("Escape");
+        terminal.press("Enter").waitFor("Bench").waitFor("Not potted yet").press("Escape");
         terminal.waitFor("'Inkwell'").press("<");
     }
 
