@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Journal;
-import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Space;
 import sillbook.model.Stage;
@@ -18,8 +17,6 @@ import sillbook.reckon.shelf.Shelf;
  * @param room how many pots find room: as it is written, else as many as are known to stand on its shelf; empty when neither is known
  */
 public record Berth(Place place, Optional<Space> space, Optional<Integer> room) {
-    private static final double TENTHS_IN_CM = 100;
-
     /** Places that serve a stage, in the order of the journal, for pots so wide across the rim, in cm. */
     static List<Berth> serving(Stage stage, double rim, Journal journal) {
         return journal.places().all().stream()
@@ -36,13 +33,9 @@ public record Berth(Place place, Optional<Space> space, Optional<Integer> room) 
 
     /** As many as a shelf is known to hold; what is hundreds of times as wide as a pot is no shelf but a floor. */
     private static int standing(Space.Surface surface, double rim) {
-        double width = Math.min(centimetres(surface.width()), Shelf.WIDEST * rim);
-        double depth = Math.min(centimetres(surface.depth()), Shelf.WIDEST * rim);
+        double width = Math.min(surface.width().centimetres(), Shelf.WIDEST * rim);
+        double depth = Math.min(surface.depth().centimetres(), Shelf.WIDEST * rim);
         return new Shelf(width, depth).most(rim).count();
-    }
-
-    private static double centimetres(Length length) {
-        return length.tenths() / TENTHS_IN_CM;
     }
 
     public Id<Place> id() {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import sillbook.model.Band;
 import sillbook.plan.Trouble.Cure;
 import sillbook.plan.Trouble.Sort;
@@ -55,11 +56,7 @@ record ColdTroubles(Planning planning, PlannedPot pot, int number) {
     }
 
     private Optional<Berth> berth() {
-        return pot.course()
-                .cold()
-                .flatMap(place -> planning.colds().stream()
-                        .filter(berth -> berth.id().equals(place))
-                        .findFirst());
+        return pot.course().cold().flatMap(planning::cold);
     }
 
     private List<Trouble> at(Berth berth) {
@@ -73,7 +70,11 @@ record ColdTroubles(Planning planning, PlannedPot pot, int number) {
             found.add(trouble(Sort.COLD_TOO_LONG, had, pot.candidate().forcing().mostCold(), List.of()));
         }
         if (freezes(berth)) {
-            found.add(trouble(Sort.WOULD_FREEZE, 0, (int) (BEARS * TENTHS), elsewhere(berth)));
+            found.add(trouble(
+                    Sort.WOULD_FREEZE,
+                    0,
+                    (int) (BEARS * TENTHS),
+                    elsewhere(other -> !other.id().equals(berth.id()) && !freezes(other))));
         }
         return found;
     }
@@ -93,7 +94,7 @@ record ColdTroubles(Planning planning, PlannedPot pot, int number) {
     }
 
     private Trouble nowhere() {
-        return trouble(Sort.NO_COLD_PLACE, 0, pot.candidate().forcing().usualCold(), elsewhere());
+        return trouble(Sort.NO_COLD_PLACE, 0, pot.candidate().forcing().usualCold(), elsewhere(any -> true));
     }
 
     private Trouble trouble(Sort sort, int had, int needed, List<Cure> cures) {
@@ -125,20 +126,10 @@ record ColdTroubles(Planning planning, PlannedPot pot, int number) {
                 .orElse(List.of());
     }
 
-    private List<Cure> elsewhere(Berth not) {
-        return planning.colds().stream()
-                .filter(berth -> !berth.id().equals(not.id()) && !freezes(berth))
-                .filter(berth ->
-                        pot.candidate().fit().potting(berth, pot.course().in()).isPresent())
-                .<Cure>map(berth -> new Trouble.StandAt(number, berth.id()))
-                .limit(1)
-                .toList();
-    }
-
-    private List<Cure> elsewhere() {
-        return planning.colds().stream()
-                .filter(berth ->
-                        pot.candidate().fit().potting(berth, pot.course().in()).isPresent())
+    /** The first place from which it could come in on its day, of those that will do. */
+    private List<Cure> elsewhere(Predicate<Berth> does) {
+        return pot.candidate().fit().fitting(planning.colds(), pot.course().in()).stream()
+                .filter(does)
                 .<Cure>map(berth -> new Trouble.StandAt(number, berth.id()))
                 .limit(1)
                 .toList();

@@ -103,9 +103,7 @@ record Lacks(Planning planning, Rule rule, List<Candidate> left, Loads loads, Li
         if (!candidate.needsCold() || candidate.cold().isPresent()) {
             return Optional.of(new Trouble.OneMore(candidate.variety().id(), candidate.bulbs(), in));
         }
-        List<Berth> fitting = planning.colds().stream()
-                .filter(berth -> candidate.fit().potting(berth, in).isPresent())
-                .toList();
+        List<Berth> fitting = candidate.fit().fitting(planning.colds(), in);
         boolean hasCold = fitting.stream()
                 .anyMatch(berth -> loads.hasRoom(
                         berth, DaySpan.of(candidate.fit().potting(berth, in).orElseThrow(), in)));

@@ -9,15 +9,22 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Place;
+import sillbook.model.Proposal.Course;
 import sillbook.reckon.dates.DaySpan;
 
 /** How many pots stand at each place on each day. */
 final class Loads {
     private final Map<Id<Place>, Map<LocalDate, Integer>> pots = new HashMap<>();
 
-    void stand(Id<Place> place, DaySpan days) {
+    private void stand(Id<Place> place, DaySpan days) {
         Map<LocalDate, Integer> there = pots.computeIfAbsent(place, fresh -> new HashMap<>());
         days.start().datesUntil(days.endExclusive()).forEach(day -> there.merge(day, 1, Integer::sum));
+    }
+
+    /** A pot that goes a course, until the day after its last where it flowers. */
+    void stand(Course course, LocalDate gone) {
+        course.cold().ifPresent(place -> stand(place, DaySpan.of(course.potting(), course.in())));
+        course.room().ifPresent(place -> stand(place, DaySpan.of(course.in(), gone)));
     }
 
     int on(Id<Place> place, LocalDate day) {

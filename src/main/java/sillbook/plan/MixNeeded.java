@@ -8,14 +8,13 @@ import java.util.OptionalDouble;
 import sillbook.model.Container;
 import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Length;
 import sillbook.model.Pot;
 import sillbook.model.PottingMix;
 import sillbook.model.Proposal;
 import sillbook.plan.Supplies.Mix;
 import sillbook.reckon.fit.Filling;
-import sillbook.reckon.fit.Frustum;
 import sillbook.reckon.fit.Parts;
-import sillbook.reckon.fit.PotShape;
 import sillbook.season.PotFit;
 
 /** How much potting mix the pots of a plan take beside their bulbs. */
@@ -59,18 +58,9 @@ record MixNeeded(Journal journal) {
     private static Optional<Filling> filling(Container container) {
         return container
                 .across()
-                .map(PotFit::centimetres)
+                .map(Length::centimetres)
                 .filter(across -> across > 0)
-                .map(across -> {
-                    Frustum usual = PotFit.shape(container.shape()).of(across);
-                    Frustum pot = container
-                            .height()
-                            .map(PotFit::centimetres)
-                            .filter(high -> high > 0)
-                            .map(high -> new Frustum(across, PotShape.BASE * across, high))
-                            .orElse(usual);
-                    return Filling.of(pot, Filling.BELOW_RIM);
-                });
+                .map(across -> Filling.of(PotFit.inside(across, Optional.of(container)), Filling.BELOW_RIM));
     }
 
     /** Its diameter in cm, by its grade; 0 where that is not known, so that there is rather too much than too little. */

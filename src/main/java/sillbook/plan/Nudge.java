@@ -15,8 +15,7 @@ public final class Nudge {
     /** A pot comes in so many days later, or earlier; its potting day goes with it, so that its cold stays as long as it needs. */
     public static SeasonPlan by(Planning planning, SeasonPlan plan, int number, int days) {
         Proposal pot = plan.pots().get(number);
-        Optional<Candidate> candidate =
-                planning.candidates().stream().filter(one -> one.isOf(pot)).findFirst();
+        Optional<Candidate> candidate = new Matching(planning.candidates()).take(pot);
         if (candidate.filter(one -> !one.isOpen()).isPresent()) {
             return plan;
         }
@@ -48,12 +47,8 @@ public final class Nudge {
 
     /** One pot more of what is not in the plan yet, to come in on a day; the same plan where there is none that could. */
     public static SeasonPlan with(Planning planning, SeasonPlan plan, LocalDate in) {
-        List<Candidate> left = new ArrayList<>(planning.candidates());
-        plan.pots()
-                .forEach(pot ->
-                        left.stream().filter(one -> one.isOf(pot)).findFirst().ifPresent(left::remove));
         Placing placing = new Placing(planning, plan.rule());
-        return left.stream()
+        return Matching.without(plan.pots(), planning).stream()
                 .filter(Candidate::isOpen)
                 .filter(one -> one.in(planning.days())
                         .filter(days -> days.contains(in))

@@ -26,8 +26,7 @@ final class Placing {
 
     /** A pot that comes in on a day, put where there is room for it. */
     Proposal place(Candidate candidate, LocalDate in) {
-        DaySpan blooms =
-                DaySpan.of(in, Dates.later(in.plusDays(1), candidate.forcing().pastBloom(in)));
+        DaySpan blooms = DaySpan.of(in, gone(in, candidate.forcing().pastBloom(in)));
         Optional<Berth> room = loads.firstWithRoom(
                 planning.rooms().stream().filter(berth -> berth.isThere(in)).toList(), blooms);
         return place(candidate, in, Optional.empty(), room.map(Berth::id));
@@ -36,7 +35,7 @@ final class Placing {
     /** The same with places that are given; a cold place that is not is looked for. */
     Proposal place(Candidate candidate, LocalDate in, Optional<Id<Place>> cold, Optional<Id<Place>> room) {
         Course course = course(candidate, in, cold, room);
-        stand(course, candidate.forcing().pastBloom(in));
+        loads.stand(course, gone(in, candidate.forcing().pastBloom(in)));
         return candidate.on(course);
     }
 
@@ -59,23 +58,25 @@ final class Placing {
 
     /** The place that is given; else of those that are cold for long enough the first with room. */
     private Optional<Berth> berth(Candidate candidate, LocalDate in, Optional<Id<Place>> given) {
-        List<Berth> fitting = planning.colds().stream()
+        List<Berth> fitting = candidate.fit().fitting(planning.colds(), in).stream()
                 .filter(berth ->
                         given.filter(place -> !place.equals(berth.id())).isEmpty())
-                .filter(berth -> candidate.fit().potting(berth, in).isPresent())
                 .toList();
         DaySpan days = DaySpan.of(in.minusDays(Math.max(1, candidate.forcing().usualCold())), in);
-        return loads.firstWithRoom(fitting, days)
-                .or(() -> given.flatMap(place -> planning.colds().stream()
-                        .filter(berth -> berth.id().equals(place))
-                        .findFirst()));
+        return loads.firstWithRoom(fitting, days).or(() -> given.flatMap(planning::cold));
     }
 
     /** A pot that is out of the cold, as it goes on. */
     Proposal settled(Candidate candidate) {
         Candidate.Settled settled = candidate.settled().orElseThrow();
-        stand(settled.course(), settled.flowers().endExclusive());
+        loads.stand(
+                settled.course(), gone(settled.course().in(), settled.flowers().endExclusive()));
         return candidate.on(settled.course());
+    }
+
+    /** It stands there for a day at least. */
+    static LocalDate gone(LocalDate in, LocalDate past) {
+        return Dates.later(in.plusDays(1), past);
     }
 
     /** By the day they come in. */
@@ -83,12 +84,5 @@ final class Placing {
         return pots.stream()
                 .sorted(Comparator.comparing((Proposal pot) -> pot.course().in()))
                 .toList();
-    }
-
-    private void stand(Course course, LocalDate gone) {
-        course.cold().ifPresent(place -> loads.stand(place, DaySpan.of(course.potting(), course.in())));
-        course.room()
-                .ifPresent(place -> loads.stand(
-                        place, DaySpan.of(course.in(), Dates.later(course.in().plusDays(1), gone))));
     }
 }

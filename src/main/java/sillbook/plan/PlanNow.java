@@ -36,13 +36,7 @@ public record PlanNow(
 
     /** What is in bloom of the pots that a wish asks for, its days being those wished for. */
     public Ribbon of(Wish wish) {
-        List<PlannedPot> suited = pots.stream()
-                .filter(pot -> wish.asks().suits(pot.candidate().variety()))
-                .filter(pot -> wish.asks()
-                        .room()
-                        .filter(room -> !pot.course().room().equals(Optional.of(room)))
-                        .isEmpty())
-                .toList();
+        List<PlannedPot> suited = pots.stream().filter(pot -> pot.suits(wish)).toList();
         List<DaySpan> wished = List.of(DaySpan.ofInclusive(wish.from(), wish.to()));
         return suited.size() == pots.size()
                 ? new Ribbon(ribbon.days(), ribbon.pots(), ribbon.chances(), wished)

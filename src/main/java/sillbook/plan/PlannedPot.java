@@ -10,6 +10,7 @@ import sillbook.model.Place;
 import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
 import sillbook.model.Stage;
+import sillbook.model.Wish;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Forcing;
@@ -62,13 +63,22 @@ public record PlannedPot(Proposal proposal, Candidate candidate, Window flowers,
                 DaySpan.of(forcing.firstFlower(in), forcing.pastBloom(in)));
     }
 
+    /** Whether it is what a wish asks for, where the wish wants it. */
+    boolean suits(Wish wish) {
+        return wish.asks().suits(candidate.variety())
+                && wish.asks()
+                        .room()
+                        .filter(room -> !course().room().equals(Optional.of(room)))
+                        .isEmpty();
+    }
+
     public Course course() {
         return proposal.course();
     }
 
     /** The day after its last where it flowers. */
     public LocalDate gone() {
-        return Dates.later(course().in().plusDays(1), inFlower.endExclusive());
+        return Placing.gone(course().in(), inFlower.endExclusive());
     }
 
     /** The days from the season's first to a few weeks after its bloom, stage by stage; all of it foretold. */

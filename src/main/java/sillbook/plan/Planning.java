@@ -6,8 +6,11 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import sillbook.model.Id;
 import sillbook.model.Journal;
+import sillbook.model.Place;
 import sillbook.model.Season;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Stage;
@@ -80,6 +83,11 @@ public record Planning(
 
     public LocalDate today() {
         return outlook.day();
+    }
+
+    /** One of the cold places. */
+    Optional<Berth> cold(Id<Place> place) {
+        return colds.stream().filter(berth -> berth.id().equals(place)).findFirst();
     }
 
     /** All days of the season. */

@@ -23,9 +23,6 @@ import sillbook.season.Stock;
 
 /** Reads what a plan takes. Pots that are potted already have what they need. */
 public record SuppliesReading(Journal journal, SeasonPlan plan) {
-    /** From an order to the day the bulbs are here (common practice). */
-    private static final int DELIVERY_DAYS = 14;
-
     /** Bulbs of one variety from one purchase, or from none. */
     private record From(Id<Variety> variety, Optional<Id<Purchase>> purchase) {}
 
@@ -82,7 +79,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 wanting,
                 cost(purchase, from.variety(), wanting),
                 potBy,
-                potBy.minusDays(DELIVERY_DAYS));
+                potBy.minusDays(Making.DELIVERY_DAYS));
     }
 
     /** Pots of the plan that are there. */

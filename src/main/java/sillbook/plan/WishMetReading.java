@@ -15,9 +15,6 @@ import sillbook.season.Forcing;
 
 /** Reads how a plan stands to wishes. */
 record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots, BloomChances chances) {
-    /** From an order to the day the bulbs are here (common practice). */
-    private static final int DELIVERY_DAYS = 14;
-
     WishMet of(Wish wish) {
         return wish.asks().isEveryDay() ? everyDay(wish) : dated(wish);
     }
@@ -50,12 +47,7 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots,
     }
 
     private IntStream suited(Wish wish) {
-        return IntStream.range(0, pots.size())
-                .filter(pot -> wish.asks().suits(pots.get(pot).candidate().variety()))
-                .filter(pot -> wish.asks()
-                        .room()
-                        .filter(room -> !pots.get(pot).course().room().equals(Optional.of(room)))
-                        .isEmpty());
+        return IntStream.range(0, pots.size()).filter(pot -> pots.get(pot).suits(wish));
     }
 
     /** On that of its days on which most are in flower, of as many the first. */
@@ -113,6 +105,6 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots,
     private static LatestDays latest(Candidate candidate, LocalDate day) {
         LocalDate in = day.minusDays(candidate.forcing().toFlower().typical());
         LocalDate potted = in.minusDays(candidate.forcing().usualCold());
-        return new LatestDays(potted.minusDays(DELIVERY_DAYS), potted, in);
+        return new LatestDays(potted.minusDays(Making.DELIVERY_DAYS), potted, in);
     }
 }

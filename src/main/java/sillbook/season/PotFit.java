@@ -27,8 +27,6 @@ import sillbook.reckon.packing.Point;
  * @param shape the pot, as far as its height is known, else of the usual one for its shape
  */
 public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
-    private static final double TENTHS_IN_CM = 100;
-
     /** The first number of a grade is a circumference in cm. */
     private static final Pattern GRADE = Pattern.compile("(\\d{1,2}(?:\\.\\d)?)\\b.*");
 
@@ -46,7 +44,7 @@ public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
             Journal journal, List<Planting> plantings, Optional<Id<Container>> standsIn, Optional<Length> width) {
         Optional<Container> container = standsIn.flatMap(journal.containers()::find);
         Optional<Double> across =
-                container.flatMap(Container::across).or(() -> width).map(PotFit::centimetres);
+                container.flatMap(Container::across).or(() -> width).map(Length::centimetres);
         Optional<Double> bulb = plantings.stream()
                 .findFirst()
                 .flatMap(Planting::purchase)
@@ -65,12 +63,13 @@ public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
         List<Point> places = packed.places(count)
                 .or(() -> packed.with(Spacing.TOUCHING).places(count))
                 .orElse(List.of());
-        return Optional.of(new PotFit(packed, count, places, shape(across, container)));
+        return Optional.of(new PotFit(packed, count, places, inside(across, container)));
     }
 
-    private static Frustum shape(double across, Optional<Container> container) {
+    /** The inside of a container so wide, as far as its height is known, else of the usual one for its shape; of a pan where there is none. */
+    public static Frustum inside(double across, Optional<Container> container) {
         Optional<Double> height =
-                container.flatMap(Container::height).map(PotFit::centimetres).filter(high -> high > 0);
+                container.flatMap(Container::height).map(Length::centimetres).filter(high -> high > 0);
         PotShape usual = container.map(Container::shape).map(PotFit::shape).orElse(PotShape.PAN);
         return height.map(high -> new Frustum(across, PotShape.BASE * across, high))
                 .orElseGet(() -> usual.of(across));
@@ -89,18 +88,13 @@ public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
     public static Optional<Double> bulb(Purchase purchase) {
         return purchase.grade()
                 .across()
-                .map(PotFit::centimetres)
+                .map(Length::centimetres)
                 .or(() -> ofGrade(purchase.grade().printed()));
     }
 
     private static Optional<Double> ofGrade(String printed) {
         Matcher matcher = GRADE.matcher(printed);
         return matcher.matches() ? Optional.of(Bed.ofGrade(Double.parseDouble(matcher.group(1)))) : Optional.empty();
-    }
-
-    /** In cm. */
-    public static double centimetres(Length length) {
-        return length.tenths() / TENTHS_IN_CM;
     }
 
     /** As many as fit two pencils apart. */
