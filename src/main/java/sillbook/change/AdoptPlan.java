@@ -17,7 +17,6 @@ import sillbook.model.Intention;
 import sillbook.model.Journal;
 import sillbook.model.Labels;
 import sillbook.model.Pot;
-import sillbook.model.Potting;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.model.Variety;
@@ -62,10 +61,7 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
     }
 
     private Step step(Journal journal, SeasonPlan adopted, Hand hand) {
-        Set<Id<Pot>> kept =
-                adopted.pots().stream().flatMap(one -> one.pot().stream()).collect(Collectors.toSet());
-        List<Id<Pot>> dropped = dropped(journal, adopted, kept);
-        List<Edit> edits = new ArrayList<>(laidAside(journal, adopted, dropped));
+        List<Edit> edits = new ArrayList<>(laidAside(journal, adopted));
         Making making = new Making(journal.with(edits), adopted, hand);
         List<Proposal> made = making.all(adopted.pots());
         edits.addAll(making.edits);
@@ -79,26 +75,28 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
         return "plan " + adopted.name() + " adopted" + pots;
     }
 
-    /** Pots of another plan that were never potted, and that are not wanted now. */
-    private static List<Id<Pot>> dropped(Journal journal, SeasonPlan adopted, Set<Id<Pot>> kept) {
-        return journal.intentions().all().stream()
-                .filter(meant -> isOfSeason(journal, meant, adopted))
+    /** Pots of another plan that were never potted, and that this one does not want: they go when it is adopted. */
+    public static List<Id<Pot>> dropped(Journal journal, SeasonPlan adopted) {
+        Set<Id<Pot>> kept =
+                adopted.pots().stream().flatMap(one -> one.pot().stream()).collect(Collectors.toSet());
+        return meant(journal, adopted)
                 .map(Intention::pot)
                 .filter(pot ->
                         !kept.contains(pot) && Rules.pottingDay(journal, pot).isEmpty())
                 .toList();
     }
 
-    private static boolean isOfSeason(Journal journal, Intention meant, SeasonPlan adopted) {
-        return journal.pots().get(meant.pot()).season().equals(adopted.season());
+    /** What is meant for pots of its season. */
+    private static Stream<Intention> meant(Journal journal, SeasonPlan adopted) {
+        return journal.intentions().all().stream()
+                .filter(meant -> journal.pots().get(meant.pot()).season().equals(adopted.season()));
     }
 
     /** What of other plans no longer holds. */
-    private static List<Edit> laidAside(Journal journal, SeasonPlan adopted, List<Id<Pot>> dropped) {
+    private static List<Edit> laidAside(Journal journal, SeasonPlan adopted) {
+        List<Id<Pot>> dropped = dropped(journal, adopted);
         List<Edit> edits = new ArrayList<>();
-        journal.intentions().all().stream()
-                .filter(meant -> isOfSeason(journal, meant, adopted))
-                .forEach(meant -> edits.add(new Edit.Remove(meant)));
+        meant(journal, adopted).forEach(meant -> edits.add(new Edit.Remove(meant)));
         SeasonPlan.of(adopted.season(), journal).stream()
                 .filter(other -> other.adopted().isPresent())
                 .forEach(other -> edits.add(new Edit.Put(other.laidAside(dropped))));
@@ -110,23 +108,24 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
 
     /** Wishes are met by the pots of this plan, and by those that were meant for them and are potted. */
     private List<Edit> wishes(Journal after, SeasonPlan adopted, List<Proposal> made) {
+        Set<Id<Pot>> planned = made.stream()
+                .flatMap(one -> one.pot().stream())
+                .filter(pot -> Rules.pottingDay(after, pot).isEmpty())
+                .collect(Collectors.toSet());
         List<Edit> edits = new ArrayList<>();
         for (Wish wish : after.wishes().all()) {
-            Set<Id<Pot>> pots = new HashSet<>(wish.pots());
-            pots.removeIf(
-                    pot -> isOfPlan(pot, made) && Rules.pottingDay(after, pot).isEmpty());
-            meets.getOrDefault(wish.id(), Set.of()).stream()
-                    .filter(number -> number < made.size())
-                    .forEach(number -> made.get(number).pot().ifPresent(pots::add));
-            if (wish.season().equals(adopted.season()) && !pots.equals(wish.pots())) {
-                edits.add(new Edit.Put(wish.meantFor(pots)));
+            if (wish.season().equals(adopted.season())) {
+                Set<Id<Pot>> pots = new HashSet<>(wish.pots());
+                pots.removeAll(planned);
+                meets.getOrDefault(wish.id(), Set.of()).stream()
+                        .filter(number -> number < made.size())
+                        .forEach(number -> made.get(number).pot().ifPresent(pots::add));
+                if (!pots.equals(wish.pots())) {
+                    edits.add(new Edit.Put(wish.meantFor(pots)));
+                }
             }
         }
         return edits;
-    }
-
-    private static boolean isOfPlan(Id<Pot> pot, List<Proposal> made) {
-        return made.stream().anyMatch(one -> one.pot().equals(Optional.of(pot)));
     }
 
     /** Makes the pots. */
@@ -168,19 +167,12 @@ public record AdoptPlan(Id<SeasonPlan> plan, Map<Id<Variety>, String> letters, M
         private Id<Pot> made(Proposal proposal) {
             String label = label(letters.getOrDefault(proposal.variety(), "P"));
             labels.add(label);
-            Pot pot = new Pot(
+            Pot pot = Pot.waiting(
                     hand.ids().next(),
                     adopted.season(),
                     label,
                     List.of(new Pot.Planting(proposal.variety(), proposal.bulbs(), proposal.purchase())),
-                    Pot.Way.DRAINED,
-                    proposal.container(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Potting.NOT_SAID,
-                    Optional.empty(),
-                    Optional.empty(),
-                    "");
+                    proposal.container());
             edits.add(new Edit.Put(pot));
             return pot.id();
         }

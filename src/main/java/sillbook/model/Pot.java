@@ -95,6 +95,32 @@ public record Pot(
                 .sum();
     }
 
+    /** How many bulbs of that purchase are in it. */
+    public int bulbsFrom(Id<Purchase> purchase) {
+        return plantings.stream()
+                .filter(planting -> planting.purchase().equals(Optional.of(purchase)))
+                .mapToInt(Planting::count)
+                .sum();
+    }
+
+    /** One that waits to be potted, of which nothing more is known than what is to be in it. */
+    public static Pot waiting(
+            Id<Pot> id, Season season, String label, List<Planting> plantings, Optional<Id<Container>> container) {
+        return new Pot(
+                id,
+                season,
+                label,
+                plantings,
+                Way.DRAINED,
+                container,
+                Optional.empty(),
+                Optional.empty(),
+                Potting.NOT_SAID,
+                Optional.empty(),
+                Optional.empty(),
+                "");
+    }
+
     public boolean isMixed() {
         return plantings.size() > 1;
     }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.model;
 
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -73,7 +77,16 @@ public record Purchase(
      * @param minor in the currency's smallest unit
      * @param currency its three-letter code (ISO 4217), or empty for the grower's usual one
      */
-    public record Money(long minor, String currency) {}
+    public record Money(long minor, String currency) {
+        /** Added up, each currency for itself, in the order in which they come. */
+        public static List<Money> sums(Collection<Money> some) {
+            Map<String, Long> sums = new LinkedHashMap<>();
+            some.forEach(money -> sums.merge(money.currency(), money.minor(), Long::sum));
+            return sums.entrySet().stream()
+                    .map(sum -> new Money(sum.getValue(), sum.getKey()))
+                    .toList();
+        }
+    }
 
     /** Bulbs of which only their number is known yet. */
     public static Purchase of(Id<Purchase> id, Id<Variety> variety, Season season, Day day, int count, State state) {

@@ -41,11 +41,6 @@ public record Wish(
         return asks.kind();
     }
 
-    /** Whether a day is wished for. */
-    public boolean holds(LocalDate day) {
-        return !day.isBefore(from) && !day.isAfter(to);
-    }
-
     /** The same wish, these pots no longer meant for it. */
     public Wish without(Collection<Id<Pot>> gone) {
         Set<Id<Pot>> left = new HashSet<>(pots);

@@ -9,12 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import sillbook.model.Id;
-import sillbook.model.Pot;
+import sillbook.model.Journal;
 import sillbook.model.Purchase;
+import sillbook.model.SeasonPlan;
 import sillbook.plan.Trouble.Sort;
 
 /** Looks for purchases that have fewer bulbs than a plan takes of them: they came short, or other pots have them. */
-record BulbTroubles(Planning planning, List<PlannedPot> pots) {
+record BulbTroubles(Journal journal, SeasonPlan plan, List<PlannedPot> pots) {
 
     List<Trouble> list() {
         Map<Id<Purchase>, Set<Integer>> by = new TreeMap<>();
@@ -28,7 +29,7 @@ record BulbTroubles(Planning planning, List<PlannedPot> pots) {
         }
         List<Trouble> found = new ArrayList<>();
         by.forEach((purchase, numbers) ->
-                lack(planning.journal().purchases().get(purchase), numbers).ifPresent(found::add));
+                lack(journal.purchases().get(purchase), numbers).ifPresent(found::add));
         return found;
     }
 
@@ -36,9 +37,7 @@ record BulbTroubles(Planning planning, List<PlannedPot> pots) {
         int wanted = numbers.stream()
                 .mapToInt(number -> pots.get(number).proposal().bulbs())
                 .sum();
-        List<Id<Pot>> own =
-                pots.stream().flatMap(pot -> pot.proposal().pot().stream()).toList();
-        int there = Shares.leftFor(purchase, Shares.withoutAnother(own, planning), planning.journal());
+        int there = Shares.leftFor(purchase, Shares.madeWayFor(plan, journal), journal);
         return wanted <= there
                 ? Optional.empty()
                 : Optional.of(new Trouble(

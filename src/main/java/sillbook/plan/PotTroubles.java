@@ -26,7 +26,7 @@ record PotTroubles(Planning planning, SeasonPlan plan, List<PlannedPot> pots, Lo
                 found.addAll(new ColdTroubles(planning, pots.get(number), number).list());
             }
         }
-        found.addAll(new BulbTroubles(planning, pots).list());
+        found.addAll(new BulbTroubles(planning.journal(), plan, pots).list());
         found.addAll(onPottingDays());
         berths.forEach(berth -> found.addAll(at(berth)));
         return found;

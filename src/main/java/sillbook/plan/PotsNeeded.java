@@ -36,11 +36,11 @@ record PotsNeeded(Journal journal, Season season) {
         return (int) journal.pots().all().stream()
                 .filter(pot -> pot.container().filter(container::equals).isPresent())
                 .filter(pot -> !pot.season().isBefore(season.previous()))
-                .filter(pot -> has(pot, Happening.Potted.class) && !has(pot, Happening.Closed.class))
+                .filter(pot -> Shares.isPotted(pot.id(), journal) && !isClosed(pot))
                 .count();
     }
 
-    private boolean has(Pot pot, Class<? extends Happening> what) {
-        return journal.history(pot.id()).stream().anyMatch(event -> what.isInstance(event.what()));
+    private boolean isClosed(Pot pot) {
+        return journal.history(pot.id()).stream().anyMatch(event -> event.what() instanceof Happening.Closed);
     }
 }

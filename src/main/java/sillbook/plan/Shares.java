@@ -3,13 +3,14 @@ package sillbook.plan;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
+import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Intention;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
+import sillbook.model.SeasonPlan;
 
 /** Whose the bulbs of a purchase are. */
 final class Shares {
@@ -19,18 +20,19 @@ final class Shares {
     static int leftFor(Purchase purchase, Collection<Id<Pot>> some, Journal journal) {
         int others = journal.pots().all().stream()
                 .filter(pot -> !some.contains(pot.id()))
-                .mapToInt(pot -> bulbs(pot, purchase))
+                .mapToInt(pot -> pot.bulbsFrom(purchase.id()))
                 .sum();
         return Math.max(0, purchase.provides() - others);
     }
 
-    /** Some pots, and those of another plan that were never potted: they make way when this one is adopted. */
-    static List<Id<Pot>> withoutAnother(List<Id<Pot>> own, Planning planning) {
-        Stream<Id<Pot>> others = planning.candidates().stream()
-                .filter(candidate -> candidate.isOpen() && candidate.cold().isEmpty())
-                .flatMap(candidate -> candidate.pot().stream())
-                .filter(pot -> Intention.of(pot, planning.journal()).isPresent());
-        return Stream.concat(own.stream(), others).toList();
+    /** The pots of a plan that are there, and those of another that were never potted: they make way when this one is adopted. */
+    static List<Id<Pot>> madeWayFor(SeasonPlan plan, Journal journal) {
+        Stream<Id<Pot>> own = plan.pots().stream().flatMap(pot -> pot.pot().stream());
+        Stream<Id<Pot>> others = journal.intentions().all().stream()
+                .map(Intention::pot)
+                .filter(pot -> journal.pots().get(pot).season().equals(plan.season()))
+                .filter(pot -> !isPotted(pot, journal));
+        return Stream.concat(own, others).distinct().toList();
     }
 
     /**
@@ -49,15 +51,13 @@ final class Shares {
     private static boolean isFilled(Pot pot, Purchase purchase, List<Pot> waiting, Journal journal) {
         List<Id<Pot>> all = waiting.stream().map(Pot::id).toList();
         int wanted = waiting.subList(0, waiting.indexOf(pot) + 1).stream()
-                .mapToInt(one -> bulbs(one, purchase))
+                .mapToInt(one -> one.bulbsFrom(purchase.id()))
                 .sum();
         return wanted <= leftFor(purchase, all, journal);
     }
 
-    private static int bulbs(Pot pot, Purchase purchase) {
-        return pot.plantings().stream()
-                .filter(planting -> planting.purchase().equals(Optional.of(purchase.id())))
-                .mapToInt(Pot.Planting::count)
-                .sum();
+    /** Whether it was ever potted; a pot that was not may have other entries. */
+    static boolean isPotted(Id<Pot> pot, Journal journal) {
+        return journal.history(pot).stream().anyMatch(event -> event.what() instanceof Happening.Potted);
     }
 }

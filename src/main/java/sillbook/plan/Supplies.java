@@ -101,7 +101,7 @@ public record Supplies(
 
     /** What all that is still to be ordered costs, one sum for each currency; what has no price is not in it. */
     public List<Money> cost() {
-        return Sums.of(bulbs.stream().flatMap(one -> one.cost().stream()).toList());
+        return Money.sums(bulbs.stream().flatMap(one -> one.cost().stream()).toList());
     }
 
     /** How many sorts are to be ordered of which no price is known. */

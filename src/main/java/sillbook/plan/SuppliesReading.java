@@ -7,10 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import sillbook.model.Id;
 import sillbook.model.Journal;
-import sillbook.model.Pot;
 import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Money;
@@ -41,7 +41,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
     }
 
     private boolean isToMake(Proposal pot) {
-        return pot.pot().map(made -> journal.history(made).isEmpty()).orElse(true);
+        return pot.pot().filter(made -> Shares.isPotted(made, journal)).isEmpty();
     }
 
     private List<Bulbs> bulbs(List<Proposal> toMake) {
@@ -60,14 +60,15 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
     private Bulbs bulbs(From from, List<Proposal> pots) {
         Optional<Purchase> purchase = from.purchase().map(journal.purchases()::get);
         int bulbs = pots.stream().mapToInt(Proposal::bulbs).sum();
-        int there = purchase.map(one -> Shares.leftFor(one, own(), journal)).orElse(0);
+        int there = purchase.map(one -> Shares.leftFor(one, Shares.madeWayFor(plan, journal), journal))
+                .orElse(0);
         State state = purchase.map(one -> state(one, bulbs, there)).orElse(State.TO_BUY);
         int wanting = state == State.TO_ORDER ? bulbs : Math.max(0, bulbs - there);
         LocalDate potBy = pots.stream()
                 .map(pot -> pot.course().potting())
                 .min(Comparator.naturalOrder())
                 .orElseThrow();
-        Optional<Purchase> last = purchase.or(() -> lastOf(from.variety()));
+        Optional<Purchase> last = purchase.or(() -> last(from.variety(), any -> true));
         return new Bulbs(
                 last.map(Purchase::supplier).orElse(""),
                 from.variety(),
@@ -80,11 +81,6 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 cost(purchase, from.variety(), wanting),
                 potBy,
                 potBy.minusDays(Making.DELIVERY_DAYS));
-    }
-
-    /** Pots of the plan that are there. */
-    private List<Id<Pot>> own() {
-        return plan.pots().stream().flatMap(pot -> pot.pot().stream()).toList();
     }
 
     private static State state(Purchase purchase, int bulbs, int there) {
@@ -101,9 +97,13 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
     private Optional<Money> cost(Optional<Purchase> purchase, Id<Variety> variety, int wanting) {
         return wanting == 0
                 ? Optional.empty()
-                : purchase.filter(one -> one.price().isPresent())
-                        .or(() -> lastPriced(variety))
+                : purchase.filter(SuppliesReading::isPriced)
+                        .or(() -> last(variety, SuppliesReading::isPriced))
                         .flatMap(one -> one.price().map(price -> share(price, wanting, one.count())));
+    }
+
+    private static boolean isPriced(Purchase purchase) {
+        return purchase.price().isPresent();
     }
 
     /** Rounded half up to the coin. */
@@ -111,15 +111,10 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
         return new Money(Math.round((double) price.minor() * bulbs / of), price.currency());
     }
 
-    private Optional<Purchase> lastOf(Id<Variety> variety) {
+    /** The last of a variety of those that will do. */
+    private Optional<Purchase> last(Id<Variety> variety, Predicate<Purchase> does) {
         return journal.purchases().all().stream()
-                .filter(one -> one.variety().equals(variety))
-                .max(Comparator.comparing(Purchase::day));
-    }
-
-    private Optional<Purchase> lastPriced(Id<Variety> variety) {
-        return journal.purchases().all().stream()
-                .filter(one -> one.variety().equals(variety) && one.price().isPresent())
+                .filter(one -> one.variety().equals(variety) && does.test(one))
                 .max(Comparator.comparing(Purchase::day));
     }
 

@@ -9,7 +9,6 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Planting;
-import sillbook.model.Potting;
 import sillbook.model.Season;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Facts;
@@ -23,7 +22,8 @@ record ForcingReading(Journal journal, PotNowReading reading, LocalDate today) {
     private static final Id<Pot> NOT_THERE = new Id<>(0, 0);
 
     Forcing of(Planting planting, Season season) {
-        Foretold pot = reading.foretell(History.read(journal, waiting(planting, season), today));
+        Foretold pot = reading.foretell(
+                History.read(journal, Pot.waiting(NOT_THERE, season, "", List.of(planting), Optional.empty()), today));
         Need need = pot.prospect().shares().get(0).need();
         Optional<DayCount> cold = pot.coldNeed().map(ColdNeed::potted);
         int credited = pot.coldNeed().map(ColdNeed::credited).orElse(0);
@@ -53,21 +53,5 @@ record ForcingReading(Journal journal, PotNowReading reading, LocalDate today) {
 
     private static int between(LocalDate from, LocalDate to) {
         return (int) ChronoUnit.DAYS.between(from, to);
-    }
-
-    private static Pot waiting(Planting planting, Season season) {
-        return new Pot(
-                NOT_THERE,
-                season,
-                "",
-                List.of(planting),
-                Pot.Way.DRAINED,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Potting.NOT_SAID,
-                Optional.empty(),
-                Optional.empty(),
-                "");
     }
 }

@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Day;
-import sillbook.model.Intention;
 import sillbook.reckon.dates.Milestone;
 import sillbook.reckon.dates.Window;
 
@@ -13,7 +12,6 @@ import sillbook.reckon.dates.Window;
  * A pot with all that is worked out for it alone, before anything is asked of its neighbours.
  *
  * @param windows when the stages to come begin
- * @param meant what is meant for it by the plan that was adopted
  */
 record Foretold(
         PotLife life,
@@ -22,8 +20,7 @@ record Foretold(
         Prospect prospect,
         Map<Milestone, Window> windows,
         Optional<Readiness> readiness,
-        Optional<WishNow> wish,
-        Optional<Intention> meant) {
+        Optional<WishNow> wish) {
 
     /** The last good day in the cold, of a pot that stands there. */
     Optional<LocalDate> useBy() {
@@ -35,8 +32,9 @@ record Foretold(
         return prospect.coldNeed();
     }
 
+    /** Whether a plan was adopted that means something for it. */
     boolean isPlanned() {
-        return meant.isPresent();
+        return pins.meant().isPresent();
     }
 
     LocalDate today() {

@@ -22,8 +22,9 @@ record JobSite(Foretold pot, Neighbours neighbours) {
 
     /** Only a move has a destination. */
     Optional<Destination> destination(Stage stage) {
-        return pot.meant()
-                .flatMap(meant -> neighbours.meant(meant.course(), stage, here()))
+        return pot.pins()
+                .meant()
+                .flatMap(course -> neighbours.meant(course, stage, here()))
                 .or(() -> neighbours.suggest(pot.life().pot(), stage, here()));
     }
 

@@ -9,12 +9,18 @@ import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Day;
 import sillbook.model.JobKind;
+import sillbook.model.Proposal.Course;
 import sillbook.model.Stage;
 import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
 
-/** What of a pot's life is fixed for the reckoning of its dates, and what comes next. */
-record Pins(PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdReading reading) {
+/**
+ * What of a pot's life is fixed for the reckoning of its dates, and what comes next.
+ *
+ * @param meant what is meant for it by the plan that was adopted
+ */
+record Pins(
+        PotLife life, PotFigures figures, Optional<ColdNeed> coldNeed, ColdReading reading, Optional<Course> meant) {
 
     /** Potted, but standing where it is not cold, without any cold that counts; and not seen to grow all the same. */
     boolean wantsCold() {

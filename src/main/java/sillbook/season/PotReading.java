@@ -30,7 +30,7 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
         PotFigures needs = figures.of(life);
         ColdReading cold = new ColdReading(journal, today);
         List<Prospect.Share> shares = shares(life, needs, cold);
-        Pins pins = new Pins(life, needs, ColdNeed.of(shares), cold);
+        Pins pins = new Pins(life, needs, ColdNeed.of(shares), cold, meant(life.pot()));
         Optional<Wish> wish = nearestWish(life.pot());
         Optional<WishReading> wished = wish.map(given -> new WishReading(given, shareOf(given, needs, shares)));
         Prospect prospect = prospect(pins, shares, wished);
@@ -44,8 +44,11 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
                 prospect.coldEnoughOn()
                         .filter(day -> life.stage() == Stage.COLD)
                         .map(day -> signs(life, needs).judge(day, today)),
-                wished.map(reading -> reading.stand(prospect, windows)),
-                Intention.of(life.pot().id(), journal));
+                wished.map(reading -> reading.stand(prospect, windows)));
+    }
+
+    private Optional<Course> meant(Pot pot) {
+        return Intention.of(pot.id(), journal).map(Intention::course);
     }
 
     static Signs signs(PotLife life, PotFigures figures) {
@@ -58,7 +61,6 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
     private Prospect prospect(Pins pins, List<Prospect.Share> shares, Optional<WishReading> wish) {
         Facts facts = pins.facts();
         Optional<Milestone> next = pins.next();
-        Optional<Course> meant = Intention.of(pins.life().pot().id(), journal).map(Intention::course);
         return new Prospect(
                 shares,
                 pins.coldNeed(),
@@ -66,15 +68,16 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
                 facts,
                 next,
                 next.flatMap(milestone -> begins(pins, milestone, wish)),
-                next.flatMap(milestone -> meant.flatMap(course -> meant(course, pins))
+                next.flatMap(milestone -> pins.meant()
+                        .flatMap(course -> begins(course, pins))
                         .or(() -> wish.flatMap(reading -> reading.on(milestone)))),
-                meant.map(Course::in),
+                pins.meant().map(Course::in),
                 pins.slack(),
                 today);
     }
 
     /** The day a plan would have a stage begin; it says nothing of those after the coming in. */
-    private static Optional<LocalDate> meant(Course course, Pins pins) {
+    private static Optional<LocalDate> begins(Course course, Pins pins) {
         if (pins.life().standing() instanceof Standing.Waiting) {
             return Optional.of(course.potting());
         }
@@ -97,9 +100,8 @@ record PotReading(Journal journal, Figures figures, LocalDate today) {
     /** By the wish, else by the day that was said, else at the usual time; a day that was said after a plan was adopted goes before it. */
     private Window potting(Pins pins, Milestone next, Optional<WishReading> wish) {
         Optional<Window> said = pottingPutOff(pins.life());
-        boolean isPlanned = Intention.of(pins.life().pot().id(), journal).isPresent();
         Optional<Window> wished = wish.flatMap(reading -> reading.window(next));
-        return isPlanned
+        return pins.meant().isPresent()
                 ? said.orElseGet(() -> usualPotting(pins))
                 : wished.or(() -> said).orElseGet(() -> usualPotting(pins));
     }

@@ -62,9 +62,7 @@ public record Stock(Journal journal, List<Purchase> purchases) {
 
     private static int planted(Purchase purchase, Journal journal) {
         return journal.pots().all().stream()
-                .flatMap(pot -> pot.plantings().stream())
-                .filter(planting -> planting.purchase().equals(Optional.of(purchase.id())))
-                .mapToInt(planting -> planting.count())
+                .mapToInt(pot -> pot.bulbsFrom(purchase.id()))
                 .sum();
     }
 }

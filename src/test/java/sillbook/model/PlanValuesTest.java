@@ -87,23 +87,6 @@ class PlanValuesTest {
     }
 
     @Test
-    void aWishHoldsItsFirstAndItsLastDay() {
-        Wish wish = new Wish(
-                new Id<>(2, 1),
-                new Season(2027),
-                DAY,
-                DAY.plusDays(2),
-                "",
-                WishedFor.one(Optional.empty()),
-                Set.of(),
-                "");
-        assertThat(wish.holds(DAY.minusDays(1))).isFalse();
-        assertThat(wish.holds(DAY)).isTrue();
-        assertThat(wish.holds(DAY.plusDays(2))).isTrue();
-        assertThat(wish.holds(DAY.plusDays(3))).isFalse();
-    }
-
-    @Test
     void aRuleNamesItsPottingDaysOrHasThemAll() {
         SeasonPlan.Rule sundays = new SeasonPlan.Rule(2, 12, DAY, DAY, 3, Set.of(DayOfWeek.SUNDAY));
         assertThat(sundays.isPottingDay(LocalDate.of(2027, 10, 3))).isTrue();

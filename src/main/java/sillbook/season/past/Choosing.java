@@ -2,9 +2,7 @@
 package sillbook.season.past;
 
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Journal;
@@ -74,13 +72,14 @@ public record Choosing(Season season, List<Candidate> candidates) {
 
     /** What the chosen bulbs would cost at the last prices, one sum for each currency; what has no price is not in it. */
     public List<Money> cost() {
-        Map<String, Long> sums = new LinkedHashMap<>();
-        chosen().forEach(one -> one.each()
-                .ifPresent(each ->
-                        sums.merge(each.currency(), each.minor() * one.chosen().orElse(0), Long::sum)));
-        return sums.entrySet().stream()
-                .map(sum -> new Money(sum.getValue(), sum.getKey()))
-                .toList();
+        return Money.sums(chosen().stream()
+                .flatMap(one ->
+                        one
+                                .each()
+                                .map(each ->
+                                        new Money(each.minor() * one.chosen().orElse(0), each.currency()))
+                                .stream())
+                .toList());
     }
 
     /** How many of the chosen varieties have no price. */

@@ -4,12 +4,8 @@ package sillbook.words.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import sillbook.model.Id;
-import sillbook.model.Intention;
+import sillbook.change.AdoptPlan;
 import sillbook.model.Journal;
-import sillbook.model.Pot;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.PlanNow;
@@ -95,13 +91,7 @@ public record AdoptWords(Journal journal, PlanNow now) {
     }
 
     private String dropped() {
-        Set<Id<Pot>> kept = pots().stream().flatMap(pot -> pot.pot().stream()).collect(Collectors.toSet());
-        long gone = journal.intentions().all().stream()
-                .map(Intention::pot)
-                .filter(pot ->
-                        journal.pots().get(pot).season().equals(now.plan().season()))
-                .filter(pot -> !kept.contains(pot) && journal.history(pot).isEmpty())
-                .count();
+        int gone = AdoptPlan.dropped(journal, now.plan()).size();
         String never = gone == 1 ? " of it that was never potted goes" : " of it that were never potted go";
         return gone == 0 ? "" : ", and " + Counts.of(gone, "pot") + never;
     }
