@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import sillbook.reckon.chance.Covering;
 import sillbook.reckon.chance.Spell;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.stages.DayChances;

@@ -11,6 +11,7 @@ import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
 import sillbook.model.Purchase;
 import sillbook.model.Variety;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Forcing;
 

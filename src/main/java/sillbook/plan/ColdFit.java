@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import sillbook.model.Id;
 import sillbook.model.Place;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Forcing;
 

@@ -2,6 +2,7 @@
 package sillbook.plan;
 
 import java.time.LocalDate;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 
 /** On which days a place is there, and cold, with the sums that are asked of many stretches of days. */

@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import sillbook.model.Band;
 import sillbook.plan.Trouble.Cure;
 import sillbook.plan.Trouble.Sort;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.GroundForetold;
 

@@ -17,6 +17,7 @@ import sillbook.reckon.cover.PotGroup;
 import sillbook.reckon.cover.Pull;
 import sillbook.reckon.cover.Room;
 import sillbook.reckon.cover.Task;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 
 /** A season as the search for the best plan takes it, in numbers; and what it finds, as pots again. Days are counted from the season's first. */

@@ -11,6 +11,7 @@ import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Wish;
 import sillbook.plan.Trouble.Cure;
 import sillbook.plan.Trouble.Sort;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 
 /**

@@ -13,6 +13,7 @@ import sillbook.model.Pot.Planting;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Variety;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Forcing;
 import sillbook.season.Outlook;

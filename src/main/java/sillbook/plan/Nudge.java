@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
+import sillbook.reckon.dates.Dates;
 
 /** Changes a plan by hand. Everything else stays where it is; what no longer goes together is shown, not prevented. */
 public final class Nudge {

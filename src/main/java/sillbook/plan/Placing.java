@@ -11,6 +11,7 @@ import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.plan.Candidate.InCold;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 
 /** Finds pots their potting days and places, one after the other: where there is room, as long as there is any. */

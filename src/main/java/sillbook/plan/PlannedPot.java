@@ -11,6 +11,7 @@ import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
 import sillbook.model.Stage;
 import sillbook.model.Wish;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Window;
 import sillbook.season.Forcing;

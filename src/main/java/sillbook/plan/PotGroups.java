@@ -7,6 +7,7 @@ import java.util.Optional;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.reckon.cover.ColdStay;
 import sillbook.reckon.cover.PotGroup;
+import sillbook.reckon.dates.Dates;
 
 /** Candidates as the search for the best plan takes them, each for itself; it finds by itself which are alike. */
 record PotGroups(Planning planning, Rule rule) {

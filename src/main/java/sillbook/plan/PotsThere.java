@@ -15,6 +15,7 @@ import sillbook.model.Season;
 import sillbook.model.Stage;
 import sillbook.plan.Candidate.InCold;
 import sillbook.plan.Candidate.Settled;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.ColdNeed;
 import sillbook.season.Forcing;

@@ -4,6 +4,7 @@ package sillbook.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 
 /**

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor.FlowerStage;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 
 /** Which days of a season a plan is judged by; those before today are past changing. */

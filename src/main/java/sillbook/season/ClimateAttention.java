@@ -20,7 +20,10 @@ record ClimateAttention(Journal journal, Standings standings, LocalDate today) {
 
     /** The gravest first. */
     List<Attention> of(Place place) {
-        PlaceClimate climate = PlaceClimate.of(journal, place.id(), today);
+        return of(place, PlaceClimate.of(journal, place.id(), today));
+    }
+
+    List<Attention> of(Place place, PlaceClimate climate) {
         if (climate.lastDay().isEmpty()) {
             return List.of();
         }

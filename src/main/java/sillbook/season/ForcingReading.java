@@ -2,7 +2,6 @@
 package sillbook.season;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Id;
@@ -10,6 +9,7 @@ import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.Pot.Planting;
 import sillbook.model.Season;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
@@ -48,10 +48,7 @@ record ForcingReading(Journal journal, PotNowReading reading, LocalDate today) {
     }
 
     private static DayCount days(LocalDate from, Window to) {
-        return DayCount.of(between(from, to.earliest()), between(from, to.likely()), between(from, to.latest()));
-    }
-
-    private static int between(LocalDate from, LocalDate to) {
-        return (int) ChronoUnit.DAYS.between(from, to);
+        return DayCount.of(
+                Dates.between(from, to.earliest()), Dates.between(from, to.likely()), Dates.between(from, to.latest()));
     }
 }

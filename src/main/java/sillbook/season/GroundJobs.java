@@ -19,6 +19,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Subject;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Window;
 
@@ -98,18 +99,10 @@ record GroundJobs(
         LocalDate latest = ground.digBefore().map(day -> day.minusDays(1)).orElse(foretold.plusWeeks(POTS_FROM_WEEKS));
         Window window = window(foretold.minusWeeks(POTS_FROM_WEEKS), foretold, latest);
         Optional<Boolean> isCold = isColdByReading();
-        LocalDate on = isCold.map(
-                        cold -> cold ? earlier(today, window.likely()) : later(today.plusDays(1), window.likely()))
+        LocalDate on = isCold.map(cold ->
+                        cold ? Dates.earlier(today, window.likely()) : Dates.later(today.plusDays(1), window.likely()))
                 .orElse(window.likely());
         return job(JobKind.POTS_IN, waiting(), window, on, isCold.isPresent());
-    }
-
-    private static LocalDate earlier(LocalDate one, LocalDate other) {
-        return one.isBefore(other) ? one : other;
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return one.isAfter(other) ? one : other;
     }
 
     /** Potted, and to go into the cold. */
@@ -179,8 +172,8 @@ record GroundJobs(
     }
 
     private static Window window(LocalDate earliest, LocalDate likely, LocalDate latest) {
-        LocalDate middle = earlier(likely, latest);
-        return new Window(earlier(earliest, middle), middle, latest);
+        LocalDate middle = Dates.earlier(likely, latest);
+        return new Window(Dates.earlier(earliest, middle), middle, latest);
     }
 
     /** Unless it was left out this season; put off, it falls due on that day. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import sillbook.model.Id;
 import sillbook.model.Place;
 import sillbook.model.Stage;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 
 /**
@@ -42,7 +43,7 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, LocalDate today
         Optional<Id<Place>> place = pot.life().stands().map(Stay::place);
         LocalDate from = tomorrow();
         for (Ahead ahead : pot.ahead()) {
-            LocalDate begins = later(from, ahead.window().likely());
+            LocalDate begins = Dates.later(from, ahead.window().likely());
             phase(stage, place, from, begins, false).ifPresent(phases::add);
             place = ahead.stage().isBefore(Stage.IN_BLOOM) ? Optional.empty() : place;
             stage = ahead.stage();
@@ -59,13 +60,13 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, LocalDate today
         }
         boolean isPastBloom = pot.life().stage() == Stage.AFTER_BLOOM;
         if (isPastBloom ? pot.figures().livesOn() : pot.ahead().isEmpty()) {
-            return later(from, seasonEndExclusive);
+            return Dates.later(from, seasonEndExclusive);
         }
         LocalDate pastBloom = pot.ahead().stream()
                 .reduce((one, last) -> last)
                 .map(last -> last.window().likely())
                 .orElseGet(() -> pot.life().standing().begun().orElseThrow().likely());
-        return later(from, FlowerJobs.aftercareOn(pastBloom, pot.figures()));
+        return Dates.later(from, FlowerJobs.aftercareOn(pastBloom, pot.figures()));
     }
 
     private static Optional<Phase> phase(
@@ -77,9 +78,5 @@ record Lines(LocalDate seasonFrom, LocalDate seasonEndExclusive, LocalDate today
 
     private LocalDate tomorrow() {
         return today.plusDays(1);
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return other.isAfter(one) ? other : one;
     }
 }

@@ -2,7 +2,6 @@
 package sillbook.season;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import sillbook.model.Day;
 import sillbook.model.JobKind;
 import sillbook.model.Proposal.Course;
 import sillbook.model.Stage;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
 
@@ -160,11 +160,8 @@ record Pins(
     Prospect.Slack slack() {
         return life.standing()
                 .begun()
-                .map(day -> new Prospect.Slack(days(day.earliest(), day.likely()), days(day.likely(), day.latest())))
+                .map(day -> new Prospect.Slack(
+                        Dates.between(day.earliest(), day.likely()), Dates.between(day.likely(), day.latest())))
                 .orElse(Prospect.Slack.NONE);
-    }
-
-    private static int days(LocalDate from, LocalDate to) {
-        return (int) ChronoUnit.DAYS.between(from, to);
     }
 }

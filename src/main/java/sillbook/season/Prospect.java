@@ -2,12 +2,12 @@
 package sillbook.season;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DayCount;
 import sillbook.reckon.dates.Facts;
 import sillbook.reckon.dates.Milestone;
@@ -72,12 +72,10 @@ public record Prospect(
             return schedule(Facts.NONE.with(Milestone.COLD, any))
                     .filter(schedule -> need.cold().isPresent())
                     .map(schedule -> schedule.stages().broughtOut())
-                    .map(out ->
-                            DayCount.of(days(any, out.earliest()), days(any, out.likely()), days(any, out.latest())));
-        }
-
-        private static int days(LocalDate from, LocalDate to) {
-            return (int) ChronoUnit.DAYS.between(from, to);
+                    .map(out -> DayCount.of(
+                            Dates.between(any, out.earliest()),
+                            Dates.between(any, out.likely()),
+                            Dates.between(any, out.latest())));
         }
 
         /** When a stage should begin for a flower on that day; empty where this sort has no such stage. */
@@ -123,8 +121,8 @@ public record Prospect(
         Window window = loose(begins.or(() -> fromCold)
                 .or(() -> stages(facts).flatMap(stages -> stages.at(milestone)))
                 .orElseThrow());
-        LocalDate likely = later(today, adopted(window));
-        return new Window(window.earliest(), likely, later(likely, window.latest()));
+        LocalDate likely = Dates.later(today, adopted(window));
+        return new Window(window.earliest(), likely, Dates.later(likely, window.latest()));
     }
 
     private boolean isInCold() {
@@ -141,12 +139,13 @@ public record Prospect(
     /** The wished day, inside what is possible: not before the likely day in the cold, and not after the latest. */
     private LocalDate adopted(Window window) {
         LocalDate least = isInCold() ? window.likely() : window.earliest();
-        return wished.map(day -> earlier(window.latest(), later(least, day))).orElse(window.likely());
+        return wished.map(day -> Dates.earlier(window.latest(), Dates.later(least, day)))
+                .orElse(window.likely());
     }
 
     private Map<Milestone, Window> following(Milestone begun, Window first) {
         Map<Milestone, Window> windows = new EnumMap<>(Milestone.class);
-        Optional<Stages> soonest = stages(beginning(begun, later(today, first.earliest())));
+        Optional<Stages> soonest = stages(beginning(begun, Dates.later(today, first.earliest())));
         Optional<Stages> likely = stages(asMeant(begun, beginning(begun, first.likely())));
         Optional<Stages> last = stages(beginning(begun, first.latest()));
         for (Milestone milestone : Milestone.values()) {
@@ -168,7 +167,7 @@ public record Prospect(
     private static Facts comingIn(Facts known, Stages usual, LocalDate day) {
         Window out = usual.broughtOut();
         Milestone room = usual.coolRoom().isPresent() ? Milestone.COOL_ROOM : Milestone.WARM_ROOM;
-        return known.with(room, earlier(out.latest(), later(out.likely(), day)));
+        return known.with(room, Dates.earlier(out.latest(), Dates.later(out.likely(), day)));
     }
 
     private static Optional<Window> window(
@@ -199,13 +198,5 @@ public record Prospect(
                 .map(Schedule::stages)
                 .toList();
         return each.isEmpty() ? Optional.empty() : Optional.of(MixedPot.together(each));
-    }
-
-    private static LocalDate earlier(LocalDate one, LocalDate other) {
-        return other.isBefore(one) ? other : one;
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return other.isAfter(one) ? other : one;
     }
 }

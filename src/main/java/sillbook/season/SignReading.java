@@ -8,6 +8,7 @@ import java.util.Set;
 import sillbook.model.Day;
 import sillbook.model.Findings.Growth;
 import sillbook.model.Stage;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.Window;
 import sillbook.reckon.stages.DayChances;
 
@@ -45,12 +46,8 @@ record SignReading(Foretold pot) {
 
     private Window window(LengthGiven length, LocalDate broughtIn) {
         DayChances.DayWindow days = length.window();
-        LocalDate likely = later(pot.today(), broughtIn.plusDays(days.likely()));
+        LocalDate likely = Dates.later(pot.today(), broughtIn.plusDays(days.likely()));
         return new Window(
-                broughtIn.plusDays(days.earliest()), likely, later(likely, broughtIn.plusDays(days.latest())));
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return other.isAfter(one) ? other : one;
+                broughtIn.plusDays(days.earliest()), likely, Dates.later(likely, broughtIn.plusDays(days.latest())));
     }
 }

@@ -8,6 +8,7 @@ import sillbook.model.Day;
 import sillbook.model.Findings.Roots;
 import sillbook.model.Length;
 import sillbook.model.OwnFigure.Range;
+import sillbook.reckon.dates.Dates;
 
 /**
  * What a pot in the cold is judged by, beside its weeks.
@@ -33,7 +34,7 @@ public record Signs(
         ComingIn.Weeks weeks = coldEnoughOn.isAfter(today) ? ComingIn.Weeks.SHORT : ComingIn.Weeks.ENOUGH;
         Verdict verdict = ComingIn.judge(weeks, rootsSeen(today), shootSeen());
         Optional<LocalDate> since =
-                firstSign().filter(day -> verdict == Verdict.MAY_COME_IN).map(day -> later(day, coldEnoughOn));
+                firstSign().filter(day -> verdict == Verdict.MAY_COME_IN).map(day -> Dates.later(day, coldEnoughOn));
         return new Readiness(verdict, coldEnoughOn, speaking(today), shoot, since);
     }
 
@@ -72,9 +73,5 @@ public record Signs(
                 .flatMap(Optional::stream)
                 .map(Day::likely)
                 .min(LocalDate::compareTo);
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return other.isAfter(one) ? other : one;
     }
 }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import sillbook.model.Journal;
 import sillbook.model.Place;
+import sillbook.season.Today.Attention;
 
 /**
  * Why something is said of how warm a place is, or of how it is read.
@@ -32,14 +33,23 @@ public sealed interface WhyClimate<R> extends Why<R> permits WhyStrayed, WhyDrif
 
     /** Of all that is said of a place, the gravest first. */
     static List<WhyClimate<?>> of(Journal journal, Standings standings, Place place, LocalDate today) {
+        ClimateReading reading = new ClimateReading(journal, place, today);
+        PlaceClimate climate = reading.read();
+        List<Attention> said = new ClimateAttention(journal, standings, today).of(place, climate);
         return Stream.of(
-                        WhyStrayed.of(journal, place, today),
-                        WhyDrift.of(journal, place, today),
-                        WhyUnread.of(journal, standings, place, today),
-                        WhyTrial.of(journal, standings, place, today))
+                        WhyStrayed.of(journal, place, today, climate),
+                        WhyDrift.of(journal, place, today, climate, reading),
+                        first(said, Attention.Unread.class)
+                                .map(unread -> new WhyUnread(journal, place, today, unread.last(), unread.days())),
+                        first(said, Attention.OnTrial.class)
+                                .map(trial -> new WhyTrial(journal, place, today, reading.tried(), trial.trial())))
                 .flatMap(Optional::stream)
                 .<WhyClimate<?>>map(why -> why)
                 .toList();
+    }
+
+    private static <A extends Attention> Optional<A> first(List<Attention> said, Class<A> sort) {
+        return said.stream().filter(sort::isInstance).map(sort::cast).findFirst();
     }
 
     Journal journal();

@@ -21,9 +21,8 @@ public record WhyDrift(Journal journal, Place place, LocalDate today, List<DayRe
     }
 
     /** Empty where it stays in its band, is out of it already, or was not read for a week. */
-    static Optional<WhyDrift> of(Journal journal, Place place, LocalDate today) {
-        ClimateReading reading = new ClimateReading(journal, place, today);
-        PlaceClimate climate = reading.read();
+    static Optional<WhyDrift> of(
+            Journal journal, Place place, LocalDate today, PlaceClimate climate, ClimateReading reading) {
         return climate.drift()
                 .filter(drift -> climate.week().isPresent())
                 .map(drift -> new WhyDrift(journal, place, today, reading.lately(), drift));

@@ -21,9 +21,8 @@ public record WhyStrayed(Journal journal, Place place, LocalDate today, List<Day
     }
 
     /** Empty where it is in its band, or is known by lowest and highest only: then these say all there is. */
-    static Optional<WhyStrayed> of(Journal journal, Place place, LocalDate today) {
-        return PlaceClimate.of(journal, place.id(), today)
-                .strayed()
+    static Optional<WhyStrayed> of(Journal journal, Place place, LocalDate today, PlaceClimate climate) {
+        return climate.strayed()
                 .filter(strayed -> strayed.mean().isPresent())
                 .map(strayed -> new WhyStrayed(journal, place, today, days(journal, place, strayed, today), strayed));
     }

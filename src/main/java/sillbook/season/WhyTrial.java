@@ -3,12 +3,10 @@ package sillbook.season;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import sillbook.model.Band;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.season.PlaceClimate.Trial;
-import sillbook.season.Today.Attention;
 
 /**
  * How the trial of a place goes, before any pot is put there.
@@ -27,17 +25,6 @@ public record WhyTrial(Journal journal, Place place, LocalDate today, List<Tried
      * @param between the lowest and highest of it, or of the span it lies in
      */
     public record Tried(LocalDate day, Band between, boolean isInBand) {}
-
-    /** Empty where none is on, or has lately been. */
-    static Optional<WhyTrial> of(Journal journal, Standings standings, Place place, LocalDate today) {
-        return new ClimateAttention(journal, standings, today)
-                .of(place).stream()
-                        .filter(Attention.OnTrial.class::isInstance)
-                        .map(Attention.OnTrial.class::cast)
-                        .map(said -> new WhyTrial(
-                                journal, place, today, new ClimateReading(journal, place, today).tried(), said.trial()))
-                        .findFirst();
-    }
 
     @Override
     public <T> T foldClimate(ClimateCases<T> cases) {

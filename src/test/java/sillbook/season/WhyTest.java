@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import sillbook.handbook.FigureInForce;
 import sillbook.handbook.FigureName;
@@ -164,8 +165,18 @@ class WhyTest {
         assertThat(all())
                 .allSatisfy(why -> assertThat(why.fold(new NameOfCase()))
                         .isEqualTo(why.getClass().getSimpleName()));
-        assertThat(Why.class.getPermittedSubclasses())
+        assertThat(permitted(Why.class))
+                .contains(WhyTrial.class)
                 .allSatisfy(rule -> assertThat(all()).anyMatch(rule::isInstance));
+    }
+
+    /** The records themselves, also where they stand under a narrower sort. */
+    private static List<Class<?>> permitted(Class<?> sort) {
+        return sort.isSealed()
+                ? Stream.of(sort.getPermittedSubclasses())
+                        .flatMap(each -> permitted(each).stream())
+                        .toList()
+                : List.of(sort);
     }
 
     private List<Why<?>> all() {
@@ -175,14 +186,40 @@ class WhyTest {
         all.addAll(ofYears());
         all.addAll(LearningTest.learnt());
         all.add(GroundForetoldTest.why());
-        all.addAll(strayed());
+        all.addAll(ofClimate());
         all.addAll(ofReadCold());
         return all;
     }
 
-    private static List<Why<?>> strayed() {
-        Winter warm = winter().place("cellar", Sort.CELLAR).logged("1 jan", "12 jan", 10);
-        return warm.on("12 jan").whys(warm.journal().places().get(warm.placeId("cellar")));
+    /** Too warm, on the way to it, unread, and on trial; each seen on 12 January. */
+    private static List<Why<?>> ofClimate() {
+        Winter warming = held();
+        for (int day = 1; day <= 12; day++) {
+            warming = warming.logged(day + " jan", day + " jan", 5 + 0.3 * day);
+        }
+        return Stream.of(
+                        cellar().logged("1 jan", "12 jan", 10),
+                        warming,
+                        held().logged("1 dec", "31 dec", 5),
+                        cellar().logged("9 jan", "12 jan", 5))
+                .flatMap(told -> told.on("12 jan").whys(told.journal().places().get(told.placeId("cellar"))).stream())
+                .<Why<?>>map(why -> why)
+                .toList();
+    }
+
+    private static Winter cellar() {
+        return winter().place("cellar", Sort.CELLAR).usually(2, 9);
+    }
+
+    /** With a pot in it. */
+    private static Winter held() {
+        return cellar().pot("T1", "Tuesday Coat", "tulip").potted("1 dec", "cellar");
+    }
+
+    @Test
+    void whatIsSaidOfAPlaceIsWorkedOutAgain() {
+        assertThat(ofClimate())
+                .allSatisfy(why -> assertThat((Object) why.recomputed()).isEqualTo(why.result()));
     }
 
     /** A tulip in a cellar that was read to be at 10 C. */

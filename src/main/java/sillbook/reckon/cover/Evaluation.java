@@ -121,16 +121,6 @@ public record Evaluation(
         return longest;
     }
 
-    /** Whether no place is ever asked for more than it has. */
-    public boolean hasRoom(Task task) {
-        return hasRoom(task.sites(), sites) && hasRoom(task.colds(), colds);
-    }
-
-    private static boolean hasRoom(List<Room> rooms, List<Load> loads) {
-        return IntStream.range(0, rooms.size())
-                .allMatch(place -> loads.get(place).beyond(rooms.get(place)).isEmpty());
-    }
-
     /** The days in bloom of all pots, of those of the season. */
     int potDays() {
         return inBloom.stream().mapToInt(Integer::intValue).sum();

@@ -34,7 +34,7 @@ public record Window(LocalDate earliest, LocalDate likely, LocalDate latest) {
 
     /** The same, cut short where it reaches past a day. */
     public Window notAfter(LocalDate day) {
-        return new Window(earlier(earliest, day), earlier(likely, day), earlier(latest, day));
+        return new Window(Dates.earlier(earliest, day), Dates.earlier(likely, day), Dates.earlier(latest, day));
     }
 
     public boolean isExact() {
@@ -58,19 +58,16 @@ public record Window(LocalDate earliest, LocalDate likely, LocalDate latest) {
     /** Of two things, when the first begins. */
     Window first(Window other) {
         return new Window(
-                earlier(earliest, other.earliest), earlier(likely, other.likely), earlier(latest, other.latest));
+                Dates.earlier(earliest, other.earliest),
+                Dates.earlier(likely, other.likely),
+                Dates.earlier(latest, other.latest));
     }
 
     /** Of two things, when the last begins. */
     Window last(Window other) {
-        return new Window(later(earliest, other.earliest), later(likely, other.likely), later(latest, other.latest));
-    }
-
-    private static LocalDate earlier(LocalDate one, LocalDate other) {
-        return other.isBefore(one) ? other : one;
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return other.isAfter(one) ? other : one;
+        return new Window(
+                Dates.later(earliest, other.earliest),
+                Dates.later(likely, other.likely),
+                Dates.later(latest, other.latest));
     }
 }
