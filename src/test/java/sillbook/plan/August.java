@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sillbook.handbook.Handbook;
+import sillbook.model.Band;
 import sillbook.model.Container;
 import sillbook.model.Day;
 import sillbook.model.Entity;
@@ -24,9 +25,11 @@ import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Settings;
+import sillbook.model.Space;
 import sillbook.model.Variety;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor;
+import sillbook.model.WishedFor.Manner;
 import sillbook.season.Outlook;
 
 /** A journal in August, with bulbs ordered, places and wishes, put together for tests. All names are invented. */
@@ -36,6 +39,11 @@ final class August {
 
     private final List<Entity<?>> entities = new ArrayList<>(List.of(Settings.initial(ZoneOffset.UTC)));
     private long last = 100;
+
+    /** Of the season that begins. */
+    static LocalDate day(int month, int day) {
+        return LocalDate.of(month > 6 ? 2027 : 2028, month, day);
+    }
 
     <T> Id<T> id() {
         return new Id<>(7, last++);
@@ -91,13 +99,29 @@ final class August {
         return put(with(Place.of(id(), name, Place.Sort.TRENCH), new Place.ColdDays(from, until), Optional.of(room)));
     }
 
-    static Place with(Place usual, Place.ColdDays cold, Optional<Integer> room) {
+    /** Cold all year, with room for five pots. */
+    Id<Place> garage(String name, double low, double high) {
+        Place usual = Place.of(id(), name, Place.Sort.GARAGE);
+        put(with(usual, Optional.of(Band.ofCelsius(low, high)), usual.coldDays(), Optional.of(5)));
+        return usual.id();
+    }
+
+    /** A place that is only there on some days of the year. */
+    August there(Id<Place> place, MonthDay from, MonthDay until) {
+        return put(new Space(id(), place, Optional.empty(), Optional.empty(), new Place.ColdDays(from, until)));
+    }
+
+    private static Place with(Place usual, Place.ColdDays cold, Optional<Integer> room) {
+        return with(usual, usual.usual(), cold, room);
+    }
+
+    private static Place with(Place usual, Optional<Band> band, Place.ColdDays cold, Optional<Integer> room) {
         return new Place(
                 usual.id(),
                 usual.name(),
                 usual.sort(),
                 usual.serves(),
-                usual.usual(),
+                band,
                 cold,
                 "",
                 room,
@@ -120,31 +144,24 @@ final class August {
     }
 
     August wishEveryDay(LocalDate from, LocalDate to) {
-        return wish(from, to, WishedFor.Manner.EVERY_DAY, 1, false);
+        return wish(from, to, asks(Manner.EVERY_DAY, 1, false, Optional.empty()));
     }
 
     August wishOn(LocalDate day, int pots, boolean scented) {
-        return wish(day, day, WishedFor.Manner.SOME_DAY, pots, scented);
+        return wish(day, day, asks(Manner.SOME_DAY, pots, scented, Optional.empty()));
     }
 
-    private August wish(LocalDate from, LocalDate to, WishedFor.Manner manner, int pots, boolean scented) {
-        return put(new Wish(
-                id(),
-                SEASON,
-                from,
-                to,
-                "",
-                new WishedFor(
-                        manner,
-                        pots,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "",
-                        scented,
-                        Optional.empty(),
-                        Optional.empty()),
-                Set.of(),
-                ""));
+    August wishIn(Id<Place> room, LocalDate day, int pots) {
+        return wish(day, day, asks(Manner.SOME_DAY, pots, false, Optional.of(room)));
+    }
+
+    August wish(LocalDate from, LocalDate to, WishedFor asks) {
+        return put(new Wish(id(), SEASON, from, to, "", asks, Set.of(), ""));
+    }
+
+    /** Pots of any bulbs, or of any that smell. */
+    static WishedFor asks(Manner manner, int pots, boolean scented, Optional<Id<Place>> room) {
+        return new WishedFor(manner, pots, Optional.empty(), Optional.empty(), "", scented, Optional.empty(), room);
     }
 
     Journal journal() {
@@ -162,6 +179,38 @@ final class August {
 
     SeasonPlan plan(Rule rule, List<Proposal> pots) {
         return new SeasonPlan(id(), SEASON, "A", rule, pots, Optional.empty(), Optional.empty(), "");
+    }
+
+    Variety variety(String name) {
+        return journal().varieties().all().stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    Purchase purchase(String name) {
+        Variety variety = variety(name);
+        return journal().purchases().all().stream()
+                .filter(one -> one.variety().equals(variety.id()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** What a search comes to that nobody stops. */
+    static Seeking.Found found(Planning planning, Rule rule, long effort) {
+        return ((Seeking.Best) Seeking.seek(planning, rule, effort, new Undisturbed())).found();
+    }
+
+    private static final class Undisturbed implements Seeking.Progress {
+        @Override
+        public boolean wantsStop() {
+            return false;
+        }
+
+        @Override
+        public void found(Seeking.Found best) {
+            // Nobody looks.
+        }
     }
 
     static Id<Place> placeId(Planning planning, String name) {

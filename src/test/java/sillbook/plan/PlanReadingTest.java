@@ -3,6 +3,7 @@ package sillbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sillbook.plan.August.day;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -12,7 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import sillbook.model.Band;
 import sillbook.model.Id;
 import sillbook.model.Length;
 import sillbook.model.Place;
@@ -21,12 +21,12 @@ import sillbook.model.Proposal.Course;
 import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
-import sillbook.model.Space;
 import sillbook.model.Stage;
 import sillbook.model.Temperature;
 import sillbook.model.Trench;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor;
+import sillbook.model.WishedFor.Manner;
 import sillbook.plan.Trouble.Sort;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Phase;
@@ -39,10 +39,6 @@ class PlanReadingTest {
             .bought("Marrow Lane", "tulip", 36, Purchase.State.IN_HAND)
             .place("cellar", Place.Sort.CELLAR, 9)
             .place("sill", Place.Sort.WARM_SILL, 2);
-
-    private static LocalDate day(int month, int day) {
-        return LocalDate.of(month > 6 ? 2027 : 2028, month, day);
-    }
 
     private Proposal pot(LocalDate potting, String cold, LocalDate in) {
         Planning planning = august.planning();
@@ -158,20 +154,7 @@ class PlanReadingTest {
 
     @Test
     void aPlaceThatFreezesIsNamedWithAnother() {
-        Place porch = Place.of(august.id(), "porch", Place.Sort.GARAGE);
-        august.put(new Place(
-                porch.id(),
-                "garage",
-                porch.sort(),
-                porch.serves(),
-                Optional.of(Band.ofCelsius(-6, 8)),
-                porch.coldDays(),
-                "",
-                Optional.of(5),
-                10,
-                porch.bridges(),
-                Set.of(),
-                ""));
+        august.garage("garage", -6, 8);
         PlanNow now = read(RULE, pot(day(10, 1), "garage", day(1, 15)));
 
         assertThat(only(now, Sort.WOULD_FREEZE).cures())
@@ -181,12 +164,7 @@ class PlanReadingTest {
     @Test
     void aPlaceThatIsNotThereIsNamed() {
         Id<Place> sill = August.placeId(august.planning(), "sill");
-        august.put(new Space(
-                august.id(),
-                sill,
-                Optional.empty(),
-                Optional.empty(),
-                new Place.ColdDays(MonthDay.of(2, 1), MonthDay.of(6, 1))));
+        august.there(sill, MonthDay.of(2, 1), MonthDay.of(6, 1));
         PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
 
         assertThat(only(now, Sort.NOT_THERE).place()).contains(sill);
@@ -281,8 +259,7 @@ class PlanReadingTest {
 
     @Test
     void aWishForOneOfSeveralDaysIsMetOnTheBestOfThem() {
-        august.put(new Wish(
-                august.id(), August.SEASON, day(1, 28), day(2, 9), "", WishedFor.one(Optional.empty()), Set.of(), ""));
+        august.wish(day(1, 28), day(2, 9), WishedFor.one(Optional.empty()));
         PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
 
         assertThat(now.wishes().get(0).isMet()).isTrue();
@@ -291,23 +268,7 @@ class PlanReadingTest {
 
     @Test
     void aWishForEveryDayThatNothingSuitsIsTold() {
-        august.put(new Wish(
-                august.id(),
-                August.SEASON,
-                day(2, 5),
-                day(2, 9),
-                "",
-                new WishedFor(
-                        WishedFor.Manner.EVERY_DAY,
-                        1,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "",
-                        true,
-                        Optional.empty(),
-                        Optional.empty()),
-                Set.of(),
-                ""));
+        august.wish(day(2, 5), day(2, 9), August.asks(Manner.EVERY_DAY, 1, true, Optional.empty()));
         PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
 
         assertThat(now.ribbon().gaps()).as("something is in bloom").isEmpty();
@@ -339,49 +300,17 @@ class PlanReadingTest {
         assertThat(only(read(RULE, first, first), Sort.NO_ROOM).place()).contains(sill);
     }
 
-    private void placeFor(String name, double low, double high) {
-        Place usual = Place.of(august.id(), name, Place.Sort.GARAGE);
-        august.put(new Place(
-                usual.id(),
-                name,
-                usual.sort(),
-                usual.serves(),
-                Optional.of(Band.ofCelsius(low, high)),
-                usual.coldDays(),
-                "",
-                Optional.of(5),
-                10,
-                usual.bridges(),
-                Set.of(),
-                ""));
-    }
-
     @Test
     void aPotGoesToNoPlaceThatFreezesToo() {
         August bare = new August()
                 .bought("Marrow Lane", "tulip", 12, Purchase.State.IN_HAND)
                 .place("sill", Place.Sort.WARM_SILL, 2);
-        Place garage = Place.of(bare.id(), "garage", Place.Sort.GARAGE);
-        Place shed = Place.of(bare.id(), "shed", Place.Sort.GARAGE);
-        for (Place place : List.of(garage, shed)) {
-            bare.put(new Place(
-                    place.id(),
-                    place.name(),
-                    place.sort(),
-                    place.serves(),
-                    Optional.of(Band.ofCelsius(-6, 8)),
-                    place.coldDays(),
-                    "",
-                    Optional.of(5),
-                    10,
-                    place.bridges(),
-                    Set.of(),
-                    ""));
-        }
+        Id<Place> garage = bare.garage("garage", -6, 8);
+        bare.garage("shed", -6, 8);
         Planning planning = bare.planning();
         Proposal pot = planning.candidates()
                 .get(0)
-                .on(new Course(day(10, 1), Optional.of(garage.id()), day(1, 15), Optional.empty()));
+                .on(new Course(day(10, 1), Optional.of(garage), day(1, 15), Optional.empty()));
         assertThat(only(PlanReading.of(planning, bare.plan(RULE, List.of(pot))), Sort.WOULD_FREEZE)
                         .cures())
                 .isEmpty();
@@ -389,7 +318,7 @@ class PlanReadingTest {
 
     @Test
     void aPlaceThatStaysAboveFrostIsNoTrouble() {
-        placeFor("store", 2, 9);
+        august.garage("store", 2, 9);
         assertThat(read(RULE, pot(day(10, 1), "store", day(1, 15))).troublesOf(0))
                 .isEmpty();
     }
@@ -429,36 +358,17 @@ class PlanReadingTest {
     @Test
     void aColdPlaceThatIsTakenDownIsNoneForThosePots() {
         Id<Place> cellar = August.placeId(august.planning(), "cellar");
-        august.put(new Space(
-                august.id(),
-                cellar,
-                Optional.empty(),
-                Optional.empty(),
-                new Place.ColdDays(MonthDay.of(11, 15), MonthDay.of(12, 15))));
+        august.there(cellar, MonthDay.of(11, 15), MonthDay.of(12, 15));
         assertThat(august.planning().candidates().get(0).in(august.planning().days()))
                 .isEmpty();
     }
 
     private Wish wishIn(String room, int pots) {
-        Wish wish = new Wish(
-                august.id(),
-                August.SEASON,
-                day(2, 8),
-                day(2, 8),
-                "",
-                new WishedFor(
-                        WishedFor.Manner.SOME_DAY,
-                        pots,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "",
-                        false,
-                        Optional.empty(),
-                        Optional.of(August.placeId(august.planning(), room))),
-                Set.of(),
-                "");
-        august.put(wish);
-        return wish;
+        august.wishIn(August.placeId(august.planning(), room), day(2, 8), pots);
+        return august.journal().wishes().all().stream()
+                .filter(wish -> wish.asks().pots() == pots)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

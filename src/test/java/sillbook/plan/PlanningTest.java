@@ -2,6 +2,7 @@
 package sillbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.plan.August.day;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
@@ -17,7 +18,6 @@ import sillbook.model.Id;
 import sillbook.model.Length;
 import sillbook.model.Place;
 import sillbook.model.Pot;
-import sillbook.model.Potting;
 import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan.Rule;
@@ -27,10 +27,6 @@ import sillbook.reckon.dates.DaySpan;
 
 /** What a season is planned with, and the plan that a rule gives. */
 class PlanningTest {
-    private static LocalDate day(int month, int day) {
-        return LocalDate.of(month > 6 ? 2027 : 2028, month, day);
-    }
-
     private static Map<String, Long> byName(List<Candidate> candidates) {
         return candidates.stream()
                 .collect(Collectors.groupingBy(one -> one.variety().name(), Collectors.counting()));
@@ -67,10 +63,7 @@ class PlanningTest {
     @Test
     void chosenBulbsThatAreNotBoughtYetAreThereToo() {
         August august = August.usual();
-        Variety crocus = august.journal().varieties().all().stream()
-                .filter(one -> one.name().equals("Penny Gloaming"))
-                .findFirst()
-                .orElseThrow();
+        Variety crocus = august.variety("Penny Gloaming");
         august.put(new Choice(august.id(), crocus.id(), August.SEASON, new Choice.Chosen(48)));
 
         assertThat(august.planning().candidates())
@@ -83,24 +76,14 @@ class PlanningTest {
     @Test
     void chosenBulbsThatAPotWaitsForAreItsOwn() {
         August august = August.usual();
-        Variety crocus = august.journal().varieties().all().stream()
-                .filter(one -> one.name().equals("Penny Gloaming"))
-                .findFirst()
-                .orElseThrow();
+        Variety crocus = august.variety("Penny Gloaming");
         august.put(new Choice(august.id(), crocus.id(), August.SEASON, new Choice.Chosen(48)));
-        august.put(new Pot(
+        august.put(Pot.waiting(
                 august.id(),
                 August.SEASON,
                 "C1",
                 List.of(new Pot.Planting(crocus.id(), 12, Optional.empty())),
-                Pot.Way.DRAINED,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Potting.NOT_SAID,
-                Optional.empty(),
-                Optional.empty(),
-                ""));
+                Optional.empty()));
 
         assertThat(august.planning().candidates())
                 .filteredOn(one -> one.variety().id().equals(crocus.id())

@@ -2,6 +2,7 @@
 package sillbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.plan.August.day;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -34,9 +35,10 @@ import sillbook.season.Outlook;
 
 /** A plan made anew in mid-season keeps what has happened. */
 class PotsThereTest {
-    private static final LocalDate WINTER = LocalDate.of(2028, 1, 20);
+    private static final long SOME = 500_000;
+    private static final LocalDate WINTER = day(1, 20);
 
-    private final August august = August.usual().wishEveryDay(LocalDate.of(2028, 1, 20), LocalDate.of(2028, 3, 10));
+    private final August august = August.usual().wishEveryDay(day(1, 20), day(3, 10));
     private Journal journal = adopted();
     private int order;
 
@@ -93,10 +95,10 @@ class PotsThereTest {
 
     @Test
     void aPotInTheColdStaysThereUntilItMayComeIn() {
-        potted("N1", LocalDate.of(2027, 10, 1));
+        potted("N1", day(10, 1));
         Candidate bulbs = candidate("N1", WINTER);
         assertThat(bulbs.cold()).isPresent();
-        assertThat(bulbs.cold().orElseThrow().potted()).isEqualTo(LocalDate.of(2027, 10, 1));
+        assertThat(bulbs.cold().orElseThrow().potted()).isEqualTo(day(10, 1));
         assertThat(bulbs.isOpen()).isTrue();
 
         PlanNow now = again(WINTER);
@@ -104,35 +106,35 @@ class PotsThereTest {
                 .filter(one -> one.proposal().pot().equals(bulbs.pot()))
                 .findFirst()
                 .orElseThrow();
-        assertThat(planned.course().potting()).isEqualTo(LocalDate.of(2027, 10, 1));
+        assertThat(planned.course().potting()).isEqualTo(day(10, 1));
         assertThat(planned.course().in()).isAfterOrEqualTo(WINTER);
     }
 
     @Test
     void aPotWhoseWinterIsOverFloweredWhenItDid() {
-        potted("N1", LocalDate.of(2027, 10, 1));
+        potted("N1", day(10, 1));
         happened(
                 "N1",
-                LocalDate.of(2027, 12, 20),
+                day(12, 20),
                 new Happening.Moved(August.placeId(planning(WINTER), "kitchen sill"), Stage.WARM_ROOM));
-        happened("N1", LocalDate.of(2028, 1, 5), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
-        happened("N1", LocalDate.of(2028, 1, 12), new Happening.Flowered(BloomPoint.PAST_BLOOM, Optional.empty()));
-        happened("N1", LocalDate.of(2028, 1, 13), new Happening.Closed(Happening.End.GIVEN, ""));
+        happened("N1", day(1, 5), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
+        happened("N1", day(1, 12), new Happening.Flowered(BloomPoint.PAST_BLOOM, Optional.empty()));
+        happened("N1", day(1, 13), new Happening.Closed(Happening.End.GIVEN, ""));
 
         PlanNow now = PlanReading.of(planning(WINTER), adoptedPlan());
         int number = now.plan().pots().stream()
                 .map(Proposal::pot)
                 .toList()
                 .indexOf(Optional.of(pot("N1").id()));
-        assertThat(now.pots().get(number).inFlower().start()).isEqualTo(LocalDate.of(2028, 1, 5));
-        assertThat(now.pots().get(number).inFlower().endExclusive()).isEqualTo(LocalDate.of(2028, 1, 12));
+        assertThat(now.pots().get(number).inFlower().start()).isEqualTo(day(1, 5));
+        assertThat(now.pots().get(number).inFlower().endExclusive()).isEqualTo(day(1, 12));
         assertThat(now.troublesOf(number)).isEmpty();
         assertThat(planning(WINTER).candidates())
                 .noneMatch(one -> one.pot().equals(Optional.of(pot("N1").id())));
 
         PlanNow empty =
                 PlanReading.of(planning(WINTER), august.plan(planning(WINTER).usualRule(), List.of()));
-        assertThat(empty.ribbon().pots(LocalDate.of(2028, 1, 8)))
+        assertThat(empty.ribbon().pots(day(1, 8)))
                 .as("also in a plan that does not name it")
                 .isEqualTo(1);
     }
@@ -147,16 +149,16 @@ class PotsThereTest {
     @Test
     void theSearchGoesOnAfterWhatHasFlowered() {
         for (String label : List.of("N1", "L1")) {
-            potted(label, LocalDate.of(2027, 10, 1));
+            potted(label, day(10, 1));
         }
         happened(
                 "N1",
-                LocalDate.of(2027, 12, 20),
+                day(12, 20),
                 new Happening.Moved(August.placeId(planning(WINTER), "kitchen sill"), Stage.WARM_ROOM));
-        happened("N1", LocalDate.of(2028, 1, 5), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
-        happened("N1", LocalDate.of(2028, 1, 12), new Happening.Closed(Happening.End.GIVEN, ""));
-        happened("L1", LocalDate.of(2027, 12, 30), new Happening.Closed(Happening.End.BROKEN, ""));
-        potted("N2", LocalDate.of(2027, 10, 1));
+        happened("N1", day(1, 5), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
+        happened("N1", day(1, 12), new Happening.Closed(Happening.End.GIVEN, ""));
+        happened("L1", day(12, 30), new Happening.Closed(Happening.End.BROKEN, ""));
+        potted("N2", day(10, 1));
 
         assertThat(planning(WINTER).ended()).hasSize(2);
         PlanNow now = again(WINTER);
@@ -168,14 +170,14 @@ class PotsThereTest {
 
     @Test
     void daysThatArePastAreNoGaps() {
-        LocalDate later = LocalDate.of(2028, 2, 10);
+        LocalDate later = day(2, 10);
         PlanNow now =
                 PlanReading.of(planning(later), august.plan(planning(later).usualRule(), List.of()));
 
         assertThat(now.ribbon().gaps().get(0).start()).isEqualTo(later);
         assertThat(now.wishes().get(0).gaps().get(0).start()).isEqualTo(later);
-        PlanNow over = PlanReading.of(
-                planning(LocalDate.of(2028, 4, 1)), august.plan(planning(later).usualRule(), List.of()));
+        PlanNow over =
+                PlanReading.of(planning(day(4, 1)), august.plan(planning(later).usualRule(), List.of()));
         assertThat(over.ribbon().gaps()).isEmpty();
         assertThat(over.wishes().get(0).isMet()).isTrue();
     }
@@ -194,8 +196,8 @@ class PotsThereTest {
 
     @Test
     void aPotInTheColdIsNotBroughtInBeforeItsWeeksAreHadNorAfterItMayWait() {
-        potted("N1", LocalDate.of(2027, 10, 1));
-        LocalDate autumn = LocalDate.of(2027, 11, 1);
+        potted("N1", day(10, 1));
+        LocalDate autumn = day(11, 1);
         int number = adoptedPlan().pots().stream()
                 .map(Proposal::pot)
                 .toList()
@@ -206,8 +208,7 @@ class PotsThereTest {
         Trouble tooSoon = soon.troublesOf(number).get(0);
         assertThat(tooSoon.sort()).isEqualTo(Trouble.Sort.COLD_TOO_SHORT);
         assertThat(tooSoon.cures())
-                .containsExactly(
-                        new Trouble.BringIn(number, LocalDate.of(2027, 10, 1).plusWeeks(12)));
+                .containsExactly(new Trouble.BringIn(number, day(10, 1).plusWeeks(12)));
 
         PlanNow late = PlanReading.of(planning, Nudge.by(planning, adoptedPlan(), number, 120));
         assertThat(late.troublesOf(number)).extracting(Trouble::sort).contains(Trouble.Sort.COLD_TOO_LONG);
@@ -215,20 +216,17 @@ class PotsThereTest {
 
     @Test
     void whenAPotMayComeInIsNotForTheOldPlanToSay() {
-        potted("N1", LocalDate.of(2027, 9, 20));
-        Candidate bulbs = candidate("N1", LocalDate.of(2027, 11, 1));
+        potted("N1", day(9, 20));
+        Candidate bulbs = candidate("N1", day(11, 1));
 
         assertThat(bulbs.cold().orElseThrow().in().start())
                 .as("twelve weeks, though it is planned for later")
-                .isEqualTo(LocalDate.of(2027, 9, 20).plusWeeks(12));
+                .isEqualTo(day(9, 20).plusWeeks(12));
     }
 
     @Test
     void aPotThatWaitsIsPlannedWithTheVarietyThatCame() {
-        Purchase marbles = journal.purchases().all().stream()
-                .filter(one -> one.variety().equals(pot("N1").first().variety()))
-                .findFirst()
-                .orElseThrow();
+        Purchase marbles = august.purchase("Night Marbles");
         Variety sent = Variety.of(august.id(), "Bluejar", Kind.of("squill"));
         journal = journal.with(List.of(
                 new Edit.Put(sent),
@@ -236,7 +234,7 @@ class PotsThereTest {
                         marbles.id(), sent.id(), marbles.season(), marbles.day(), 24, Purchase.State.IN_HAND))));
 
         assertThat(candidate("N1", August.TODAY).variety()).isEqualTo(sent);
-        potted("N1", LocalDate.of(2027, 10, 1));
+        potted("N1", day(10, 1));
         assertThat(candidate("N1", WINTER).variety().name())
                 .as("what is in it is in it")
                 .isEqualTo("Night Marbles");
@@ -244,10 +242,9 @@ class PotsThereTest {
 
     @Test
     void aSearchThatWantsFewerPotsLeavesThoseOutThatWait() {
-        August one = August.usual().wishOn(LocalDate.of(2028, 2, 14), 1, false);
+        August one = August.usual().wishOn(day(2, 14), 1, false);
         Planning planning = one.planning();
-        Seeking.Found found =
-                ((Seeking.Best) Seeking.seek(planning, planning.usualRule(), 500_000, new Quiet())).found();
+        Seeking.Found found = August.found(planning, planning.usualRule(), SOME);
         assertThat(found.pots()).hasSize(1);
 
         PlanNow now = again(August.TODAY);
@@ -256,10 +253,9 @@ class PotsThereTest {
 
     @Test
     void byHandAPotInTheColdComesInOnItsDayThoughTheRuleHasNone() {
-        potted("N1", LocalDate.of(2027, 10, 1));
+        potted("N1", day(10, 1));
         Planning planning = planning(WINTER);
-        SeasonPlan.Rule none =
-                new SeasonPlan.Rule(1, 12, LocalDate.of(2028, 6, 1), LocalDate.of(2028, 6, 1), 4, java.util.Set.of());
+        SeasonPlan.Rule none = new SeasonPlan.Rule(1, 12, day(6, 1), day(6, 1), 4, java.util.Set.of());
 
         assertThat(HandRule.pots(planning, none))
                 .extracting(Proposal::pot)
@@ -268,16 +264,16 @@ class PotsThereTest {
 
     @Test
     void aPotInFlowerIsNoLongerMoved() {
-        potted("N1", LocalDate.of(2027, 10, 1));
+        potted("N1", day(10, 1));
         happened(
                 "N1",
-                LocalDate.of(2028, 1, 2),
+                day(1, 2),
                 new Happening.Moved(August.placeId(planning(WINTER), "kitchen sill"), Stage.WARM_ROOM));
-        happened("N1", LocalDate.of(2028, 1, 18), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
+        happened("N1", day(1, 18), new Happening.Flowered(BloomPoint.FIRST_FLOWER, Optional.empty()));
 
         Candidate bulbs = candidate("N1", WINTER);
         assertThat(bulbs.isOpen()).isFalse();
-        assertThat(bulbs.settled().orElseThrow().flowers().start()).isEqualTo(LocalDate.of(2028, 1, 18));
+        assertThat(bulbs.settled().orElseThrow().flowers().start()).isEqualTo(day(1, 18));
 
         PlanNow now = again(WINTER);
         assertThat(now.ribbon().chance(WINTER)).isEqualTo(1);
@@ -294,10 +290,7 @@ class PotsThereTest {
 
     @Test
     void whatWaitsForBulbsThatDidNotComeIsPlannedNoMore() {
-        Purchase marbles = journal.purchases().all().stream()
-                .filter(one -> one.variety().equals(pot("N1").first().variety()))
-                .findFirst()
-                .orElseThrow();
+        Purchase marbles = august.purchase("Night Marbles");
         int pots = (int) journal.potsOf(August.SEASON).stream()
                 .filter(pot -> pot.holds(marbles.variety()))
                 .count();
@@ -328,22 +321,8 @@ class PotsThereTest {
 
     private PlanNow again(LocalDate day) {
         Planning planning = planning(day);
-        Seeking.Found found =
-                ((Seeking.Best) Seeking.seek(planning, planning.usualRule(), 500_000, new Quiet())).found();
+        Seeking.Found found = August.found(planning, planning.usualRule(), SOME);
         assertThat(found.pots()).filteredOn(one -> one.pot().isPresent()).isNotEmpty();
         return PlanReading.of(planning, august.plan(planning.usualRule(), found.pots()));
-    }
-
-    /** Lets it take its course. */
-    private static final class Quiet implements Seeking.Progress {
-        @Override
-        public boolean wantsStop() {
-            return false;
-        }
-
-        @Override
-        public void found(Seeking.Found best) {
-            // Nobody looks.
-        }
     }
 }

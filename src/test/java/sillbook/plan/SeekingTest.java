@@ -2,9 +2,9 @@
 package sillbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sillbook.plan.August.day;
 
 import java.time.DayOfWeek;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,31 +14,13 @@ import sillbook.model.Place;
 import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.SeasonPlan.Search;
-import sillbook.model.Wish;
-import sillbook.model.WishedFor;
+import sillbook.model.WishedFor.Manner;
 
 class SeekingTest {
     private static final long SOME = 2_000_000;
 
-    private static LocalDate day(int month, int day) {
-        return LocalDate.of(month > 6 ? 2027 : 2028, month, day);
-    }
-
     private static Seeking.Found found(Planning planning, Rule rule) {
-        return ((Seeking.Best) Seeking.seek(planning, rule, SOME, new Silent())).found();
-    }
-
-    /** Lets it take its course. */
-    private static class Silent implements Seeking.Progress {
-        @Override
-        public boolean wantsStop() {
-            return false;
-        }
-
-        @Override
-        public void found(Seeking.Found best) {
-            // Nobody looks.
-        }
+        return August.found(planning, rule, SOME);
     }
 
     @Test
@@ -144,23 +126,7 @@ class SeekingTest {
                 .bought("Marrow Lane", "tulip", 120, Purchase.State.IN_HAND)
                 .place("cellar", Place.Sort.CELLAR, 20)
                 .place("sill", Place.Sort.WARM_SILL, 9);
-        august.put(new Wish(
-                august.id(),
-                August.SEASON,
-                day(2, 1),
-                day(2, 20),
-                "",
-                new WishedFor(
-                        WishedFor.Manner.EVERY_DAY,
-                        2,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "",
-                        false,
-                        Optional.empty(),
-                        Optional.empty()),
-                Set.of(),
-                ""));
+        august.wish(day(2, 1), day(2, 20), August.asks(Manner.EVERY_DAY, 2, false, Optional.empty()));
         Planning planning = august.planning();
 
         Seeking.Found found = found(planning, planning.usualRule());
@@ -177,23 +143,7 @@ class SeekingTest {
                 .place("cellar", Place.Sort.CELLAR, 20)
                 .place("kitchen sill", Place.Sort.WARM_SILL, 6)
                 .place("parlour sill", Place.Sort.WARM_SILL, 2);
-        august.put(new Wish(
-                august.id(),
-                August.SEASON,
-                day(2, 14),
-                day(2, 14),
-                "",
-                new WishedFor(
-                        WishedFor.Manner.SOME_DAY,
-                        2,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "",
-                        false,
-                        Optional.empty(),
-                        Optional.of(August.placeId(august.planning(), "parlour sill"))),
-                Set.of(),
-                ""));
+        august.wishIn(August.placeId(august.planning(), "parlour sill"), day(2, 14), 2);
         Planning planning = august.planning();
 
         Seeking.Found found = found(planning, planning.usualRule());
@@ -213,26 +163,11 @@ class SeekingTest {
                 .wishEveryDay(day(2, 1), day(2, 9))
                 .wishOn(day(2, 5), 1, true);
         Planning scented = august.planning();
-        assertThat(found(scented, scented.usualRule()).comesTo()).isEqualTo(new Search(0, 0, 1));
-        assertThat(found(scented, scented.usualRule()).isProven()).isTrue();
+        Seeking.Found found = found(scented, scented.usualRule());
+        assertThat(found.comesTo()).isEqualTo(new Search(0, 0, 1));
+        assertThat(found.isProven()).isTrue();
 
-        august.put(new Wish(
-                august.id(),
-                August.SEASON,
-                day(2, 6),
-                day(2, 6),
-                "",
-                new WishedFor(
-                        WishedFor.Manner.SOME_DAY,
-                        1,
-                        Optional.empty(),
-                        Optional.empty(),
-                        "",
-                        false,
-                        Optional.empty(),
-                        Optional.of(August.placeId(scented, "cellar"))),
-                Set.of(),
-                ""));
+        august.wishIn(August.placeId(scented, "cellar"), day(2, 6), 1);
         Planning cellar = august.planning();
         assertThat(found(cellar, cellar.usualRule()).isProven())
                 .as("in flower in the cellar")

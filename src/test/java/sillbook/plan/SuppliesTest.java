@@ -3,6 +3,7 @@ package sillbook.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sillbook.plan.August.day;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -31,25 +32,17 @@ import sillbook.plan.Supplies.State;
 
 /** What a plan takes, less what is in hand. */
 class SuppliesTest {
-    private static final LocalDate OCTOBER = LocalDate.of(2027, 10, 3);
-    private static final Rule RULE = new Rule(2, 12, LocalDate.of(2028, 1, 3), LocalDate.of(2028, 2, 8), 4, Set.of());
+    private static final LocalDate OCTOBER = day(10, 3);
+    private static final Rule RULE = new Rule(2, 12, day(1, 3), day(2, 8), 4, Set.of());
 
     private final August august = August.usual();
-
-    private Purchase bought(String name) {
-        return august.journal().purchases().all().stream()
-                .filter(one ->
-                        august.journal().varieties().get(one.variety()).name().equals(name))
-                .findFirst()
-                .orElseThrow();
-    }
 
     private Id<Container> pan() {
         return august.journal().containers().all().iterator().next().id();
     }
 
     private Proposal pot(String name, int bulbs, boolean isBought, int week) {
-        Purchase from = bought(name);
+        Purchase from = august.purchase(name);
         return new Proposal(
                 from.variety(),
                 bulbs,
@@ -97,7 +90,7 @@ class SuppliesTest {
 
     @Test
     void aPurchaseThatCameShortWantsTheRest() {
-        Purchase tulips = bought("Marrow Lane");
+        Purchase tulips = august.purchase("Marrow Lane");
         august.put(
                 Purchase.of(tulips.id(), tulips.variety(), tulips.season(), tulips.day(), 8, Purchase.State.IN_HAND));
         Supplies supplies = supplies(pot("Marrow Lane", 5, true, 0), pot("Marrow Lane", 5, true, 1));
@@ -126,7 +119,8 @@ class SuppliesTest {
         Supplies supplies = supplies(pot("Marrow Lane", 5, true, 0));
 
         assertThat(supplies.leftOver())
-                .filteredOn(one -> one.variety().equals(bought("Marrow Lane").variety()))
+                .filteredOn(one ->
+                        one.variety().equals(august.purchase("Marrow Lane").variety()))
                 .extracting(Supplies.Leftover::bulbs)
                 .containsExactly(15);
         assertThat(supplies.leftOver()).hasSize(6);
@@ -191,19 +185,7 @@ class SuppliesTest {
         Pot growing = lastYears(Optional.empty());
         Pot done = lastYears(Optional.empty());
         Pot waiting = lastYears(Optional.empty());
-        Pot old = new Pot(
-                august.id(),
-                new Season(2020),
-                "T1",
-                growing.plantings(),
-                Pot.Way.DRAINED,
-                growing.container(),
-                Optional.empty(),
-                Optional.empty(),
-                Potting.NOT_SAID,
-                Optional.empty(),
-                Optional.empty(),
-                "");
+        Pot old = Pot.waiting(august.id(), new Season(2020), "T1", growing.plantings(), growing.container());
         List.of(growing, done, waiting, old).forEach(august::put);
         happened(growing, new Happening.Potted());
         happened(done, new Happening.Potted());
@@ -231,7 +213,7 @@ class SuppliesTest {
                 august.id(),
                 August.SEASON.previous(),
                 "T1",
-                List.of(new Pot.Planting(bought("Marrow Lane").variety(), 7, Optional.empty())),
+                List.of(new Pot.Planting(august.purchase("Marrow Lane").variety(), 7, Optional.empty())),
                 Pot.Way.DRAINED,
                 Optional.of(pan()),
                 Optional.empty(),

@@ -17,7 +17,6 @@ import sillbook.model.Journal;
 import sillbook.model.Kind;
 import sillbook.model.Length;
 import sillbook.model.Pot;
-import sillbook.model.Potting;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Settings;
@@ -52,19 +51,12 @@ class PotFitTest {
 
     private static Optional<PotFit> fit(Purchase.Grade grade, Container container, int bulbs) {
         Purchase purchase = bought(grade);
-        Pot pot = new Pot(
+        Pot pot = Pot.waiting(
                 new Id<>(4, 1),
                 SEASON,
                 "T1",
                 List.of(new Pot.Planting(TULIP.id(), bulbs, Optional.of(purchase.id()))),
-                Pot.Way.DRAINED,
-                Optional.of(container.id()),
-                Optional.empty(),
-                Optional.empty(),
-                Potting.NOT_SAID,
-                Optional.empty(),
-                Optional.empty(),
-                "");
+                Optional.of(container.id()));
         Journal journal = Journal.of(List.of(Settings.initial(ZoneOffset.UTC), TULIP, purchase, container, pot));
         return PotFit.of(journal, pot);
     }
@@ -120,11 +112,16 @@ class PotFitTest {
 
     @Test
     void everyShapeIsNearOneOfTheTrade() {
-        for (Container.Shape shape : Container.Shape.values()) {
-            assertThat(PotFit.shape(shape)).isNotNull();
-        }
-        assertThat(PotFit.shape(Container.Shape.AZALEA)).isEqualTo(PotShape.AZALEA);
-        assertThat(PotFit.shape(Container.Shape.BOWL)).isEqualTo(PotShape.PAN);
-        assertThat(PotFit.shape(Container.Shape.OTHER)).isEqualTo(PotShape.STANDARD);
+        assertThat(Container.Shape.values())
+                .extracting(PotFit::shape)
+                .as("standard, azalea, pan, bowl, glass, outer, other")
+                .containsExactly(
+                        PotShape.STANDARD,
+                        PotShape.AZALEA,
+                        PotShape.PAN,
+                        PotShape.PAN,
+                        PotShape.STANDARD,
+                        PotShape.STANDARD,
+                        PotShape.STANDARD);
     }
 }
