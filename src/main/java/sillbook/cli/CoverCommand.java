@@ -64,7 +64,7 @@ final class CoverCommand implements Callable<Integer> {
 
     /** Ends the search in time, and tells of it. */
     private final class Onlooker implements Watch {
-        private String told = "";
+        private final News news = new News(printer);
 
         @Override
         public boolean wantsStop() {
@@ -73,10 +73,8 @@ final class CoverCommand implements Callable<Integer> {
 
         @Override
         public void found(Plan best) {
-            String now = CoverFigures.soFar(best);
-            if (progress && !now.equals(told)) {
-                told = now;
-                printer.say(now);
+            if (progress) {
+                news.tell(CoverFigures.soFar(best));
             }
         }
     }

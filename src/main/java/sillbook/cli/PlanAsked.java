@@ -32,39 +32,36 @@ final class PlanAsked {
 
     /** The one that is named; else the adopted one, else the last; where there is none, what the hand rule gives. */
     static SeasonPlan find(Planning planning, Optional<String> name) {
-        List<SeasonPlan> plans = SeasonPlan.of(planning.season(), planning.journal());
-        if (name.isPresent()) {
-            return plans.stream()
-                    .filter(plan -> plan.name().equalsIgnoreCase(name.get().strip()))
-                    .findFirst()
-                    .orElseThrow(() -> new CouldNot(none(planning, name.get(), plans)));
-        }
-        return plans.stream()
-                .filter(plan -> plan.adopted().isPresent())
-                .findFirst()
-                .or(() -> plans.stream().reduce((one, other) -> other))
+        return name.map(letter -> called(planning, letter.strip()))
+                .or(() -> SeasonPlan.adopted(planning.season(), planning.journal()))
+                .or(() -> kept(planning).stream().reduce((one, other) -> other))
                 .orElseGet(() -> byHand(planning));
     }
 
-    private static String none(Planning planning, String name, List<SeasonPlan> plans) {
-        String season = planning.journal().nameOf(planning.season());
-        String there = plans.isEmpty()
-                ? "There is none yet; --keep " + name.strip().toUpperCase(Locale.ROOT) + " keeps one."
-                : "There is "
-                        + String.join(", ", plans.stream().map(SeasonPlan::name).toList()) + ".";
-        return "No plan of season " + season + " is called '" + name.strip() + "'. " + there;
+    private static SeasonPlan called(Planning planning, String name) {
+        return SeasonPlan.called(planning.season(), name, planning.journal())
+                .orElseThrow(() -> new CouldNot(none(planning, name)));
+    }
+
+    private static List<SeasonPlan> kept(Planning planning) {
+        return SeasonPlan.of(planning.season(), planning.journal());
+    }
+
+    private static String none(Planning planning, String name) {
+        List<String> names = kept(planning).stream().map(SeasonPlan::name).toList();
+        String there = names.isEmpty()
+                ? "There is none yet; --keep " + name.toUpperCase(Locale.ROOT) + " keeps one."
+                : "There is " + String.join(", ", names) + ".";
+        return "No plan of season " + planning.journal().nameOf(planning.season()) + " is called '" + name + "'. "
+                + there;
     }
 
     private static SeasonPlan byHand(Planning planning) {
-        SeasonPlan.Rule rule = planning.usualRule();
-        return new SeasonPlan(
+        return HandRule.plan(
                 Bookshelf.randomIds().next(),
-                planning.season(),
                 PlanLetters.nextFree(planning.season(), planning.journal()),
-                rule,
-                HandRule.pots(planning, rule),
-                Optional.empty(),
-                Optional.empty(),
+                planning,
+                planning.usualRule(),
                 "");
     }
 }

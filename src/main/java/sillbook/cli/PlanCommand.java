@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sillbook.app.Book;
 import sillbook.app.Bookshelf;
+import sillbook.change.Change;
 import sillbook.change.WriteDown;
 import sillbook.handbook.Handbook;
 import sillbook.model.SeasonPlan;
@@ -70,14 +71,12 @@ final class PlanCommand implements Callable<Integer> {
             SeasonPlan plan = best ? new PlanSearch(planning, found.rule(), time, printer).plan() : found;
             if (letter.isPresent()) {
                 plan = copy(plan, letter.get());
-                printer.say(Kept.step(book.carryOut(new WriteDown(plan))));
+                planning = after(new WriteDown(plan), book);
             }
             if (adopt) {
-                adopt(plan, book);
+                planning = after(adopting(plan, planning), book);
             }
-            new PlanSight(book.readAll(), book.today(), asked.planning(book), plan)
-                    .sight()
-                    .show(json, printer);
+            new PlanSight(planning, plan).sight().show(json, printer);
             return ExitCode.DONE;
         });
     }
@@ -103,12 +102,17 @@ final class PlanCommand implements Callable<Integer> {
                 plan.note());
     }
 
-    private void adopt(SeasonPlan plan, Book book) {
-        Planning planning = asked.planning(book);
+    private static Change adopting(SeasonPlan plan, Planning planning) {
         if (planning.journal().seasonPlans().find(plan.id()).isEmpty()) {
             throw new Misused("This plan is not kept yet, so it cannot be adopted. Write --keep and a letter too.");
         }
         Kinds kinds = new Kinds(planning.journal(), Handbook.standard());
-        printer.say(Kept.step(book.carryOut(Adopting.of(PlanReading.of(planning, plan), kinds))));
+        return Adopting.of(PlanReading.of(planning, plan), kinds);
+    }
+
+    /** What is planned with once a change is made. */
+    private Planning after(Change change, Book book) {
+        printer.say(Kept.step(book.carryOut(change)));
+        return asked.planning(book);
     }
 }

@@ -16,13 +16,14 @@ final class PlanSearch implements Seeking.Progress {
     private final Rule rule;
     private final SearchTime time;
     private final Printer printer;
-    private String told = "";
+    private final News news;
 
     PlanSearch(Planning planning, Rule rule, SearchTime time, Printer printer) {
         this.planning = planning;
         this.rule = rule;
         this.time = time;
         this.printer = printer;
+        this.news = new News(printer);
     }
 
     /** The best found, under the next free letter; it is not kept yet. */
@@ -50,10 +51,6 @@ final class PlanSearch implements Seeking.Progress {
 
     @Override
     public void found(Seeking.Found found) {
-        String now = SeekingWords.progress(found);
-        if (!now.equals(told)) {
-            told = now;
-            printer.say(now);
-        }
+        news.tell(SeekingWords.progress(found));
     }
 }

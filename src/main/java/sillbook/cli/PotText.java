@@ -124,7 +124,7 @@ record PotText(Journal journal, LocalDate today) {
         new KeepingWords(Handbook.standard(), journal.settings().lengths(), outlook.day())
                 .say(now)
                 .forEach(kept -> lines.add("keep: " + kept));
-        cautions(now.life().pot()).forEach(caution -> lines.add("care: " + caution));
+        lines.addAll(CareLines.of(cautions(now.life().pot())));
         return lines;
     }
 

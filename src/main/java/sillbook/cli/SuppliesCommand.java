@@ -42,8 +42,8 @@ final class SuppliesCommand extends View {
 
     @Override
     Sight look(Book book) {
-        Journal journal = book.readAll();
         Planning planning = asked.planning(book);
+        Journal journal = planning.journal();
         SeasonPlan plan = PlanAsked.find(planning, name);
         Supplies supplies = SuppliesReading.of(journal, plan);
         Provisos provisos = new Provisos(List.of(), PlanAssumed.of(planning, PlanReading.of(planning, plan)));
@@ -58,7 +58,7 @@ final class SuppliesCommand extends View {
     private static List<String> lines(List<String> supplies, List<String> cautions) {
         return supplies.isEmpty()
                 ? supplies
-                : Stream.concat(supplies.stream(), cautions.stream().map(caution -> "care: " + caution))
+                : Stream.concat(supplies.stream(), CareLines.of(cautions).stream())
                         .toList();
     }
 }

@@ -54,11 +54,13 @@ record TemperatureFile(FileIn in, LoggerOptions options) {
      */
     Contents read() {
         Source source = in.source();
-        return table(source)
-                .map(TemperatureTable::new)
-                .filter(table -> !options.areGiven() && table.isOfLowestAndHighest())
-                .map(TemperatureFile::tabled)
-                .orElseGet(() -> logged(source));
+        return options.areGiven()
+                ? logged(source)
+                : table(source)
+                        .map(TemperatureTable::new)
+                        .filter(TemperatureTable::isOfLowestAndHighest)
+                        .map(TemperatureFile::tabled)
+                        .orElseGet(() -> logged(source));
     }
 
     /** Empty where it is none; what is wrong with a thermometer's file, the one who reads those says. */

@@ -10,9 +10,7 @@ final class BloomJson {
     private BloomJson() {}
 
     static Fields span(DaySpan days) {
-        return new Fields()
-                .day("from", days.start())
-                .day("to", days.endExclusive().minusDays(1));
+        return new Fields().day("from", days.start()).day("to", days.last());
     }
 
     static Fields bloom(Ribbon ribbon) {

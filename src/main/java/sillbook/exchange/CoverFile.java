@@ -15,6 +15,7 @@ import sillbook.reckon.cover.Room;
 import sillbook.reckon.cover.Season;
 import sillbook.reckon.cover.Task;
 import sillbook.reckon.cover.Unreckonable;
+import sillbook.text.Initial;
 import sillbook.words.Heard;
 
 /**
@@ -46,7 +47,7 @@ public record CoverFile(Task task, List<String> assumed) {
     }
 
     private static String sentence(Unreckonable senseless) {
-        return JsonObject.capital(String.valueOf(senseless.getMessage())) + ".";
+        return Initial.large(String.valueOf(senseless.getMessage())) + ".";
     }
 
     private static CoverFile file(JsonObject whole) {

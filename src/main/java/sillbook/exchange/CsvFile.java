@@ -27,7 +27,6 @@ import sillbook.words.list.Table;
  * beginning, parted by commas, semicolons or tabs, whichever the first row has most of.
  */
 public final class CsvFile {
-    /** Many times a list of bulbs; what is larger is another sort of file. */
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private static final String NO_TEXT = "It is no text in UTF-8. Save it from the spreadsheet as CSV in UTF-8.";

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import sillbook.text.Initial;
 
 /**
  * An object in a JSON file, its fields read one by one. A field that is {@code null} is as one that is not there.
@@ -31,18 +32,13 @@ record JsonObject(String name, JsonNode node) {
 
     JsonObject {
         if (!node.isObject()) {
-            throw new Misread(capital(name) + " is no object in braces.");
+            throw new Misread(Initial.large(name) + " is no object in braces.");
         }
     }
 
     /** The name at the beginning of a sentence. */
     String named() {
-        return capital(name);
-    }
-
-    /** A text begun with a large letter. */
-    static String capital(String text) {
-        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        return Initial.large(name);
     }
 
     /** Refuses fields of other names: they were meant to say something. */

@@ -99,7 +99,7 @@ public final class PlanJson {
                 .texts("pots", trouble.pots().stream().sorted().map(names::mark).toList())
                 .text("place", named.place(trouble.place()))
                 .day("from", trouble.days().map(DaySpan::start))
-                .day("to", trouble.days().map(days -> days.endExclusive().minusDays(1)))
+                .day("to", trouble.days().map(DaySpan::last))
                 .text("says", troubles.says(trouble))
                 .texts("cures", troubles.cures(trouble));
     }

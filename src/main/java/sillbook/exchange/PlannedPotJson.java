@@ -13,7 +13,6 @@ record PlannedPotJson(Named named, PlanNow now, PlanNames names) {
     Fields pot(int number) {
         PlannedPot pot = now.pots().get(number);
         Proposal proposal = pot.proposal();
-        boolean needsCold = pot.candidate().forcing().cold().isPresent();
         return new Fields()
                 .text("mark", names.mark(number))
                 .text("pot", proposal.pot().map(named::label))
@@ -25,7 +24,7 @@ record PlannedPotJson(Named named, PlanNow now, PlanNames names) {
                         proposal.container()
                                 .map(id -> named.journal().containers().get(id).name()))
                 .day("potting", pot.course().potting())
-                .flag("needsCold", needsCold)
+                .flag("needsCold", pot.candidate().needsCold())
                 .text("coldAt", named.place(pot.course().cold()))
                 .day("in", pot.course().in())
                 .text("flowersAt", named.place(pot.course().room()))

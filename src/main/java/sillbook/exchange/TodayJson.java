@@ -54,7 +54,7 @@ public final class TodayJson {
     private Fields week(Today.Week week) {
         return new Fields()
                 .day("from", week.days().start())
-                .day("to", week.days().endExclusive().minusDays(1))
+                .day("to", week.days().last())
                 .list(
                         "coming",
                         week.coming(),

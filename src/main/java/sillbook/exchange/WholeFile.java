@@ -11,6 +11,7 @@ import sillbook.words.Heard;
 
 /** A file that is read to its end, unless it is larger than any of its sort would be. */
 final class WholeFile {
+    /** Many times what any such file holds; what is larger is another sort of file. */
     private static final int MOST_BYTES = 4 * 1024 * 1024;
 
     private WholeFile() {}

@@ -84,6 +84,20 @@ public record SeasonPlan(
                 .toList();
     }
 
+    /** The plan for a season of that name; how its letters are written makes no difference. */
+    public static Optional<SeasonPlan> called(Season season, String name, Journal journal) {
+        return of(season, journal).stream()
+                .filter(plan -> plan.name().equalsIgnoreCase(name))
+                .findFirst();
+    }
+
+    /** The plan that a season goes by. */
+    public static Optional<SeasonPlan> adopted(Season season, Journal journal) {
+        return of(season, journal).stream()
+                .filter(plan -> plan.adopted().isPresent())
+                .findFirst();
+    }
+
     /** The same plan with other pots, changed by hand. */
     public SeasonPlan withPots(List<Proposal> changed) {
         return new SeasonPlan(id, season, name, rule, changed, Optional.empty(), adopted, note);

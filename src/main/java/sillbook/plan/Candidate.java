@@ -77,7 +77,8 @@ public record Candidate(
         return settled.isEmpty();
     }
 
-    boolean needsCold() {
+    /** Whether it flowers only after a time in the cold. */
+    public boolean needsCold() {
         return forcing.cold().isPresent();
     }
 

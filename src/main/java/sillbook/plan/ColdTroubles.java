@@ -52,8 +52,7 @@ record ColdTroubles(Planning planning, PlannedPot pot, int number) {
                         Sort.COLD_TOO_LONG,
                         had,
                         pot.candidate().forcing().mostCold(),
-                        List.of(new Trouble.BringIn(
-                                number, cold.in().endExclusive().minusDays(1)))));
+                        List.of(new Trouble.BringIn(number, cold.in().last()))));
     }
 
     private Optional<Berth> berth() {

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import sillbook.model.Id;
 import sillbook.model.Proposal;
+import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.reckon.dates.DaySpan;
 
@@ -45,6 +47,12 @@ public final class HandRule {
      */
     public static List<Proposal> pots(Planning planning, Rule rule) {
         return new HandRule(planning, rule).fill();
+    }
+
+    /** A plan of these pots, which is not kept yet. */
+    public static SeasonPlan plan(Id<SeasonPlan> id, String name, Planning planning, Rule rule, String note) {
+        return new SeasonPlan(
+                id, planning.season(), name, rule, pots(planning, rule), Optional.empty(), Optional.empty(), note);
     }
 
     private List<Proposal> fill() {

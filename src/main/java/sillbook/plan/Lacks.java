@@ -85,8 +85,7 @@ record Lacks(Planning planning, Rule rule, List<Candidate> left, Loads loads, Li
         LocalDate best = days.start().minusDays(candidate.forcing().toFlower().typical());
         return candidate
                 .in(planning.days())
-                .map(may -> Dates.earlier(
-                        Dates.later(best, may.start()), may.endExclusive().minusDays(1)))
+                .map(may -> Dates.earlier(Dates.later(best, may.start()), may.last()))
                 .filter(day -> DaySpan.of(
                                 candidate.forcing().firstFlower(day),
                                 candidate.forcing().pastBloom(day))

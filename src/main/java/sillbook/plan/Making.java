@@ -20,9 +20,6 @@ import sillbook.season.Outlook;
 
 /** Works out what a pot takes that is still to be made; once for all pots of the same bulbs. */
 final class Making {
-    /** From an order to the day the bulbs are here (common practice). */
-    static final int DELIVERY_DAYS = 14;
-
     private final Journal journal;
     private final Outlook outlook;
     private final Season season;
@@ -56,6 +53,6 @@ final class Making {
         boolean isHere = purchase.flatMap(journal.purchases()::find)
                 .filter(one -> one.state() == Purchase.State.IN_HAND)
                 .isPresent();
-        return isHere ? outlook.day() : outlook.day().plusDays(DELIVERY_DAYS);
+        return isHere ? outlook.day() : outlook.day().plusDays(Supplies.DELIVERY_DAYS);
     }
 }

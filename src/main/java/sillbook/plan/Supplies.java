@@ -21,6 +21,9 @@ import sillbook.model.Variety;
  */
 public record Supplies(
         List<Bulbs> bulbs, List<Leftover> leftOver, List<Pots> containers, Optional<Mix> mix, int labels) {
+    /** From an order to the day the bulbs are here (common practice). */
+    public static final int DELIVERY_DAYS = 14;
+
     public Supplies {
         bulbs = List.copyOf(bulbs);
         leftOver = List.copyOf(leftOver);

@@ -80,7 +80,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 wanting,
                 cost(purchase, from.variety(), wanting),
                 potBy,
-                potBy.minusDays(Making.DELIVERY_DAYS));
+                potBy.minusDays(Supplies.DELIVERY_DAYS));
     }
 
     private static State state(Purchase purchase, int bulbs, int there) {

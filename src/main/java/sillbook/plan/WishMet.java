@@ -22,6 +22,9 @@ public record WishMet(
         double chance,
         Optional<Integer> spares,
         Optional<LatestDays> latest) {
+    /** So long before and after a wished day its pots should flower too. A judgement of ours: it leaves a short bloom its middle. */
+    public static final int SLACK_DAYS = 2;
+
     public WishMet {
         pots = List.copyOf(pots);
         gaps = List.copyOf(gaps);

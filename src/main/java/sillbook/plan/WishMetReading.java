@@ -105,6 +105,6 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots,
     private static LatestDays latest(Candidate candidate, LocalDate day) {
         LocalDate in = day.minusDays(candidate.forcing().toFlower().typical());
         LocalDate potted = in.minusDays(candidate.forcing().usualCold());
-        return new LatestDays(potted.minusDays(Making.DELIVERY_DAYS), potted, in);
+        return new LatestDays(potted.minusDays(Supplies.DELIVERY_DAYS), potted, in);
     }
 }

@@ -23,9 +23,6 @@ record WishedDays(List<Wish> wishes, Rule rule, LocalDate today) {
     /** Some three weeks lie between coming in and the flower of most kinds, where nobody wished for days. */
     private static final int USUAL_DAYS_TO_FLOWER = 21;
 
-    /** A judgement of ours: as many days as leave a short bloom its middle. */
-    private static final int SLACK = 2;
-
     /** So many days of one wish are looked at singly. */
     private static final int SINGLE_DAYS = 40;
 
@@ -60,7 +57,7 @@ record WishedDays(List<Wish> wishes, Rule rule, LocalDate today) {
         List<LocalDate> days = new ArrayList<>();
         everyDay().forEach(span -> {
             days.add(span.start());
-            days.add(span.endExclusive().minusDays(1));
+            days.add(span.last());
         });
         wishes.stream()
                 .filter(wish -> !wish.asks().isEveryDay())
@@ -112,10 +109,8 @@ record WishedDays(List<Wish> wishes, Rule rule, LocalDate today) {
     private Stream<LocalDate> about(LocalDate day) {
         DaySpan hull = hull();
         return hull.contains(day)
-                ? Stream.of(day.minusDays(SLACK), day.plusDays(SLACK))
-                        .map(one -> Dates.earlier(
-                                Dates.later(one, hull.start()),
-                                hull.endExclusive().minusDays(1)))
+                ? Stream.of(day.minusDays(WishMet.SLACK_DAYS), day.plusDays(WishMet.SLACK_DAYS))
+                        .map(one -> Dates.earlier(Dates.later(one, hull.start()), hull.last()))
                 : Stream.of();
     }
 

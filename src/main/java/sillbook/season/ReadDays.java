@@ -157,7 +157,7 @@ final class ReadDays {
         Optional<LocalDate> summed = sums.isEmpty() ? Optional.empty() : Optional.of(sums.lastKey());
         Optional<LocalDate> spanned = spans.isEmpty()
                 ? Optional.empty()
-                : Optional.of(spans.lastEntry().getValue().days().endExclusive().minusDays(1));
+                : Optional.of(spans.lastEntry().getValue().days().last());
         return Stream.concat(summed.stream(), spanned.stream()).max(Comparator.naturalOrder());
     }
 }

@@ -114,8 +114,7 @@ final class StretchReading {
     }
 
     private ColdPart unread(LocalDate day, double part) {
-        boolean isGap = known.filter(days -> day.isAfter(days.start())
-                        && day.isBefore(days.endExclusive().minusDays(1)))
+        boolean isGap = known.filter(days -> day.isAfter(days.start()) && day.isBefore(days.last()))
                 .isPresent();
         double likely = isTakenForCold(day) ? part : 0;
         return isGap

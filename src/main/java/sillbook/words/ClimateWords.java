@@ -146,10 +146,7 @@ public record ClimateWords(Settings settings, Instant now) {
     /** The first ones by their days; how many more there are. */
     private static Optional<String> gaps(List<DaySpan> gaps) {
         int named = 3;
-        String said = gaps.stream()
-                .limit(named)
-                .map(gap -> Days.span(gap.start(), gap.endExclusive().minusDays(1)))
-                .collect(Collectors.joining(", "));
+        String said = gaps.stream().limit(named).map(Days::span).collect(Collectors.joining(", "));
         String more = gaps.size() > named ? " and " + (gaps.size() - named) + " more times" : "";
         return gaps.isEmpty() ? Optional.empty() : Optional.of("not read " + said + more);
     }

@@ -65,7 +65,7 @@ record ColdWhy(Journal journal) {
     }
 
     private static String span(ColdStretch stretch) {
-        return Days.span(stretch.days().start(), stretch.days().endExclusive().minusDays(1));
+        return Days.span(stretch.days());
     }
 
     private String place(ColdStretch stretch) {

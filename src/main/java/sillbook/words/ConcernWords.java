@@ -82,7 +82,7 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
         DaySpan days = concern.days();
         return "Warm spell: the " + journal.places().get(concern.place()).name() + " was above "
                 + Temperatures.say(concern.above(), unit) + " from "
-                + Days.fromTo(days.start(), days.endExclusive().minusDays(1)) + ", up to "
+                + Days.fromTo(days.start(), days.last()) + ", up to "
                 + Temperatures.say(concern.highest(), unit) + "; watch for short stems or blasted buds ("
                 + OriginMarks.mark(Origin.ASSUMED) + ").";
     }

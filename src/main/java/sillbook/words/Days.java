@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 import sillbook.model.Day;
+import sillbook.reckon.dates.DaySpan;
 
 /** Days as they are said. */
 public final class Days {
@@ -69,6 +70,11 @@ public final class Days {
     /** Days in a row, both ends in it: {@code 2-11 Jan}, {@code 12 Jan-7 Feb}; one day alone is {@code 12 Jan}. */
     public static String span(LocalDate from, LocalDate to) {
         return joined(from, to, "-");
+    }
+
+    /** The same of a span. */
+    public static String span(DaySpan days) {
+        return span(days.start(), days.last());
     }
 
     /** The same in a sentence: {@code 2 to 11 Jan}, {@code 26 Jan to 7 Feb}. */

@@ -84,6 +84,6 @@ public record GroundAheadWords(Settings settings) {
     }
 
     private static String span(DaySpan days) {
-        return Days.fromTo(days.start(), days.endExclusive().minusDays(1));
+        return Days.fromTo(days.start(), days.last());
     }
 }

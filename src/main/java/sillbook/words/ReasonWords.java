@@ -18,8 +18,7 @@ public record ReasonWords(Journal journal) implements Cases<String> {
 
     @Override
     public String fillsGap(Reason.FillsGap reason) {
-        return "fills your gap of "
-                + Days.span(reason.days().start(), reason.days().endExclusive().minusDays(1));
+        return "fills your gap of " + Days.span(reason.days());
     }
 
     @Override

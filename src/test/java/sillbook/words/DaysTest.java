@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sillbook.model.Day;
+import sillbook.reckon.dates.DaySpan;
 
 class DaysTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 1, 12);
@@ -33,6 +34,7 @@ class DaysTest {
     })
     void daysInARow(LocalDate from, LocalDate to, String span, String sentence) {
         assertThat(Days.span(from, to)).isEqualTo(span);
+        assertThat(Days.span(DaySpan.ofInclusive(from, to))).isEqualTo(span);
         assertThat(Days.fromTo(from, to)).isEqualTo(sentence);
     }
 

@@ -53,6 +53,11 @@ public record DaySpan(LocalDate start, LocalDate endExclusive) {
         return !day.isBefore(start) && day.isBefore(endExclusive);
     }
 
+    /** The last day in it; of a span without a day, the day before its start. */
+    public LocalDate last() {
+        return endExclusive.minusDays(1);
+    }
+
     public boolean isEmpty() {
         return start.equals(endExclusive);
     }

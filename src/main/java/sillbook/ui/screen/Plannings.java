@@ -12,6 +12,7 @@ import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.plan.HandRule;
+import sillbook.plan.PlanLookup;
 import sillbook.plan.PlanNow;
 import sillbook.plan.PlanReading;
 import sillbook.plan.Planning;
@@ -23,7 +24,7 @@ import sillbook.plan.SuppliesReading;
  * What is planned with, and what plans come to, each worked out when it is first asked for. Of plans only the last few are remembered: one
  * that is changed by hand is another after each key.
  */
-public final class Plannings {
+public final class Plannings implements PlanLookup {
     private static final int REMEMBERED = 32;
 
     private final Function<Season, Planning> planning;
@@ -40,12 +41,12 @@ public final class Plannings {
         this.planning = planning;
     }
 
-    /** What a season is planned with. */
+    @Override
     public Planning of(Season season) {
         return plannings.computeIfAbsent(season, planning);
     }
 
-    /** A plan, worked out. */
+    @Override
     public PlanNow now(SeasonPlan plan) {
         return remembered(now, plan, one -> PlanReading.of(of(one.season()), one));
     }

@@ -6,8 +6,6 @@ import sillbook.model.Journal;
 import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.PlanNow;
-import sillbook.plan.PlanReading;
-import sillbook.plan.Planning;
 import sillbook.words.Counts;
 import sillbook.words.plan.Adopting;
 
@@ -54,7 +52,7 @@ final class AdoptForm implements Form {
     private static void adopt(SeasonPlan plan, Draft draft) {
         Bench bench = draft.bench();
         Journal journal = bench.journal();
-        PlanNow now = PlanReading.of(Planning.of(journal, bench.outlook(), plan.season()), plan);
+        PlanNow now = bench.plans().now(plan);
         draft.means("plan " + plan.name() + " of season " + journal.nameOf(plan.season()) + ", "
                 + Counts.of(plan.pots().size(), "pot"));
         draft.means(Counts.of(now.toMake(), "pot") + " to be made, which wait to be potted");

@@ -13,6 +13,7 @@ import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
 import sillbook.model.Stage;
+import sillbook.plan.PlanLookup;
 import sillbook.season.Outlook;
 import sillbook.words.DayReader;
 import sillbook.words.Kinds;
@@ -23,8 +24,14 @@ import sillbook.words.Looking;
  *
  * @param outlook of the journal, on the journal's day
  * @param ids for what the line would make
+ * @param plans what seasons of the journal are planned with
  */
-public record Bench(Journal journal, Outlook outlook, Handbook handbook, Ids ids) {
+public record Bench(Journal journal, Outlook outlook, Handbook handbook, Ids ids, PlanLookup plans) {
+    /** Of a journal of which no plan is remembered. */
+    public Bench(Journal journal, Outlook outlook, Handbook handbook, Ids ids) {
+        this(journal, outlook, handbook, ids, PlanLookup.of(journal, outlook));
+    }
+
     LocalDate today() {
         return outlook.day();
     }

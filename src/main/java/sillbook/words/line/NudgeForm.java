@@ -100,7 +100,7 @@ final class NudgeForm implements Form {
     }
 
     private static SeasonPlan moved(SeasonPlan plan, int number, Filled filled, Bench bench) {
-        Planning planning = Planning.of(bench.journal(), bench.outlook(), plan.season());
+        Planning planning = bench.plans().of(plan.season());
         Course course = plan.pots().get(number).course();
         SeasonPlan there = filled.get(PLACE)
                 .map(place -> Nudge.at(plan, number, at(course, place)))

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
-import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -100,7 +99,7 @@ record OutcomeFacts(Filled filled) {
                 filled.get(FLOWERS).or(before::flowers),
                 filled.get(Slots.LENGTH).or(before::height),
                 filled.get(GOOD).map(DaySpan::start).or(before::firstGood),
-                filled.get(GOOD).map(OutcomeFacts::last).or(before::lastGood),
+                filled.get(GOOD).map(DaySpan::last).or(before::lastGood),
                 over(before.failure()),
                 impression().over(before.impression()),
                 filled.get(Slots.NOTE).orElse(before.note()));
@@ -120,10 +119,6 @@ record OutcomeFacts(Filled filled) {
         return new ImpressionFacts(filled);
     }
 
-    private static LocalDate last(DaySpan span) {
-        return span.endExclusive().minusDays(1);
-    }
-
     void say(Draft draft) {
         filled.get(SCORE).ifPresent(score -> draft.means("score " + score + " of 5"));
         filled.get(FLOWERS).ifPresent(flowers -> draft.means(Counts.of(flowers, "flower")));
@@ -132,7 +127,7 @@ record OutcomeFacts(Filled filled) {
                         Lengths.say(height, draft.bench().journal().settings().lengths()) + " tall"));
         filled.get(GOOD)
                 .ifPresent(days -> draft.means(
-                        "good " + Days.fromTo(days.start(), last(days)) + ", " + Counts.of(days.days(), "day")));
+                        "good " + Days.fromTo(days.start(), days.last()) + ", " + Counts.of(days.days(), "day")));
         filled.all(SIGN).forEach(sign -> draft.means("sign: " + Terms.SIGNS.say(sign)));
         filled.get(ROOTS).ifPresent(roots -> draft.means("roots " + Terms.FAILED_ROOTS.say(roots)));
         filled.get(CUT_BUD).ifPresent(words -> draft.means("cut bud: " + words));

@@ -2,11 +2,9 @@
 package sillbook.words.line;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.change.WriteDown;
 import sillbook.model.Journal;
-import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.plan.HandRule;
@@ -51,7 +49,7 @@ final class PlanForm implements Form {
     @Override
     public void draw(Filled filled, Draft draft) {
         Bench bench = draft.bench();
-        Planning planning = Planning.of(bench.journal(), bench.outlook(), Marking.season(filled, bench));
+        Planning planning = bench.plans().of(Marking.season(filled, bench));
         Journal journal = bench.journal();
         String name = PlanLetters.nextFree(planning.season(), journal);
         draft.means("plan " + name + " for season " + journal.nameOf(planning.season()) + ", by hand");
@@ -65,20 +63,12 @@ final class PlanForm implements Form {
         draft.means(Counts.of(rule.pots(), "pot") + " every " + Counts.of(rule.everyDays(), "day") + ", from "
                 + Days.full(rule.from()) + " to " + Days.full(rule.to()));
         draft.means("at most " + rule.pottedADay() + " potted a day, on " + DaysOfWeek.say(rule.pottingDays()));
-        List<Proposal> pots = HandRule.pots(planning, rule);
-        draft.means("comes to " + Counts.of(pots.size(), "pot"));
+        SeasonPlan plan = HandRule.plan(draft.bench().ids().next(), name, planning, rule, note);
+        draft.means("comes to " + Counts.of(plan.pots().size(), "pot"));
         Lines.noted(note, draft);
-        if (pots.isEmpty()) {
+        if (plan.pots().isEmpty()) {
             draft.ask("no bulbs", SeekingWords.NO_BULBS);
         }
-        draft.change(new WriteDown(new SeasonPlan(
-                draft.bench().ids().next(),
-                planning.season(),
-                name,
-                rule,
-                pots,
-                Optional.empty(),
-                Optional.empty(),
-                note)));
+        draft.change(new WriteDown(plan));
     }
 }

@@ -16,13 +16,7 @@ final class PlanNamed {
     private PlanNamed() {}
 
     static Optional<SeasonPlan> find(Filled filled, Season season, Bench bench) {
-        return filled.get(LETTER).flatMap(letter -> find(letter, season, bench));
-    }
-
-    static Optional<SeasonPlan> find(String letter, Season season, Bench bench) {
-        return SeasonPlan.of(season, bench.journal()).stream()
-                .filter(plan -> plan.name().equalsIgnoreCase(letter))
-                .findFirst();
+        return filled.get(LETTER).flatMap(letter -> SeasonPlan.called(season, letter, bench.journal()));
     }
 
     /** The letters of all plans there are. */

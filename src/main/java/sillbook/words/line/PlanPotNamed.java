@@ -25,8 +25,8 @@ record PlanPotNamed(SeasonPlan plan, int number) {
 
     static Optional<PlanPotNamed> find(Filled filled, Season season, Bench bench) {
         return filled.get(POT)
-                .flatMap(typed ->
-                        PlanNamed.find(typed.letter(), season, bench).flatMap(plan -> find(typed.mark(), plan, bench)));
+                .flatMap(typed -> SeasonPlan.called(season, typed.letter(), bench.journal())
+                        .flatMap(plan -> find(typed.mark(), plan, bench)));
     }
 
     private static Optional<PlanPotNamed> find(String mark, SeasonPlan plan, Bench bench) {

@@ -87,7 +87,7 @@ record RuleFacts(Filled filled) {
             draft.ask(
                     "not in the season",
                     Days.full(written) + " is not in the season, which goes from " + Days.full(season.start()) + " to "
-                            + Days.full(season.endExclusive().minusDays(1)) + ". Write a day of it.");
+                            + Days.full(season.last()) + ". Write a day of it.");
         }
         return inSeason;
     }

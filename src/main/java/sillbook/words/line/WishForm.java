@@ -71,7 +71,7 @@ final class WishForm implements Form {
 
     private static void wish(WishedDays days, List<Pot> pots, WishedFor asks, Filled filled, Draft draft) {
         LocalDate from = days.span().start();
-        LocalDate to = days.span().endExclusive().minusDays(1);
+        LocalDate to = days.span().last();
         String on = asks.isEveryDay() ? "every day, " : "on ";
         draft.means(on + days.says() + ", " + Days.away(from, draft.bench().today()));
         Lines.noted(filled.get(Slots.NOTE).orElse(""), draft);

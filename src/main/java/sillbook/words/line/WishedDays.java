@@ -80,7 +80,7 @@ record WishedDays(DaySpan span, Optional<Feast> feast) {
 
     /** {@code Sun 28 Mar 2027 (Easter)}, {@code 2 to 9 Mar 2027}. */
     String says() {
-        LocalDate last = span.endExclusive().minusDays(1);
+        LocalDate last = span.last();
         String days =
                 span.start().equals(last) ? Days.full(last) : Days.fromTo(span.start(), last) + " " + last.getYear();
         return days + feast.map(one -> " (" + Feasts.ALL.say(one) + ")").orElse("");

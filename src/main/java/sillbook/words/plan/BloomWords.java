@@ -28,8 +28,7 @@ public final class BloomWords {
             return Optional.empty();
         }
         DaySpan all = DaySpan.ofInclusive(inFlower.get(0), inFlower.get(inFlower.size() - 1));
-        return Optional.of(
-                "flowers from " + Days.fromTo(all.start(), all.endExclusive().minusDays(1)) + without(ribbon, all));
+        return Optional.of("flowers from " + Days.fromTo(all.start(), all.last()) + without(ribbon, all));
     }
 
     private static String without(Ribbon ribbon, DaySpan all) {
@@ -45,15 +44,11 @@ public final class BloomWords {
     static String spells(List<DaySpan> spans) {
         List<String> said = new ArrayList<>(spans.stream()
                 .limit(spans.size() > NAMED ? NAMED - 1 : NAMED)
-                .map(BloomWords::span)
+                .map(Days::span)
                 .toList());
         if (spans.size() > NAMED) {
             said.add(spans.size() - said.size() + " times more");
         }
         return Counts.and(said);
-    }
-
-    private static String span(DaySpan days) {
-        return Days.span(days.start(), days.endExclusive().minusDays(1));
     }
 }

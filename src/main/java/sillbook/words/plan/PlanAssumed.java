@@ -8,14 +8,18 @@ import sillbook.handbook.Origin;
 import sillbook.plan.PlanNow;
 import sillbook.plan.PlannedPot;
 import sillbook.plan.Planning;
+import sillbook.plan.Supplies;
+import sillbook.plan.WishMet;
+import sillbook.words.Counts;
 import sillbook.words.Terms;
 
 /** What a plan takes for granted, a phrase each. */
 public final class PlanAssumed {
     private static final List<String> ALWAYS = List.of(
             "the usual lengths; the chances go by their spread",
-            "14 days from an order to the bulbs (common practice)",
-            "pots for a wished day flower two days before and after it too, where they can");
+            Counts.of(Supplies.DELIVERY_DAYS, "day") + " from an order to the bulbs (common practice)",
+            "pots for a wished day flower " + Counts.of(WishMet.SLACK_DAYS, "day")
+                    + " before and after it too, where they can (a judgement of ours)");
 
     private PlanAssumed() {}
 

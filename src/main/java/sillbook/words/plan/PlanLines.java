@@ -60,18 +60,15 @@ public record PlanLines(Journal journal, LocalDate today, PlanNow now, boolean i
         PlanNames names = new PlanNames(journal, now.plan());
         boolean isInCold = pot.candidate().cold().isPresent();
         String potting = isInCold ? "in the cold since " : "pot ";
-        String before = pot.candidate().settled().isPresent() || !needsCold(pot)
+        String before = pot.candidate().settled().isPresent()
+                        || !pot.candidate().needsCold()
                 ? ""
                 : potting + Days.day(pot.course().potting()) + at(pot.course().cold()) + "; ";
-        String in = needsCold(pot) ? "in " : "pot ";
+        String in = pot.candidate().needsCold() ? "in " : "pot ";
         return names.mark(number) + " " + names.content(number) + ": " + before + in
                 + Days.day(pot.course().in()) + at(pot.course().room()) + "; flowers about " + window(pot.flowers())
                 + ", "
                 + Counts.of(pot.inFlower().days(), "day");
-    }
-
-    private static boolean needsCold(PlannedPot pot) {
-        return pot.candidate().forcing().cold().isPresent();
     }
 
     private String at(Optional<Id<Place>> place) {

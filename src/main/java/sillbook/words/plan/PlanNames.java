@@ -1,31 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.plan;
 
-import java.util.Collection;
-import java.util.List;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.model.Variety;
-import sillbook.words.Counts;
 import sillbook.words.PotNames;
 
 /** What the pots of a plan are called: by their label where they are there, else by a letter. */
 public record PlanNames(Journal journal, SeasonPlan plan) {
-    private static final int NAMED = 4;
-
     /** {@code e}, the 27th {@code aa}; of a pot that is there {@code T4}. */
     public String mark(int number) {
         return plan.pots().get(number).pot().map(new PotNames(journal)::label).orElseGet(() -> PlanLetters.of(number));
-    }
-
-    /** {@code a, b and c}; of many the first, and how many more. */
-    public String marks(Collection<Integer> numbers) {
-        List<String> marks = numbers.stream().sorted().map(this::mark).toList();
-        return marks.size() <= NAMED
-                ? Counts.and(marks)
-                : String.join(", ", marks.subList(0, NAMED)) + " and " + (marks.size() - NAMED) + " more";
     }
 
     /** {@code 'Lantern Row' x5}. */

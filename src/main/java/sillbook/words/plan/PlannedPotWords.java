@@ -23,9 +23,7 @@ public record PlannedPotWords(Planning planning, PlanNow now) {
         PlannedPot pot = now.pots().get(number);
         if (pot.candidate().settled().isPresent()) {
             return names().whole(number) + ": in flower about "
-                    + Days.fromTo(
-                            pot.inFlower().start(),
-                            pot.inFlower().endExclusive().minusDays(1)) + ".";
+                    + Days.fromTo(pot.inFlower().start(), pot.inFlower().last()) + ".";
         }
         Variety variety = pot.candidate().variety();
         Forcing forcing = pot.candidate().forcing();
@@ -61,7 +59,7 @@ public record PlannedPotWords(Planning planning, PlanNow now) {
                     + Days.day(pot.course().in()) + ".";
         }
         String day = Days.day(pot.course().potting());
-        return pot.candidate().forcing().cold().isPresent()
+        return pot.candidate().needsCold()
                 ? "To be cold by " + day + ": potted, watered and standing where it is cold."
                 : "To be potted and watered on " + day + "; it needs no cold.";
     }

@@ -51,9 +51,7 @@ record RibbonLines(Ribbon ribbon) {
     /** {@code no bloom on 17-18 Jan, 22-24 Feb: 5 days of those wished for}. */
     String gaps() {
         List<DaySpan> gaps = ribbon.gaps();
-        String days = gaps.stream()
-                .map(gap -> Days.span(gap.start(), gap.endExclusive().minusDays(1)))
-                .collect(Collectors.joining(", "));
+        String days = gaps.stream().map(Days::span).collect(Collectors.joining(", "));
         return gaps.isEmpty()
                 ? "no day wished for is without bloom"
                 : "no bloom on " + days + ": " + ribbon.gapDays() + " of the days wished for";

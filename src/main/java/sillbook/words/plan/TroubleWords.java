@@ -9,7 +9,6 @@ import sillbook.model.Temperature;
 import sillbook.plan.PlanNow;
 import sillbook.plan.Trouble;
 import sillbook.plan.Trouble.Cure;
-import sillbook.reckon.dates.DaySpan;
 import sillbook.text.Initial;
 import sillbook.words.Counts;
 import sillbook.words.Days;
@@ -86,11 +85,7 @@ public record TroubleWords(PlanNow now, Journal journal) {
     }
 
     private static String days(Trouble trouble) {
-        return trouble.days().map(TroubleWords::span).orElse("");
-    }
-
-    private static String span(DaySpan days) {
-        return Days.span(days.start(), days.endExclusive().minusDays(1));
+        return trouble.days().map(Days::span).orElse("");
     }
 
     private String degrees(Trouble trouble) {

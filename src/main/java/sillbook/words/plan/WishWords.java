@@ -72,11 +72,6 @@ public record WishWords(Journal journal) {
         return what(met.wish()) + ": " + state(met);
     }
 
-    /** The same in less room: {@code 10 Jan-25 Mar: 7 short}. */
-    public String brief(WishMet met) {
-        return what(met.wish()) + ": " + (met.isMet() ? "met" : met.lacks() + " short");
-    }
-
     /** {@code 8 in 10}; of nothing else {@code sure} or {@code no chance} than of what is. */
     public static String chance(double chance) {
         if (chance <= 0) {

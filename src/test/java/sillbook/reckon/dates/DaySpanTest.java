@@ -31,6 +31,8 @@ class DaySpanTest {
     @Test
     void said_with_both_days_in_it_it_ends_a_day_later() {
         assertThat(DaySpan.ofInclusive(FEB_28, FEB_28)).isEqualTo(DaySpan.of(FEB_28, FEB_28.plusDays(1)));
+        assertThat(DaySpan.ofInclusive(FEB_28, MAR_1).last()).isEqualTo(MAR_1);
+        assertThat(DaySpan.of(FEB_28, MAR_1).last()).isEqualTo(LocalDate.of(2028, 2, 29));
     }
 
     @Test

@@ -114,7 +114,10 @@ class PlanLinesTest {
     void whatIsTakenForGrantedIsSaid() {
         assertThat(PlanAssumed.of(house.planning(), house.now()))
                 .startsWith("the usual lengths; the chances go by their spread")
-                .contains("days in bloom of paperwhite")
+                .contains(
+                        "14 days from an order to the bulbs (common practice)",
+                        "pots for a wished day flower 2 days before and after it too, where they can (a judgement of ours)",
+                        "days in bloom of paperwhite")
                 .doesNotHaveDuplicates();
     }
 }

@@ -21,8 +21,6 @@ class PlanNamesTest {
         SeasonPlan plan = house.plan(Collections.nCopies(60, house.plan().pots().get(1)), Optional.empty());
         PlanNames names = new PlanNames(house.journal(), plan);
         assertThat(List.of(0, 25, 26, 51, 52)).extracting(names::mark).containsExactly("a", "z", "aa", "az", "ba");
-        assertThat(names.marks(List.of(2, 0, 1))).isEqualTo("a, b and c");
-        assertThat(names.marks(List.of(0, 1, 2, 3, 4, 5))).isEqualTo("a, b, c, d and 2 more");
         assertThat(names.whole(1)).isEqualTo("b 'Lantern Row'");
         assertThat(names.content(1)).isEqualTo("'Lantern Row' x4");
     }

@@ -82,8 +82,7 @@ class WishWordsTest {
         assertThat(words.says(dated(List.of(1, 2, 3), 0.8, Optional.of(2)))).isEqualTo("14 Feb, 3 scented: met");
         assertThat(words.says(dated(List.of(1, 2), 0, Optional.empty()))).isEqualTo("14 Feb, 3 scented: 1 pot short");
         assertThat(words.says(everyDay(week()))).isEqualTo("10 Jan-25 Mar: 7 days short");
-        assertThat(words.brief(everyDay(week()))).isEqualTo("10 Jan-25 Mar: 7 short");
-        assertThat(words.brief(everyDay())).isEqualTo("10 Jan-25 Mar: met");
+        assertThat(words.says(everyDay())).isEqualTo("10 Jan-25 Mar: met");
     }
 
     @ParameterizedTest

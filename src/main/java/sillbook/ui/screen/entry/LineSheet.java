@@ -9,6 +9,7 @@ import sillbook.model.Edit;
 import sillbook.model.Journal;
 import sillbook.season.Outlook;
 import sillbook.ui.draw.Widget;
+import sillbook.ui.screen.Almanac;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Kit;
 import sillbook.ui.screen.State;
@@ -219,10 +220,12 @@ record LineSheet(
 
     private Bench bench(State state) {
         Kit kit = state.kit();
+        if (meanwhile.isEmpty()) {
+            Almanac known = state.almanac();
+            return new Bench(state.journal(), known.outlook(), kit.handbook(), kit.ids(), known.plannings());
+        }
         Journal taken = state.journal().with(meanwhile);
-        Outlook outlook = meanwhile.isEmpty()
-                ? state.almanac().outlook()
-                : Outlook.of(taken, kit.handbook(), state.shown().today());
+        Outlook outlook = Outlook.of(taken, kit.handbook(), state.shown().today());
         return new Bench(taken, outlook, kit.handbook(), kit.ids());
     }
 }

@@ -78,7 +78,12 @@ public record LineSlip(Field field, int chosen, String begun) implements Layer {
 
     private LineReading reading(State state) {
         Kit kit = state.kit();
-        Bench bench = new Bench(state.journal(), state.almanac().outlook(), kit.handbook(), kit.ids());
+        Bench bench = new Bench(
+                state.journal(),
+                state.almanac().outlook(),
+                kit.handbook(),
+                kit.ids(),
+                state.almanac().plannings());
         return QuickLine.read(field.text(), caret(), bench);
     }
 

@@ -49,7 +49,7 @@ record PlannedCardRows(State state, Drawn drawn, RulerLayout ruler, int number) 
             rows.addAll(new Labelled("Bloom", flowers(pot)).rows(state.body().columns()));
             boolean isOpen = pot.candidate().settled().isEmpty();
             boolean isPotted = pot.candidate().cold().isPresent();
-            if (isOpen && !isPotted && pot.candidate().forcing().cold().isPresent()) {
+            if (isOpen && !isPotted && pot.candidate().needsCold()) {
                 rows.addAll(places("In the cold at", planning().colds(), PlannedCard::cold));
             }
             if (isOpen) {
