@@ -70,7 +70,7 @@ final class PlanCommand implements Callable<Integer> {
             SeasonPlan found = PlanAsked.find(planning, name);
             SeasonPlan plan = best ? new PlanSearch(planning, found.rule(), time, printer).plan() : found;
             if (letter.isPresent()) {
-                plan = copy(plan, letter.get());
+                plan = plan.unadopted(Bookshelf.randomIds().next(), letter.get());
                 planning = after(new WriteDown(plan), book);
             }
             if (adopt) {
@@ -87,19 +87,6 @@ final class PlanCommand implements Callable<Integer> {
             throw new Misused("'" + text.strip() + "' is no letter to keep a plan under. Write one, as B.");
         }
         return letter;
-    }
-
-    /** The same pots as another plan, beside it. */
-    private static SeasonPlan copy(SeasonPlan plan, String letter) {
-        return new SeasonPlan(
-                Bookshelf.randomIds().next(),
-                plan.season(),
-                letter,
-                plan.rule(),
-                plan.pots(),
-                plan.search(),
-                Optional.empty(),
-                plan.note());
     }
 
     private static Change adopting(SeasonPlan plan, Planning planning) {

@@ -103,6 +103,16 @@ public record SeasonPlan(
         return new SeasonPlan(id, season, name, rule, changed, Optional.empty(), adopted, note);
     }
 
+    /** The same plan with the pots that were found for its rule, and what is known of them. */
+    public SeasonPlan found(List<Proposal> best, Search known) {
+        return new SeasonPlan(id, season, name, rule, best, Optional.of(known), Optional.empty(), note);
+    }
+
+    /** The same as another plan, beside it: not the one the season goes by. */
+    public SeasonPlan unadopted(Id<SeasonPlan> other, String called) {
+        return new SeasonPlan(other, season, called, rule, pots, search, Optional.empty(), note);
+    }
+
     /** The same plan, adopted on a day and about the pots that were made. */
     public SeasonPlan adoptedOn(LocalDate day, List<Proposal> made) {
         return new SeasonPlan(id, season, name, rule, made, search, Optional.of(day), note);

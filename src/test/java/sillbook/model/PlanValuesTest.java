@@ -36,6 +36,39 @@ class PlanValuesTest {
     }
 
     @Test
+    void aPlanBesideAnotherIsNotAdoptedAndOneThatIsFoundSaysHowGoodItIs() {
+        SeasonPlan.Rule rule = new SeasonPlan.Rule(2, 12, DAY, DAY.plusDays(60), 6, Set.of());
+        SeasonPlan adopted = new SeasonPlan(
+                new Id<>(5, 1),
+                new Season(2027),
+                "A",
+                rule,
+                List.of(),
+                Optional.empty(),
+                Optional.of(DAY),
+                "for the stair");
+        SeasonPlan.Search known = new SeasonPlan.Search(0, 7, 3);
+        Optional<LocalDate> never = Optional.empty();
+
+        SeasonPlan found = adopted.found(List.of(), known);
+        assertThat(found)
+                .isEqualTo(new SeasonPlan(
+                        adopted.id(),
+                        adopted.season(),
+                        "A",
+                        rule,
+                        List.of(),
+                        Optional.of(known),
+                        never,
+                        adopted.note()));
+        Id<SeasonPlan> other = new Id<>(5, 2);
+        assertThat(found.unadopted(other, "B"))
+                .isEqualTo(new SeasonPlan(
+                        other, adopted.season(), "B", rule, List.of(), Optional.of(known), never, adopted.note()));
+        assertThat(adopted.unadopted(other, "B").adopted()).isEmpty();
+    }
+
+    @Test
     void aWishIsForWhatItNames() {
         Variety tulip = variety(
                 new Kind("tulip", "Triumph"),

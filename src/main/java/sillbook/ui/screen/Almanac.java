@@ -65,13 +65,16 @@ public final class Almanac {
     private final Map<LocalDate, Map<Id<Place>, PlaceClimate>> climates = new HashMap<>();
     private final Map<Id<Place>, List<Why<?>>> whys = new HashMap<>();
     private final Map<Id<Place>, Optional<GroundForetold>> grounds = new HashMap<>();
+    private final Map<Id<Pot>, Optional<Sits>> sits = new HashMap<>();
     private final Function<Season, Map<Id<Place>, Moves>> movesOf;
+    private final Function<Pot, Optional<Sits>> sitsOf;
     private final Plannings plannings;
     private final LocalDate day;
     private final BiFunction<Id<Place>, LocalDate, PlaceClimate> climate;
 
     Almanac(Journal journal, Handbook handbook, LocalDate day) {
         movesOf = season -> Moves.of(journal, outlook(), season);
+        sitsOf = pot -> Sits.of(journal, pot);
         plannings = new Plannings(season -> Planning.of(journal, outlook(), season));
         this.day = day;
         climate = (place, on) -> PlaceClimate.of(journal, place, on);
@@ -206,6 +209,11 @@ public final class Almanac {
     /** What is to be explained of a place. */
     public List<Why<?>> whys(Place place) {
         return whys.computeIfAbsent(place.id(), there -> outlook().whys(place));
+    }
+
+    /** How the bulbs of a pot sit; empty where its width or their size is not known. */
+    public Optional<Sits> sits(Pot pot) {
+        return sits.computeIfAbsent(pot.id(), none -> sitsOf.apply(pot));
     }
 
     /** How cold the ground of a place is foretold to be; empty where no pots stand buried, or nothing of its air is known. */

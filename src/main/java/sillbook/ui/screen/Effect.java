@@ -260,8 +260,12 @@ public sealed interface Effect {
         }
     }
 
-    /** End what {@link Seek} began; what it found by then is its answer. */
-    record StopSeeking() implements Effect {
+    /**
+     * End what {@link Seek} began, or is about to; what it found by then is its answer.
+     *
+     * @param turn which search it is; those before it end, too
+     */
+    record StopSeeking(int turn) implements Effect {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.stopSeeking(this);

@@ -119,6 +119,11 @@ public interface Layer {
         return this;
     }
 
+    /** What ends that which a page asked for and which goes on, since the journal it was asked about is another now. */
+    default Optional<Effect> overtaken() {
+        return Optional.empty();
+    }
+
     /** What this layer asks the shell for as soon as it is on top; the same state and nothing where there is nothing to ask. */
     default Step onTop(State state) {
         return Step.to(state);

@@ -66,7 +66,7 @@ record Update(State state) implements Message.Cases<Step> {
     @Override
     public Step changed(Message.Changed message) {
         State after = settled(state.with(message.now()), Cause.ELSEWHERE);
-        return Step.to(after, new Effect.ReadAhead(after.almanac()));
+        return overtaking(after).then(Step.to(after, new Effect.ReadAhead(after.almanac())));
     }
 
     @Override
@@ -74,10 +74,10 @@ record Update(State state) implements Message.Cases<Step> {
         int layers = state.layersAfterAnswer().orElse(state.layers().over().size());
         State after = state.droppingDraft().cutTo(layers).answered().with(message.now());
         if (message.wasBack()) {
-            return Step.to(settled(after, Cause.BACK).saying(Said.done(message.sentence())));
+            return overtaking(settled(after, Cause.BACK).saying(Said.done(message.sentence())));
         }
         Said said = Said.done(message.sentence() + " U takes it back.").under(sticks(after));
-        return Step.to(settled(after, Cause.ACT).saying(said));
+        return overtaking(settled(after, Cause.ACT).saying(said));
     }
 
     /** What to pencil on the stick of what was just potted; of several the first, and how many more. */
@@ -145,12 +145,14 @@ record Update(State state) implements Message.Cases<Step> {
 
     @Override
     public Step foundSoFar(Message.FoundSoFar message) {
-        return Step.to(state.with(state.layers().each(layer -> layer.foundSoFar(message))));
+        State after = state.with(state.layers().each(layer -> layer.foundSoFar(message)));
+        return Step.to(settled(after, Cause.ELSEWHERE));
     }
 
     @Override
     public Step sought(Message.Sought message) {
-        return Step.to(state.with(state.layers().each(layer -> layer.sought(message))));
+        State after = state.with(state.layers().each(layer -> layer.sought(message)));
+        return Step.to(settled(after, Cause.ELSEWHERE));
     }
 
     @Override
@@ -159,6 +161,17 @@ record Update(State state) implements Message.Cases<Step> {
         Layers pages = kit.contents().pages(message.now());
         State opened = State.open(kit, message.copy(), message.now(), state.window(), pages);
         return Step.to(state.top().overOpened(message.now()).map(opened::laid).orElse(opened));
+    }
+
+    /** What was asked for about the journal as it was is asked for no longer, where it is another now. */
+    private Step overtaking(State after) {
+        return state.journal().equals(after.journal())
+                ? Step.to(after)
+                : new Step(
+                        after,
+                        state.layers().pages().values().stream()
+                                .flatMap(page -> page.overtaken().stream())
+                                .toList());
     }
 
     private State settled(State after, Cause cause) {

@@ -22,8 +22,10 @@ import sillbook.ui.screen.TakenStep;
 /** Does to the open book what the screens ask for, and opens another one when they ask for that. */
 public final class BookEffects implements Effects<Message, Effect>, AutoCloseable {
     private final Library library;
-    private final Seeker seeker = new Seeker();
     private Optional<OnTable> open;
+    /** Of the open book: in another one turns are counted anew. */
+    private volatile Seeker seeker = new Seeker();
+
     private volatile boolean isStopped;
 
     /** A book on the table, and how it lies there. */
@@ -59,11 +61,16 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
 
     @Override
     public void carryOut(Effect effect, Consumer<Message> answer) {
-        if (effect instanceof Effect.Seek seek) {
-            answer.accept(seeker.seek(seek, answer));
+        if (isAside(effect)) {
+            effect.fold(new Deeds(answer)).ifPresent(answer);
         } else {
             inTurn(effect, answer);
         }
+    }
+
+    /** What asks nothing of the book, and so waits for nothing that is done to it. */
+    static boolean isAside(Effect effect) {
+        return effect instanceof Effect.Seek || effect instanceof Effect.StopSeeking;
     }
 
     private synchronized void inTurn(Effect effect, Consumer<Message> answer) {
@@ -104,7 +111,12 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
     }
 
     @Override
-    public synchronized void close() {
+    public void close() {
+        seeker.close();
+        closeBook();
+    }
+
+    private synchronized void closeBook() {
         open.ifPresent(table -> table.book().close());
         open = Optional.empty();
     }
@@ -190,6 +202,7 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
 
         private Optional<Message> opened(OnTable other) {
             close();
+            seeker = new Seeker();
             open = Optional.of(other);
             other.book().readAll();
             return Optional.of(new Message.Opened(other.copy(), other.snapshot()));
@@ -247,7 +260,6 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
                     table().book().chart(effect.place(), effect.from(), effect.toExclusive(), effect.columns())));
         }
 
-        /** Asks nothing of the book, and so is done before its turn. */
         @Override
         public Optional<Message> seek(Effect.Seek effect) {
             return Optional.of(seeker.seek(effect, meanwhile));
@@ -255,7 +267,7 @@ public final class BookEffects implements Effects<Message, Effect>, AutoCloseabl
 
         @Override
         public Optional<Message> stopSeeking(Effect.StopSeeking effect) {
-            seeker.stop();
+            seeker.stop(effect.turn());
             return Optional.empty();
         }
 

@@ -8,26 +8,36 @@ import java.util.function.Consumer;
 import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Message;
 
-/** Looks for best plans, on the thread that asks. Another search, or a stop, ends the one before with what it has. */
+/**
+ * Looks for best plans, on the thread that asks. Another search, or a stop, ends the one before with what it has. Each is known by its turn,
+ * for the threads that begin searches and stop them may come in any order.
+ */
 final class Seeker {
     private static final long BETWEEN_NEWS = TimeUnit.MILLISECONDS.toNanos(250);
 
-    private final AtomicInteger current = new AtomicInteger();
+    /** The last turn that is over, with all before it. */
+    private final AtomicInteger over = new AtomicInteger();
 
     /** Seeks to the end, or as long as it may; tells what it finds at most four times a second. */
     Message seek(Effect.Seek asked, Consumer<Message> answer) {
-        int mine = current.incrementAndGet();
+        stop(asked.turn() - 1);
         News news = new News(answer);
         return asked.answer(
                 () -> {
                     news.tell();
-                    return current.get() != mine;
+                    return over.get() >= asked.turn();
                 },
                 news::hear);
     }
 
-    void stop() {
-        current.incrementAndGet();
+    /** Ends the search of a turn and those before it, also one that has not begun yet. */
+    void stop(int turn) {
+        over.accumulateAndGet(turn, Math::max);
+    }
+
+    /** Ends every search, and those to come. */
+    void close() {
+        stop(Integer.MAX_VALUE);
     }
 
     /** Tells the newest; what comes too soon after the news before waits. */

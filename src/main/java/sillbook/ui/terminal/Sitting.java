@@ -109,7 +109,7 @@ public record Sitting(State start, BookEffects effects, Supplier<LocalDate> toda
         if (effect instanceof Effect.StopTakingIn) {
             return Doer.INTERRUPT;
         }
-        if (effect instanceof Effect.Seek) {
+        if (BookEffects.isAside(effect)) {
             return Doer.ASIDE;
         }
         return effect instanceof Effect.Redraw ? Doer.REDRAW : Doer.EFFECTS;

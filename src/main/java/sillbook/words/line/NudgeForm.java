@@ -88,15 +88,7 @@ final class NudgeForm implements Form {
         say(changed, number, filled, draft);
         String name = PlanLetters.nextFree(plan.season(), bench.journal());
         draft.means("kept as plan " + name);
-        draft.change(new WriteDown(new SeasonPlan(
-                bench.ids().next(),
-                plan.season(),
-                name,
-                plan.rule(),
-                changed.pots(),
-                Optional.empty(),
-                Optional.empty(),
-                plan.note())));
+        draft.change(new WriteDown(changed.unadopted(bench.ids().next(), name)));
     }
 
     private static SeasonPlan moved(SeasonPlan plan, int number, Filled filled, Bench bench) {

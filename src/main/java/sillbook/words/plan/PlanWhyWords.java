@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.plan;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,7 +12,7 @@ import sillbook.plan.Trouble;
 import sillbook.plan.WishMet;
 
 /** Why a plan is as it is, in sections of sentences. */
-public record PlanWhyWords(Planning planning, PlanNow now, Handbook handbook, LocalDate today) {
+public record PlanWhyWords(Planning planning, PlanNow now, Handbook handbook) {
     private static final int CURES = 3;
 
     /** Sentences under a title. */
@@ -62,7 +61,7 @@ public record PlanWhyWords(Planning planning, PlanNow now, Handbook handbook, Lo
         List<String> lines = new ArrayList<>();
         for (WishMet met : now.wishes()) {
             lines.addAll(words.lines(met));
-            checks.of(met.wish(), today).forEach(check -> lines.addAll(check.lines()));
+            checks.of(met.wish(), planning.today()).forEach(check -> lines.addAll(check.lines()));
         }
         return lines;
     }

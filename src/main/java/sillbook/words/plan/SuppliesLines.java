@@ -81,21 +81,22 @@ public record SuppliesLines(Journal journal) {
     }
 
     /** {@code pan 15 cm: 12 needed, 4 free, 1 of them to wash, 8 to buy}. */
-    private String pots(Pots pots) {
+    public String pots(Pots pots) {
         String wash = pots.toWash() == 0 ? "" : ", " + pots.toWash() + " to wash first";
         String buy = pots.toBuy() == 0 ? "" : ", " + pots.toBuy() + " to buy";
         return journal.containers().get(pots.container()).name() + ": " + pots.needed() + " needed, " + pots.free()
                 + " free" + wash + buy;
     }
 
-    private String mix(Supplies.Mix mix) {
+    /** {@code potting mix: 4.9 L of sill mix: 2.5 L loam, 2.4 L sand; without 2 pots of no known size}. */
+    public String mix(Supplies.Mix mix) {
         String without =
                 mix.withoutSize() == 0 ? "" : "; without " + Counts.of(mix.withoutSize(), "pot") + " of no known size";
         return "potting mix: " + new SuppliesWords(journal).mix(mix) + without;
     }
 
     /** {@code left over: 3 'Inkwell', in the cellar}. */
-    private String leftOver(Leftover left) {
+    public String leftOver(Leftover left) {
         Purchase purchase = journal.purchases().get(left.purchase());
         String where = purchase.waits()
                 .map(place -> ", in the " + journal.places().get(place).name())

@@ -59,6 +59,15 @@ class WidgetsTest {
     }
 
     @Test
+    void sentencesBeginALineEachAndStandInFromBothSides() {
+        Sentences words = Sentences.of(List.of("May come in: roots.", "Shoot 6 cm."), 20);
+
+        assertThat(words.rows()).isEqualTo(4);
+        assertThat(Drawing.of(words, 20, 4).text())
+                .isEqualTo("                    \n    May come in:    \n    roots.          \n    Shoot 6 cm.     ");
+    }
+
+    @Test
     void theCursorsLineIsBoldOnAWashAndKeepsItsColours() {
         Cells cells = Drawing.of(pots(1, Scroll.TOP), 8, 3);
 
@@ -102,6 +111,7 @@ class WidgetsTest {
                 Arguments.of("rule", Rule.PLAIN.withTitle("Remove T8").withRight("1 of 2")),
                 Arguments.of("keys", KEYS),
                 Arguments.of("paragraph", new Paragraph("May come in", Style.INK)),
+                Arguments.of("sentences", Sentences.of(List.of("May come in: weeks enough."), 16)),
                 Arguments.of("list", pots(3, new Scroll(2))),
                 Arguments.of("slip", new Slip("Why", 3, KEYS)),
                 Arguments.of("field", new FieldBox(Field.of("some text, 球根"))));

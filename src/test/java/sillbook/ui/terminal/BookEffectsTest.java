@@ -15,6 +15,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,7 @@ import sillbook.model.Id;
 import sillbook.model.LoggerFormat;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
+import sillbook.model.Settings.Colours;
 import sillbook.model.Temperature;
 import sillbook.store.Backups;
 import sillbook.store.sqlite.SqliteStorage;
@@ -156,6 +159,53 @@ class BookEffectsTest {
         assertThat(answers)
                 .containsExactly(new Message.ChartRead(
                         asked, List.of(new ChartColumn(0, 4000, 4500, 5000), new ChartColumn(1, 5000, 5500, 6000))));
+    }
+
+    @Test
+    void aSearchIsStoppedWhateverElseIsBeingDone() {
+        List<BookEffects> working = new ArrayList<>();
+        BookEffects.Library slow = new BookEffects.Library(
+                colours -> noOther(),
+                colours -> noOther(),
+                name -> noOther(),
+                name -> stopping(working.get(0), name),
+                new NoLoggers());
+        try (BookEffects effects = new BookEffects(slow, Optional.empty())) {
+            working.add(effects);
+            effects.carryOut(new Effect.ReadTable("list.csv"), answers::add);
+            effects.carryOut(SeekerTest.seek(1, 12), answers::add);
+        }
+
+        assertThat(answers.get(0)).isEqualTo(new Message.Failed("list.csv"));
+        assertThat(SeekerTest.isProven(answers.get(answers.size() - 1))).isFalse();
+    }
+
+    /** Stops the first search on another thread, and waits for that. */
+    private static Message stopping(BookEffects effects, String name) {
+        CompletableFuture.runAsync(() -> effects.carryOut(new Effect.StopSeeking(1), none -> {}))
+                .orTimeout(10, TimeUnit.SECONDS)
+                .join();
+        return new Message.Failed(name);
+    }
+
+    @Test
+    void aBookThatIsShutEndsItsSearchAndInTheNextTurnsAreCountedAnew() {
+        BookEffects.OnTable table = new BookEffects.OnTable(begun(), new Copy(file().toString(), true, false));
+        BookEffects.Library demo = new BookEffects.Library(
+                colours -> noOther(),
+                colours -> table,
+                name -> noOther(),
+                name -> new Message.Failed(name),
+                new NoLoggers());
+        BookEffects effects = new BookEffects(demo, Optional.empty());
+        effects.close();
+        effects.carryOut(SeekerTest.seek(3, 12), answers::add);
+        assertThat(SeekerTest.isProven(answers.get(answers.size() - 1))).isFalse();
+
+        effects.carryOut(new Effect.SeeDemo(Colours.EITHER), answers::add);
+        effects.carryOut(SeekerTest.seek(1, 1), answers::add);
+        assertThat(SeekerTest.isProven(answers.get(answers.size() - 1))).isTrue();
+        effects.close();
     }
 
     @Test

@@ -49,9 +49,13 @@ class SeekerTest {
         return Planning.of(bought, Outlook.of(bought, Handbook.standard(), TODAY), SEASON);
     }
 
-    private static Effect.Seek seek(int turn, int sorts) {
+    static Effect.Seek seek(int turn, int sorts) {
         Planning planning = planning(sorts);
         return new Effect.Seek(turn, planning, planning.usualRule());
+    }
+
+    static boolean isProven(Message end) {
+        return ((Seeking.Best) ((Message.Sought) end).outcome()).found().isProven();
     }
 
     @Test
@@ -69,11 +73,39 @@ class SeekerTest {
     void stoppedItEndsWithTheBestSoFar() {
         Optional<Message> end = Optional.of(seeker.seek(seek(1, 12), message -> {
             told.add(message);
-            seeker.stop();
+            seeker.stop(1);
         }));
         Seeking.Found best = ((Seeking.Best) ((Message.Sought) end.get()).outcome()).found();
         assertThat(told).hasSize(1);
         assertThat(best.pots()).isNotEmpty();
+    }
+
+    @Test
+    void stoppedBeforeItBeganItEndsAtOnceAndTheNextGoesOn() {
+        seeker.stop(1);
+        Message.Sought end = (Message.Sought) seeker.seek(seek(1, 12), told::add);
+        assertThat(isProven(end)).isFalse();
+        assertThat(told).hasSizeLessThanOrEqualTo(1);
+        assertThat(isProven(seeker.seek(seek(2, 1), told::add))).isTrue();
+    }
+
+    @Test
+    void anOlderSearchThatBeginsLateEndsItselfAndNotTheNewer() {
+        List<Message> older = new ArrayList<>();
+        Message newer = seeker.seek(seek(2, 1), message -> {
+            if (older.isEmpty()) {
+                older.add(seeker.seek(seek(1, 12), ignored -> {}));
+                seeker.stop(1);
+            }
+        });
+        assertThat(older).hasSize(1).noneMatch(SeekerTest::isProven);
+        assertThat(isProven(newer)).isTrue();
+    }
+
+    @Test
+    void closedItSeeksNoMore() {
+        seeker.close();
+        assertThat(isProven(seeker.seek(seek(7, 12), told::add))).isFalse();
     }
 
     @Test

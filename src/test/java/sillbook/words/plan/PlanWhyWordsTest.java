@@ -14,7 +14,7 @@ class PlanWhyWordsTest {
     private final AugustHouse house = AugustHouse.usual();
 
     private List<Section> sections(PlanNow now) {
-        return new PlanWhyWords(house.planning(), now, Handbook.standard(), AugustHouse.TODAY).sections();
+        return new PlanWhyWords(house.planning(), now, Handbook.standard()).sections();
     }
 
     private static List<String> lines(List<Section> sections, String title) {
@@ -40,8 +40,7 @@ class PlanWhyWordsTest {
     void aPlanThatCanAllSaysSo() {
         PlanNow now = house.now();
         List<String> nothing = lines(
-                new PlanWhyWords(house.planning(), bare(now), Handbook.standard(), AugustHouse.TODAY).sections(),
-                "What it cannot do");
+                new PlanWhyWords(house.planning(), bare(now), Handbook.standard()).sections(), "What it cannot do");
         assertThat(nothing).containsExactly("Nothing: each pot has its cold, its days and its room.");
     }
 

@@ -6,9 +6,8 @@ import java.util.Optional;
 import sillbook.change.Remove;
 import sillbook.model.Entity;
 import sillbook.model.ReadingSource;
-import sillbook.text.Columns;
+import sillbook.ui.draw.Sentences;
 import sillbook.ui.draw.Size;
-import sillbook.ui.draw.Style;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Layer;
@@ -25,8 +24,6 @@ import sillbook.words.Counts;
  * @param called what it is called, as {@code place cellar}
  */
 public record RemoveEntry(Remove remove, String called) implements Layer {
-    private static final int INDENT = 4;
-
     /** What the key does on such an entry: ask; where something still refers to it, say what. */
     public static Offer offer(State state, Optional<? extends Entity<?>> entity) {
         Optional<Remove> remove = entity.map(Remove::new);
@@ -50,12 +47,8 @@ public record RemoveEntry(Remove remove, String called) implements Layer {
 
     @Override
     public Look look(State state, Size body) {
-        List<String> told = Columns.wrap(told() + " Enter removes it, Esc leaves it.", body.columns() - 2 * INDENT);
-        return Look.slip("Remove " + called, told.size() + 1, (area, cells) -> {
-                    for (int i = 0; i < told.size(); i++) {
-                        cells.put(area.column() + INDENT, area.row() + 1 + i, told.get(i), Style.INK);
-                    }
-                })
+        Sentences told = Sentences.of(List.of(told() + " Enter removes it, Esc leaves it."), body.columns());
+        return Look.slip("Remove " + called, told.rows(), told)
                 .withAside(Aside.of("", "U can bring it back later.", ""))
                 .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
     }

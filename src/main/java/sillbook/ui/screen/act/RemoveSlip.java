@@ -1,20 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.act;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sillbook.change.RemovePots;
 import sillbook.model.Id;
 import sillbook.model.Labels;
 import sillbook.model.Pot;
-import sillbook.text.Columns;
 import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Field;
 import sillbook.ui.draw.FieldBox;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Sentences;
 import sillbook.ui.draw.Size;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.Action;
@@ -31,7 +30,6 @@ import sillbook.ui.screen.Step;
  * @param typed what stands in its field so far
  */
 public record RemoveSlip(List<Id<Pot>> pots, Field typed) implements Layer {
-    private static final int INDENT = 4;
     private static final int FIELD_COLUMNS = 6;
 
     public RemoveSlip {
@@ -49,10 +47,10 @@ public record RemoveSlip(List<Id<Pot>> pots, Field typed) implements Layer {
 
     @Override
     public Look look(State state, Size body) {
-        List<String> told = lines(state, body.columns() - 2 * INDENT);
+        Sentences told = Sentences.of(sentences(state), body.columns());
         String ask = ask();
-        int asked = told.size() + 2;
-        Rect box = new Rect(INDENT + Width.of(ask) + 2, asked, FIELD_COLUMNS, 1);
+        int asked = told.rows() + 1;
+        Rect box = new Rect(Sentences.INDENT + Width.of(ask) + 2, asked, FIELD_COLUMNS, 1);
         return Look.slip("Remove " + labels(state), asked + 1, (area, cells) -> render(told, ask, box, area, cells))
                 .withCursor(new FieldBox(typed).cursor(box))
                 .withAside(Aside.of(
@@ -60,20 +58,17 @@ public record RemoveSlip(List<Id<Pot>> pots, Field typed) implements Layer {
                 .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
     }
 
-    private void render(List<String> told, String ask, Rect box, Rect area, Cells cells) {
-        for (int i = 0; i < told.size(); i++) {
-            cells.put(area.column() + INDENT, area.row() + 1 + i, told.get(i), Style.INK);
-        }
+    private void render(Sentences told, String ask, Rect box, Rect area, Cells cells) {
+        told.render(area, cells);
         Rect line = area.line(box.row());
-        cells.put(line.column() + INDENT, line.row(), ask, Style.INK);
+        cells.put(line.column() + Sentences.INDENT, line.row(), ask, Style.INK);
         new FieldBox(typed).render(line.columns(box.column(), FIELD_COLUMNS), cells);
     }
 
-    private List<String> lines(State state, int columns) {
-        List<String> lines =
-                new ArrayList<>(Columns.wrap(Going.of(state.journal(), pots).words(), columns));
-        lines.addAll(Columns.wrap("If it only failed, write an outcome instead: then next year knows why.", columns));
-        return lines;
+    private List<String> sentences(State state) {
+        return List.of(
+                Going.of(state.journal(), pots).words(),
+                "If it only failed, write an outcome instead: then next year knows why.");
     }
 
     private String ask() {

@@ -3,10 +3,7 @@ package sillbook.ui.screen.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import sillbook.model.Journal;
 import sillbook.model.Pot;
-import sillbook.season.PotFit;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.screen.State;
@@ -20,12 +17,8 @@ final class SitsRows {
     private SitsRows() {}
 
     static List<Row> of(State state, Pot pot) {
-        Journal journal = state.journal();
-        Optional<PotPicture> picture = PotFit.of(journal, pot)
-                .flatMap(fit -> PotPicture.of(
-                        fit, pot.potting().depth(), journal.settings().lengths()));
         List<Row> rows = new ArrayList<>();
-        picture.ifPresent(drawn -> {
+        state.almanac().sits(pot).flatMap(PotPicture::of).ifPresent(drawn -> {
             rows.add(Row.heading("Sits", LEFT, "from above and from the side"));
             for (int line = 0; line < PotPicture.ROWS; line++) {
                 int number = line;

@@ -8,12 +8,14 @@ import sillbook.change.Change;
 import sillbook.change.PotUp;
 import sillbook.change.Together;
 import sillbook.model.Journal;
+import sillbook.model.Settings.LengthUnit;
 import sillbook.season.PotFit;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.PotFromAbove;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
+import sillbook.ui.screen.Sits;
 import sillbook.ui.screen.pot.PotPicture;
 import sillbook.words.PotFitWords;
 
@@ -29,9 +31,9 @@ record PotMade(PotPicture picture, String room) implements Widget {
     }
 
     private static Optional<Widget> of(PotFit fit, PotUp pots, Journal journal) {
-        return PotPicture.of(fit, pots.potting().depth(), journal.settings().lengths())
-                .map(picture -> new PotMade(
-                        picture, new PotFitWords(fit, journal.settings().lengths()).room()));
+        LengthUnit unit = journal.settings().lengths();
+        return PotPicture.of(Sits.of(fit, pots.potting().depth(), unit))
+                .map(picture -> new PotMade(picture, new PotFitWords(fit, unit).room()));
     }
 
     private static Stream<PotUp> potUps(Change change) {

@@ -2,6 +2,7 @@
 package sillbook.ui.screen.list;
 
 import java.util.Optional;
+import sillbook.text.Columns;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
@@ -28,6 +29,12 @@ public record Row(Optional<Thing> thing, String foundBy, int mark, Widget drawin
         return new Row(Optional.of(thing), "", LABEL, drawing);
     }
 
+    /** A text where labels stand, cut where the line ends. */
+    public static Row text(String text, Style style) {
+        return of((line, cells) ->
+                cells.put(line.column() + LABEL, line.row(), Columns.fit(text, line.columns() - LABEL - 1), style));
+    }
+
     /** A heading, in column 2. */
     public static Row heading(String text) {
         return of((area, cells) -> {
@@ -42,6 +49,11 @@ public record Row(Optional<Thing> thing, String foundBy, int mark, Widget drawin
             cells.put(area.column() + 1, area.row(), text, Style.BOLD);
             cells.put(area.column() + column, area.row(), remark, Style.PENCIL);
         });
+    }
+
+    /** The same, with that thing for the cursor to stand on. */
+    public Row on(Thing other) {
+        return new Row(Optional.of(other), foundBy, mark, drawing);
     }
 
     public Row withMark(int column) {

@@ -17,7 +17,6 @@ import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceNow;
 import sillbook.season.PotLine;
 import sillbook.season.WaitingBulbs;
-import sillbook.text.Columns;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
@@ -192,13 +191,8 @@ final class PlaceCardRows {
         }
         rows.add(Row.heading("Waiting"));
         now.waiting()
-                .forEach(bulbs -> rows.add(Row.of(
-                        new Thing.OfPurchase(bulbs.purchase().id()),
-                        (line, cells) -> cells.put(
-                                line.column() + Row.LABEL,
-                                line.row(),
-                                Columns.fit(waiting(bulbs), line.columns() - Row.LABEL - 1),
-                                Style.INK))));
+                .forEach(bulbs -> rows.add(Row.text(waiting(bulbs), Style.INK)
+                        .on(new Thing.OfPurchase(bulbs.purchase().id()))));
         rows.addAll(Labelled.each(
                 "Keep", new DryBulbAside(state).words().keeping(), state.body().columns()));
     }

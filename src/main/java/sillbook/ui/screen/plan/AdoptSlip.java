@@ -3,9 +3,8 @@ package sillbook.ui.screen.plan;
 
 import java.util.List;
 import sillbook.plan.PlanNow;
-import sillbook.text.Columns;
+import sillbook.ui.draw.Sentences;
 import sillbook.ui.draw.Size;
-import sillbook.ui.draw.Style;
 import sillbook.ui.screen.Action;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.Layer;
@@ -19,19 +18,10 @@ import sillbook.words.plan.Adopting;
 
 /** Asks whether the season is to go by a plan, and says what that does. */
 record AdoptSlip(PlanNow now) implements Layer {
-    private static final int INDENT = 4;
-
     @Override
     public Look look(State state, Size body) {
-        List<String> told = new AdoptWords(state.journal(), now)
-                .lines().stream()
-                        .flatMap(line -> Columns.wrap(line, body.columns() - 2 * INDENT).stream())
-                        .toList();
-        return Look.slip("Adopt plan " + now.plan().name(), told.size() + 1, (area, cells) -> {
-                    for (int line = 0; line < told.size(); line++) {
-                        cells.put(area.column() + INDENT, area.row() + 1 + line, told.get(line), Style.INK);
-                    }
-                })
+        Sentences told = Sentences.of(new AdoptWords(state.journal(), now).lines(), body.columns());
+        return Look.slip("Adopt plan " + now.plan().name(), told.rows(), told)
                 .withAside(Aside.of("", "One step; U takes it back.", ""))
                 .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
     }

@@ -56,12 +56,15 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
         return SeasonPlan.of(season(state), state.journal());
     }
 
-    /** The plan shown: the one chosen; what was made of it; the one adopted, or the first; a first one by hand. */
+    /**
+     * The plan shown: the one chosen; what was made of it, or the kept one that is the same; the one adopted, or the first; a first one by
+     * hand.
+     */
     SeasonPlan plan(State state) {
         Season season = season(state);
         return Optional.ofNullable(chosen.get(season))
                 .flatMap(id -> state.journal().seasonPlans().find(id))
-                .or(() -> draft(state))
+                .or(() -> made(state).map(made -> kept(state, made).orElse(made)))
                 .or(() -> adopted(state))
                 .or(() -> kept(state).stream().findFirst())
                 .orElseGet(() -> byHand(state, planning(state).usualRule()));
@@ -69,12 +72,23 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
 
     /** What is not kept, if anything is. */
     Optional<SeasonPlan> draft(State state) {
+        return made(state).filter(made -> kept(state, made).isEmpty());
+    }
+
+    private Optional<SeasonPlan> made(State state) {
         return Optional.ofNullable(drafts.get(season(state)));
+    }
+
+    /** The same plan, if it is kept. */
+    private Optional<SeasonPlan> kept(State state, SeasonPlan made) {
+        return kept(state).stream()
+                .filter(one -> one.pots().equals(made.pots()) && one.rule().equals(made.rule()))
+                .findFirst();
     }
 
     /** The plan that the season goes by. */
     Optional<SeasonPlan> adopted(State state) {
-        return kept(state).stream().filter(plan -> plan.adopted().isPresent()).findFirst();
+        return SeasonPlan.adopted(season(state), state.journal());
     }
 
     /** What the plan shown comes to. */
@@ -89,17 +103,7 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
     /** Another plan made of it. */
     Drawn changed(SeasonPlan plan) {
         Map<Season, SeasonPlan> more = new HashMap<>(drafts);
-        more.put(
-                plan.season(),
-                new SeasonPlan(
-                        DRAFT,
-                        plan.season(),
-                        plan.name(),
-                        plan.rule(),
-                        plan.pots(),
-                        plan.search(),
-                        Optional.empty(),
-                        plan.note()));
+        more.put(plan.season(), plan.unadopted(DRAFT, plan.name()));
         Map<Season, Id<SeasonPlan>> fewer = new HashMap<>(chosen);
         fewer.remove(plan.season());
         return new Drawn(turnedTo, more, fewer);

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import sillbook.plan.PlanNow;
-import sillbook.text.Columns;
 import sillbook.ui.draw.Style;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
@@ -46,11 +45,7 @@ record HandView(State state, PlanNow now, Optional<RuleTyped> typed) {
 
     private List<Row> flowers() {
         return BloomWords.days(now.ribbon()).stream()
-                .map(words -> Row.of((line, cells) -> cells.put(
-                        line.column() + Row.LABEL,
-                        line.row(),
-                        Columns.fit(words, line.columns() - Row.LABEL - 1),
-                        Style.PENCIL)))
+                .map(words -> Row.text(words, Style.PENCIL))
                 .toList();
     }
 

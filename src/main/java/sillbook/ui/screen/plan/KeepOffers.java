@@ -2,7 +2,6 @@
 package sillbook.ui.screen.plan;
 
 import java.util.List;
-import java.util.Optional;
 import sillbook.change.WriteDown;
 import sillbook.model.Id;
 import sillbook.model.SeasonPlan;
@@ -44,21 +43,13 @@ record KeepOffers(PlanPage page, State state) {
     }
 
     private Offer compare() {
-        return Offer.of(Action.PLANS, () -> Step.to(state.laid(PlansPage.of(page.drawn()))));
+        return Offer.of(Action.PLANS, () -> Step.to(state.laid(PlansPage.OPEN)));
     }
 
     private Step kept() {
         SeasonPlan plan = plan();
         Id<SeasonPlan> id = state.kit().ids().next();
-        SeasonPlan named = new SeasonPlan(
-                id,
-                plan.season(),
-                PlanLetters.nextFree(plan.season(), state.journal()),
-                plan.rule(),
-                plan.pots(),
-                plan.search(),
-                Optional.empty(),
-                plan.note());
+        SeasonPlan named = plan.unadopted(id, PlanLetters.nextFree(plan.season(), state.journal()));
         PlanPage choosing = page.with(page.drawn().changed(plan).choosing(plan.season(), id));
         return Step.keep(
                 state.withTop(choosing),

@@ -17,6 +17,7 @@ record PlanAside(PlanPage page, State state, PlanNow now) {
     private static final String GAP = "◌";
     private static final String WRONG = "!";
 
+    /** With a pot under the cursor, as long as the plan has it. */
     Aside of(Optional<Integer> under) {
         if (page.typed().isPresent()) {
             return typing();
@@ -24,7 +25,7 @@ record PlanAside(PlanPage page, State state, PlanNow now) {
         Optional<String> search = page.sought().isGoingOn()
                 ? Optional.of(soFar())
                 : page.sought().outcome().map(SeekingWords::outcome);
-        Aside usual = usual(under);
+        Aside usual = usual(under.filter(number -> number < now.pots().size()));
         return search.map(words -> over(usual, words)).orElse(usual);
     }
 

@@ -45,8 +45,8 @@ record PlanOffers(PlanPage page, State state) {
         offers.addAll(nudges(State::withTop));
         offers.add(Offer.of(Action.OPEN_PLANNED, () -> Step.to(state.laid(PlannedCard.of(under().orElseThrow()))))
                 .offIf(under().isEmpty(), NO_POT));
-        offers.add(Offer.of(Action.WHY, () -> Step.to(state.laid(PlanWhy.of(page.drawn())))));
-        offers.add(Offer.of(Action.SUPPLIES, () -> Step.to(state.laid(SuppliesPage.of(page.drawn())))));
+        offers.add(Offer.of(Action.WHY, () -> Step.to(state.laid(PlanWhy.OPEN))));
+        offers.add(Offer.of(Action.SUPPLIES, () -> Step.to(state.laid(SuppliesPage.OPEN))));
         offers.add(Offer.of(Action.REMOVE, this::without)
                 .offIf(under().isEmpty(), NO_POT)
                 .offIf(page.sought().isGoingOn(), SeekOffers.GOES_ON));
@@ -94,7 +94,7 @@ record PlanOffers(PlanPage page, State state) {
     }
 
     private Offer season(Action action, Season season) {
-        return Offer.of(action, () -> to(page.with(page.drawn().turned(season))));
+        return Offer.of(action, () -> to(page.with(page.drawn().turned(season)).settled(state)));
     }
 
     /**

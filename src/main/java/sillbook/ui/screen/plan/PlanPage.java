@@ -10,6 +10,7 @@ import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Sill;
 import sillbook.ui.draw.Key;
 import sillbook.ui.draw.Size;
+import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Layer;
 import sillbook.ui.screen.Look;
 import sillbook.ui.screen.Message;
@@ -32,6 +33,11 @@ public record PlanPage(Drawn drawn, boolean isRibbon, Cursor cursor, Optional<Ru
         implements Layer {
     public static final PlanPage OPEN =
             new PlanPage(Drawn.NOTHING, false, Cursor.FIRST, Optional.empty(), Sought.NOTHING);
+
+    /** The page that a card or a list lies over. */
+    static PlanPage beneath(State state) {
+        return (PlanPage) state.layers().page();
+    }
 
     @Override
     public Reach reach() {
@@ -120,13 +126,12 @@ public record PlanPage(Drawn drawn, boolean isRibbon, Cursor cursor, Optional<Ru
     private Step typed(State state, RuleTyped fields) {
         PlanPage typing = typing(Optional.of(fields));
         SeasonPlan plan = drawn.plan(state);
-        return Step.to(state.withTop(
-                new RuleTexts(drawn.planning(state).days(), state.shown().today())
-                        .read(fields.texts(), plan.rule())
-                        .value()
-                        .filter(rule -> !rule.equals(plan.rule()))
-                        .map(rule -> typing.changed(drawn.byHand(state, rule)).at(Cursor.FIRST))
-                        .orElse(typing)));
+        return Step.to(state.withTop(RuleTexts.in(state, drawn)
+                .read(fields.texts(), plan.rule())
+                .value()
+                .filter(rule -> !rule.equals(plan.rule()))
+                .map(rule -> typing.changed(drawn.byHand(state, rule)).at(Cursor.FIRST))
+                .orElse(typing)));
     }
 
     @Override
@@ -155,10 +160,17 @@ public record PlanPage(Drawn drawn, boolean isRibbon, Cursor cursor, Optional<Ru
                 .seeking(over);
     }
 
-    /** The cursor on its line, as long as there is one. */
+    /** The cursor on its line, as long as there is one; what came of the search is still to be seen. */
     PlanPage settled(State state) {
         FindPane list = list(state);
-        return at(cursor.to(cursor.at(), list.rows(), list.listRows(state.body().rows())));
+        Cursor there =
+                cursor.to(cursor.at(), list.rows(), list.listRows(state.body().rows()));
+        return new PlanPage(drawn, isRibbon, there, typed, sought);
+    }
+
+    @Override
+    public Optional<Effect> overtaken() {
+        return sought.isGoingOn() ? Optional.of(new Effect.StopSeeking(sought.turn())) : Optional.empty();
     }
 
     /** Nothing is planned anew for a page that is not open, nor for a cursor that stays at the top. */

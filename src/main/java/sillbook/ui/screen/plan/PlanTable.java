@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Purchase.Money;
 import sillbook.model.SeasonPlan;
@@ -31,16 +31,8 @@ record PlanTable(State state, Drawn drawn) {
 
     /** Those that are kept, after what is not. */
     List<SeasonPlan> plans() {
-        List<SeasonPlan> plans = new ArrayList<>();
-        drawn.draft(state)
-                .filter(draft -> drawn.kept(state).stream().noneMatch(kept -> isSame(kept, draft)))
-                .ifPresent(plans::add);
-        plans.addAll(drawn.kept(state));
-        return plans;
-    }
-
-    private static boolean isSame(SeasonPlan one, SeasonPlan other) {
-        return one.pots().equals(other.pots()) && one.rule().equals(other.rule());
+        return Stream.concat(drawn.draft(state).stream(), drawn.kept(state).stream())
+                .toList();
     }
 
     static Thing thing(Id<SeasonPlan> plan) {

@@ -23,10 +23,8 @@ import sillbook.ui.screen.list.Rows;
 import sillbook.words.plan.PlanWhyWords;
 
 /** Why a plan is as it is: what it cannot do, how it stands to each wish, and what it rests on. */
-record PlanWhy(Drawn drawn, Cursor cursor) implements Layer {
-    static PlanWhy of(Drawn drawn) {
-        return new PlanWhy(drawn, Cursor.FIRST);
-    }
+record PlanWhy(Cursor cursor) implements Layer {
+    static final PlanWhy OPEN = new PlanWhy(Cursor.FIRST);
 
     @Override
     public Reach reach() {
@@ -34,11 +32,12 @@ record PlanWhy(Drawn drawn, Cursor cursor) implements Layer {
     }
 
     private FindPane list(State state) {
+        return list(state, PlanPage.beneath(state).drawn());
+    }
+
+    private FindPane list(State state, Drawn drawn) {
         PlanWhyWords words = new PlanWhyWords(
-                drawn.planning(state),
-                drawn.now(state),
-                state.kit().handbook(),
-                state.almanac().plannings().of(drawn.season(state)).today());
+                drawn.planning(state), drawn.now(state), state.kit().handbook());
         List<Row> rows = new ArrayList<>();
         for (PlanWhyWords.Section section : words.sections()) {
             rows.add(Row.heading(section.title()));
@@ -78,12 +77,13 @@ record PlanWhy(Drawn drawn, Cursor cursor) implements Layer {
     @Override
     public List<Offer> offers(State state) {
         return List.of(Offer.moving(
-                state,
-                key -> new PlanWhy(drawn, list(state).pressed(key, state.body().rows()))));
+                state, key -> new PlanWhy(list(state).pressed(key, state.body().rows()))));
     }
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        return new PlanWhy(drawn.in(after.journal()), cursor);
+        FindPane list = list(after, PlanPage.beneath(after).drawn().in(after.journal()));
+        return new PlanWhy(
+                cursor.to(cursor.at(), list.rows(), list.listRows(after.body().rows())));
     }
 }

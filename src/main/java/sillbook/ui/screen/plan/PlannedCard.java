@@ -42,7 +42,7 @@ record PlannedCard(int number, Cursor cursor) implements Layer {
     }
 
     private static PlanPage page(State state) {
-        return (PlanPage) state.layers().page();
+        return PlanPage.beneath(state);
     }
 
     private PlannedCardRows rows(State state) {
@@ -93,7 +93,8 @@ record PlannedCard(int number, Cursor cursor) implements Layer {
                         number, list(state).pressed(key, state.body().rows()))));
         offers.add(Offer.of(Action.AGREE, () -> stand(state))
                 .saying("stand it there")
-                .offIf(thing(state).isEmpty(), "there is no place to choose"));
+                .offIf(thing(state).isEmpty(), "there is no place to choose")
+                .offIf(page(state).sought().isGoingOn(), SeekOffers.GOES_ON));
         new PlanOffers(page(state).at(new Cursor(number, page(state).cursor().scroll())), state)
                 .nudges(this::changing)
                 .forEach(offers::add);
@@ -119,7 +120,7 @@ record PlannedCard(int number, Cursor cursor) implements Layer {
     /** Gone with its pot, where the plan has fewer now. */
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        int last = page(before).drawn().in(after.journal()).plan(after).pots().size() - 1;
+        int last = page(after).drawn().in(after.journal()).plan(after).pots().size() - 1;
         return new PlannedCard(Math.max(0, Math.min(number, last)), cursor);
     }
 

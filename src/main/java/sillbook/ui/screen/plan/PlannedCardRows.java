@@ -101,13 +101,13 @@ record PlannedCardRows(State state, Drawn drawn, RulerLayout ruler, int number) 
     /** What would be wrong with the pot there, or what stands there then. */
     private Widget place(Berth berth, BiFunction<Course, Id<Place>, Course> to) {
         boolean isHere = to.apply(course(), berth.id()).equals(course());
-        String says = says(to.apply(course(), berth.id()));
         return (line, cells) -> {
             if (isHere) {
                 cells.put(line.column() + SHOWN, line.row(), Sign.PICKED, Style.BOLD);
             }
             String name = Columns.fit(berth.place().name(), NAME_COLUMNS);
             cells.put(line.column() + Row.LABEL, line.row(), name, Style.BOLD);
+            String says = says(to.apply(course(), berth.id()));
             String fitted = Columns.fit(says, line.columns() - SAYS - 1);
             cells.put(line.column() + SAYS, line.row(), fitted, Style.INK);
         };

@@ -26,31 +26,34 @@ import sillbook.words.plan.SuppliesWords;
 import sillbook.words.plan.WishWords;
 
 /** The plans of a season side by side, to choose one. It lies over the page of the plan. */
-record PlansPage(Drawn drawn, Cursor cursor) implements Layer {
-    static PlansPage of(Drawn drawn) {
-        return new PlansPage(drawn, Cursor.FIRST);
-    }
+record PlansPage(Cursor cursor) implements Layer {
+    static final PlansPage OPEN = new PlansPage(Cursor.FIRST);
 
     @Override
     public Reach reach() {
         return Reach.PAGE;
     }
 
-    private PlanTable table(State state) {
-        return new PlanTable(state, drawn);
+    private static Drawn drawn(State state) {
+        return PlanPage.beneath(state).drawn();
     }
 
     private FindPane list(State state) {
+        return list(state, drawn(state));
+    }
+
+    private FindPane list(State state, Drawn drawn) {
         Widget title = (line, cells) -> cells.put(
                 line.column() + 1,
                 line.row(),
                 "Plans of " + state.journal().nameOf(drawn.season(state)) + ", side by side",
                 Style.BOLD);
-        return new FindPane(Find.CLOSED, Rows.of(table(state).rows()), cursor, List.of(title, PlanTable::heading));
+        return new FindPane(
+                Find.CLOSED, Rows.of(new PlanTable(state, drawn).rows()), cursor, List.of(title, PlanTable::heading));
     }
 
     private Optional<SeasonPlan> under(State state) {
-        List<SeasonPlan> plans = table(state).plans();
+        List<SeasonPlan> plans = new PlanTable(state, drawn(state)).plans();
         return cursor.at() < plans.size() ? Optional.of(plans.get(cursor.at())) : Optional.empty();
     }
 
@@ -84,11 +87,11 @@ record PlansPage(Drawn drawn, Cursor cursor) implements Layer {
         List<Offer> offers = new ArrayList<>();
         offers.add(Offer.moving(
                 state,
-                key -> new PlansPage(
-                        drawn, list(state).pressed(key, state.body().rows()))));
+                key -> new PlansPage(list(state).pressed(key, state.body().rows()))));
         offers.add(Offer.of(Action.AGREE, () -> show(state))
                 .saying("show it")
-                .offIf(under(state).isEmpty(), "there is no plan yet, K keeps one"));
+                .offIf(under(state).isEmpty(), "there is no plan yet, K keeps one")
+                .offIf(PlanPage.beneath(state).sought().isGoingOn(), SeekOffers.GOES_ON));
         offers.add(RemoveEntry.offer(
                 state,
                 under(state).flatMap(plan -> state.journal().seasonPlans().find(plan.id()))));
@@ -97,19 +100,13 @@ record PlansPage(Drawn drawn, Cursor cursor) implements Layer {
 
     private Step show(State state) {
         SeasonPlan plan = under(state).orElseThrow();
-        State beneath = state.lifted();
-        return Step.to(
-                beneath.top() instanceof PlanPage page
-                        ? beneath.withTop(page.showing(plan).settled(beneath))
-                        : beneath);
+        return Step.to(state.lifted().withTop(PlanPage.beneath(state).showing(plan)));
     }
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        PlansPage still = new PlansPage(drawn.in(after.journal()), cursor);
-        FindPane list = still.list(after);
+        FindPane list = list(after, drawn(after).in(after.journal()));
         return new PlansPage(
-                still.drawn,
                 cursor.to(cursor.at(), list.rows(), list.listRows(after.body().rows())));
     }
 }

@@ -38,9 +38,8 @@ record RuleOffers(PlanPage page, State state) {
 
     private Heard<Rule> read() {
         Rule rule = page.drawn().plan(state).rule();
-        RuleTexts texts =
-                new RuleTexts(page.drawn().planning(state).days(), state.shown().today());
-        return texts.read(page.typed().map(RuleTyped::texts).orElseGet(() -> RuleTexts.of(rule)), rule);
+        return RuleTexts.in(state, page.drawn())
+                .read(page.typed().map(RuleTyped::texts).orElseGet(() -> RuleTexts.of(rule)), rule);
     }
 
     /** Said while it is typed, where it makes no sense as it stands. */

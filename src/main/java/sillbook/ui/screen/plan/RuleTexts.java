@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import sillbook.model.Day;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.reckon.dates.DaySpan;
+import sillbook.ui.screen.State;
 import sillbook.words.DayReader;
 import sillbook.words.Days;
 import sillbook.words.Heard;
@@ -22,6 +23,11 @@ record RuleTexts(DaySpan season, LocalDate today) {
     private static final Pattern NUMBER = Pattern.compile("\\d{1,4}");
     private static final int MOST_POTS = 60;
     private static final int MOST_DAYS = 180;
+
+    /** As they are read on the page of the plan. */
+    static RuleTexts in(State state, Drawn drawn) {
+        return new RuleTexts(drawn.planning(state).days(), state.shown().today());
+    }
 
     /** How many pots, every how many days, from when, to when. */
     static List<String> of(Rule rule) {

@@ -34,6 +34,8 @@ record SeekOffers(PlanPage page, State state) {
 
     /** The best so far is shown already. */
     private Step stop() {
-        return Step.to(state.withTop(page.seeking(page.sought().stopped())), new Effect.StopSeeking());
+        return Step.to(
+                state.withTop(page.seeking(page.sought().stopped())),
+                new Effect.StopSeeking(page.sought().turn()));
     }
 }

@@ -51,14 +51,6 @@ record Sought(int turn, Optional<SeasonPlan> from, Optional<Found> best, Optiona
 
     /** The plan that was found, with the rule it is for. */
     static SeasonPlan plan(SeasonPlan from, Found found) {
-        return new SeasonPlan(
-                from.id(),
-                from.season(),
-                from.name(),
-                from.rule(),
-                found.pots(),
-                Optional.of(found.search()),
-                Optional.empty(),
-                from.note());
+        return from.found(found.pots(), found.search());
     }
 }

@@ -16,31 +16,34 @@ import sillbook.ui.screen.list.FindPane;
 import sillbook.words.plan.SuppliesWords;
 
 /** What a plan takes, and what of it is to be bought: by supplier, what is to be ordered soonest first. */
-record SuppliesPage(Drawn drawn, Cursor cursor) implements Layer {
-    static SuppliesPage of(Drawn drawn) {
-        return new SuppliesPage(drawn, Cursor.FIRST);
-    }
+record SuppliesPage(Cursor cursor) implements Layer {
+    static final SuppliesPage OPEN = new SuppliesPage(Cursor.FIRST);
 
     @Override
     public Reach reach() {
         return Reach.PAGE;
     }
 
-    private Supplies supplies(State state) {
+    private static Supplies supplies(State state, Drawn drawn) {
         return state.almanac().plannings().supplies(drawn.plan(state));
     }
 
     private FindPane list(State state) {
-        SuppliesRows lines = new SuppliesRows(state, supplies(state));
+        return list(state, PlanPage.beneath(state).drawn());
+    }
+
+    private FindPane list(State state, Drawn drawn) {
+        SuppliesRows lines = new SuppliesRows(state, supplies(state, drawn));
         return new FindPane(Find.CLOSED, lines.rows(), cursor, List.of(SuppliesRows::heading));
     }
 
     @Override
     public Look look(State state, Size body) {
         FindPane list = list(state);
+        Supplies supplies = supplies(state, PlanPage.beneath(state).drawn());
         Look look = Look.body(list)
                 .withPlace("supplies, " + list.place(body.rows()))
-                .withAside(Aside.of("To buy", new SuppliesWords(state.journal()).toBuy(supplies(state)) + "."))
+                .withAside(Aside.of("To buy", new SuppliesWords(state.journal()).toBuy(supplies) + "."))
                 .withFoot(Action.MOVE_CURSOR, Action.WRITE_LINE, Action.BACK, Action.KEYS);
         return list.point(body.rows()).map(look::withCursor).orElse(look);
     }
@@ -49,12 +52,13 @@ record SuppliesPage(Drawn drawn, Cursor cursor) implements Layer {
     public List<Offer> offers(State state) {
         return List.of(Offer.moving(
                 state,
-                key -> new SuppliesPage(
-                        drawn, list(state).pressed(key, state.body().rows()))));
+                key -> new SuppliesPage(list(state).pressed(key, state.body().rows()))));
     }
 
     @Override
     public Layer settled(State before, State after, Cause cause) {
-        return new SuppliesPage(drawn.in(after.journal()), cursor);
+        FindPane list = list(after, PlanPage.beneath(after).drawn().in(after.journal()));
+        return new SuppliesPage(
+                cursor.to(cursor.at(), list.rows(), list.listRows(after.body().rows())));
     }
 }

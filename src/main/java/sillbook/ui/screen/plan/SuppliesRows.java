@@ -3,9 +3,11 @@ package sillbook.ui.screen.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.plan.Supplies;
 import sillbook.plan.Supplies.Bulbs;
 import sillbook.text.Columns;
@@ -21,7 +23,7 @@ import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.PotNames;
 import sillbook.words.Prices;
-import sillbook.words.plan.SuppliesWords;
+import sillbook.words.plan.SuppliesLines;
 
 /** The lines of what a plan takes: bulbs by supplier, what is over, containers, potting mix and labels. */
 record SuppliesRows(State state, Supplies supplies) {
@@ -43,20 +45,19 @@ record SuppliesRows(State state, Supplies supplies) {
 
     Rows rows() {
         List<Row> rows = new ArrayList<>();
-        Map<String, List<Bulbs>> bySupplier = new TreeMap<>();
-        supplies.bulbs()
-                .forEach(one -> bySupplier
-                        .computeIfAbsent(one.supplier(), fresh -> new ArrayList<>())
-                        .add(one));
-        bySupplier.forEach((supplier, bulbs) -> {
+        bySupplier().forEach((supplier, bulbs) -> {
             rows.add(Row.heading(supplier.isEmpty() ? "No supplier is written" : supplier));
-            bulbs.stream()
-                    .sorted(Comparator.comparing((Bulbs one) -> one.wanting() == 0)
-                            .thenComparing(Bulbs::orderBy))
-                    .forEach(one -> rows.add(row(one)));
+            bulbs.forEach(one -> rows.add(row(one)));
         });
         rows.addAll(rest());
         return Rows.of(rows.isEmpty() ? List.of(said("The plan has no pot that is still to be made.")) : rows);
+    }
+
+    /** What is to be ordered soonest first, and what is ordered or in hand after it. */
+    private Map<String, List<Bulbs>> bySupplier() {
+        return SuppliesLines.inOrder(supplies).stream()
+                .sorted(Comparator.comparing((Bulbs one) -> one.wanting() == 0))
+                .collect(Collectors.groupingBy(Bulbs::supplier, LinkedHashMap::new, Collectors.toList()));
     }
 
     private Row row(Bulbs bulbs) {
@@ -77,20 +78,15 @@ record SuppliesRows(State state, Supplies supplies) {
     }
 
     private List<Row> rest() {
-        List<Row> rows = new ArrayList<>();
-        PotNames names = new PotNames(state.journal());
-        supplies.leftOver()
-                .forEach(over -> rows.add(said("over: " + names.variety(over.variety()) + ", "
-                        + Counts.of(over.bulbs(), "bulb") + " that no pot takes")));
-        supplies.containers()
-                .forEach(pots -> rows.add(said(
-                        state.journal().containers().get(pots.container()).name() + ": " + pots.needed() + " wanted, "
-                                + pots.free() + " free" + (pots.toBuy() > 0 ? ", " + pots.toBuy() + " to buy" : "")
-                                + (pots.toWash() > 0 ? ", " + pots.toWash() + " to wash first" : ""))));
-        supplies.mix().ifPresent(mix -> rows.add(said(new SuppliesWords(state.journal()).mix(mix))));
-        if (supplies.labels() > 0) {
-            rows.add(said(Counts.of(supplies.labels(), "label")));
-        }
+        SuppliesLines lines = new SuppliesLines(state.journal());
+        List<Row> rows = Stream.of(
+                        supplies.leftOver().stream().map(lines::leftOver),
+                        supplies.containers().stream().map(lines::pots),
+                        supplies.mix().stream().map(lines::mix),
+                        Stream.of(Counts.of(supplies.labels(), "label")).filter(none -> supplies.labels() > 0))
+                .flatMap(some -> some)
+                .map(SuppliesRows::said)
+                .toList();
         return rows.isEmpty() ? rows : with(Row.heading("Beside them"), rows);
     }
 
@@ -101,12 +97,6 @@ record SuppliesRows(State state, Supplies supplies) {
     }
 
     private static Row said(String text) {
-        return Row.of(
-                new Thing.Named(text),
-                (line, cells) -> cells.put(
-                        line.column() + Row.LABEL,
-                        line.row(),
-                        Columns.fit(text, line.columns() - Row.LABEL - 1),
-                        Style.INK));
+        return Row.text(text, Style.INK).on(new Thing.Named(text));
     }
 }

@@ -8,7 +8,6 @@ import sillbook.chart.PotDrawing;
 import sillbook.chart.PotDrawing.Middle;
 import sillbook.chart.PotDrawing.Side;
 import sillbook.model.Potting;
-import sillbook.model.Settings.LengthUnit;
 import sillbook.reckon.fit.Filling;
 import sillbook.reckon.packing.Point;
 import sillbook.season.PotFit;
@@ -18,7 +17,7 @@ import sillbook.ui.draw.PotFromSide;
 import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
-import sillbook.words.PotFitWords;
+import sillbook.ui.screen.Sits;
 
 /**
  * How the bulbs of a pot sit: from above to scale with numbered places, from the side how deep, and how many would fit.
@@ -32,9 +31,7 @@ public record PotPicture(PotDrawing drawing, List<String> says) implements Widge
     private static final int BETWEEN = 2;
     private static final int SIDE = 16;
 
-    /** Where nobody said how deep, tips level with the potting mix are drawn. */
     private static final double COVERED = -2.5;
-
     private static final double JUST_COVERED = -1;
     private static final double TIPS_OUT = 0.5;
     private static final double THIRD = 3;
@@ -45,10 +42,10 @@ public record PotPicture(PotDrawing drawing, List<String> says) implements Widge
     }
 
     /** Empty where so many are not known to fit. */
-    public static Optional<PotPicture> of(PotFit fit, Potting.Depth depth, LengthUnit unit) {
-        return fit.places().isEmpty()
+    public static Optional<PotPicture> of(Sits sits) {
+        return sits.fit().places().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new PotPicture(drawing(fit, depth), new PotFitWords(fit, unit).lines(depth)));
+                : Optional.of(new PotPicture(drawing(sits.fit(), sits.depth()), sits.says()));
     }
 
     private static PotDrawing drawing(PotFit fit, Potting.Depth depth) {
@@ -69,6 +66,7 @@ public record PotPicture(PotDrawing drawing, List<String> says) implements Widge
             case HALF_OUT -> bulb / HALF;
             case THIRD_OUT -> bulb / THIRD;
             case TIPS_OUT -> TIPS_OUT;
+            // Where nobody said how deep, tips level with the potting mix are drawn.
             case NOT_SAID, TIPS_LEVEL -> 0;
             case JUST_COVERED -> JUST_COVERED;
             case COVERED -> COVERED;

@@ -67,7 +67,9 @@ class HandViewTest {
 
     @Test
     void tooSmallAWindowSaysSo() {
-        assertThat(all(desk.resize(60, 12))).contains("80");
+        assertThat(all(desk.resize(60, 12)))
+                .contains("Sillbook wants a little more room:")
+                .contains("80 columns by 24 lines; this is 60 by 12.");
     }
 
     // The rule
@@ -151,6 +153,22 @@ class HandViewTest {
         assertThat(desk.press("k").line(22)).contains("plan A is kept as it stands here");
         assertThat(desk.press("+").line(21)).contains("by hand, 12 pots");
         assertThat(desk.press("k").kept().line(21)).contains("plan B of 2, 12 pots");
+    }
+
+    @Test
+    void whatIsAKeptPlanAgainIsThatPlan() {
+        desk.press("k").kept().press("+");
+        assertThat(desk.line(21)).contains("by hand, 12 pots");
+        assertThat(desk.press("-").line(21)).contains("plan A of 1, 12 pots");
+        assertThat(desk.press("k").line(22)).contains("plan A is kept as it stands here");
+        assertThat(all(desk.press("p"))).contains("+ A").doesNotContain("not kept yet");
+    }
+
+    @Test
+    void theCursorStaysOnTheListInAnotherSeason() {
+        desk.press("End");
+        assertThat(desk.line(6)).doesNotStartWith("▸");
+        assertThat(desk.press("<", ">").line(6)).startsWith("▸");
     }
 
     @Test

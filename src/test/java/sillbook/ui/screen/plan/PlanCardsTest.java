@@ -67,6 +67,13 @@ class PlanCardsTest {
         assertThat(desk.press("Esc").line(4)).startsWith(" In bloom");
     }
 
+    @Test
+    void noneByHandEither() {
+        desk.press("v", "Enter").tell(new Message.Changed(new Snapshot(ComingWinter.places(), Desk.TODAY, 0, 0)));
+        assertThat(desk.line(4)).startsWith(" It is gone");
+        assertThat(desk.press("Esc").line(7)).contains("Nothing to plan with");
+    }
+
     // Why
 
     @Test
@@ -179,6 +186,7 @@ class PlanCardsTest {
     void whatIsWrittenElsewhereIsSeenAtOnce() {
         Journal fewer = desk.state().journal();
         Wish wish = fewer.wishes().all().iterator().next();
+        assertThat(desk.line(5)).contains("10 Jan-25 Mar");
         desk.tell(new Message.Changed(new Snapshot(fewer.with(List.of(new Edit.Remove(wish))), Desk.TODAY, 0, 0)));
         assertThat(desk.line(5)).doesNotContain("10 Jan-25 Mar");
     }

@@ -4,20 +4,26 @@ package sillbook.ui.screen.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sillbook.model.Edit;
+import sillbook.model.Id;
+import sillbook.model.Journal;
 import sillbook.model.SeasonPlan.Search;
+import sillbook.model.Wish;
 import sillbook.plan.Seeking;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Effect;
 import sillbook.ui.screen.Golden;
 import sillbook.ui.screen.Message;
+import sillbook.ui.screen.Snapshot;
 
 class RibbonViewTest {
     private final Desk desk = Desk.over(ComingWinter.wished()).press("5", "v");
 
-    private static Seeking.Found found(Desk desk, int pots, boolean isProven) {
-        PlanPage page = (PlanPage) desk.state().top();
+    static Seeking.Found found(Desk desk, int pots, boolean isProven) {
+        PlanPage page = PlanPage.beneath(desk.state());
         Search bound = new Search(0, isProven ? 7 : 5, pots);
         return new Seeking.Found(
                 page.drawn().plan(desk.state()).pots().subList(0, pots), new Search(0, 7, pots), bound, isProven);
@@ -84,13 +90,13 @@ class RibbonViewTest {
     @Test
     void bOrEscStopsItWithTheBestSoFar() {
         desk.press("b").tell(new Message.FoundSoFar(1, found(desk, 9, false)));
-        assertThat(desk.press("b").effects()).containsExactly(new Effect.StopSeeking());
+        assertThat(desk.press("b").effects()).containsExactly(new Effect.StopSeeking(1));
         assertThat(desk.line(21)).contains("9 pots");
         desk.tell(new Message.Sought(1, new Seeking.Best(found(desk, 4, true))));
         assertThat(desk.line(21)).as("what is told late is not heard").contains("9 pots");
 
-        assertThat(desk.press("b", "Esc").effects()).containsExactly(new Effect.StopSeeking());
-        desk.tell(new Message.FoundSoFar(1, found(desk, 4, true)));
+        assertThat(desk.press("b", "Esc").effects()).containsExactly(new Effect.StopSeeking(2));
+        desk.tell(new Message.FoundSoFar(2, found(desk, 4, true)));
         assertThat(desk.line(21)).contains("9 pots");
     }
 
@@ -110,8 +116,10 @@ class RibbonViewTest {
 
     @Test
     void itGoesOnOverOtherPages() {
-        desk.press("b", "2").tell(new Message.Sought(1, new Seeking.Best(found(desk.press("5"), 8, true))));
-        assertThat(desk.line(21)).contains("8 pots");
+        Seeking.Found best = found(desk, 8, true);
+        desk.press("b", "2").tell(new Message.Sought(1, new Seeking.Best(best)));
+        assertThat(desk.line(21)).doesNotContain("8 pots");
+        assertThat(desk.press("5").line(21)).contains("8 pots");
     }
 
     @Test
@@ -120,5 +128,15 @@ class RibbonViewTest {
                 .contains("Room   garage fridge  9")
                 .contains("cellar        20")
                 .contains("kitchen sill   6");
+        Journal crowded = desk.state().journal();
+        Wish one = crowded.wishes().all().iterator().next();
+        for (int more = 0; more < 6; more++) {
+            Wish another =
+                    new Wish(new Id<>(73, more), one.season(), one.from(), one.to(), "", one.asks(), Set.of(), "");
+            crowded = crowded.with(List.of(new Edit.Put(another)));
+        }
+        desk.tell(new Message.Changed(new Snapshot(crowded, Desk.TODAY, 0, 0)));
+        assertThat(desk.line(14)).startsWith("         and 4 lines more");
+        assertThat(desk.line(15)).startsWith("▸   a 'Pewter Choir'");
     }
 }
