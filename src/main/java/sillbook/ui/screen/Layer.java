@@ -74,6 +74,11 @@ public interface Layer {
         return false;
     }
 
+    /** What is drawn here that the journal has not: {@code the plan of 2027-28 as drawn}. */
+    default Optional<String> unkept(State state) {
+        return Optional.empty();
+    }
+
     /** Steps that were asked for with {@link Effect.ListSteps}. */
     default Layer listed(State state, Message.StepsListed steps) {
         return this;

@@ -3,6 +3,7 @@ package sillbook.ui.screen;
 
 import java.util.List;
 import sillbook.ui.draw.Size;
+import sillbook.words.Counts;
 
 /** Asks whether to leave the program. */
 public record Quitting() implements Layer {
@@ -19,8 +20,8 @@ public record Quitting() implements Layer {
     }
 
     private static String sentence(State state) {
-        return state.isHalfDone()
-                ? "All is kept but what is half typed; that would be lost. Enter leaves, Esc stays."
-                : "All is kept. Enter leaves, Esc stays.";
+        List<String> unkept = state.unkept();
+        String but = unkept.isEmpty() ? "" : " but " + Counts.and(unkept) + "; that would be lost";
+        return "All is kept" + but + ". Enter leaves, Esc stays.";
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
@@ -104,9 +105,13 @@ public record State(
         return with(layers.opening(page));
     }
 
-    /** Whether anything typed is not kept: on top, beneath, or waiting as a draft. */
-    public boolean isHalfDone() {
-        return !layers.drafts().isEmpty() || layers.over().stream().anyMatch(Layer::isHalfDone);
+    /** What is not kept: typed on top, beneath, or waiting as a draft; and what the pages have drawn. */
+    public List<String> unkept() {
+        boolean isHalfTyped =
+                !layers.drafts().isEmpty() || layers.over().stream().anyMatch(Layer::isHalfDone);
+        Stream<String> drawn = layers.pages().values().stream().flatMap(page -> page.unkept(this).stream());
+        return Stream.concat(isHalfTyped ? Stream.of("what is half typed") : Stream.of(), drawn)
+                .toList();
     }
 
     /** The topmost layer put away half done; it waits under its draft name. */

@@ -31,7 +31,7 @@ record Update(State state) implements Message.Cases<Step> {
         boolean leaves = Action.LEAVE.keys().contains(key.anyCase());
         boolean asked = state.top() instanceof Quitting;
         if (leaves && !asked) {
-            return state.isHalfDone() ? Step.to(state.laid(new Quitting())) : Step.to(state, new Effect.Quit());
+            return state.unkept().isEmpty() ? Step.to(state, new Effect.Quit()) : Step.to(state.laid(new Quitting()));
         }
         return asked ? command(key) : Step.to(state);
     }

@@ -79,9 +79,22 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
         return Optional.ofNullable(drafts.get(season(state)));
     }
 
+    /** The seasons, in their order, of which a plan is made that is not kept. */
+    List<Season> unkept(Journal journal) {
+        return drafts.values().stream()
+                .filter(made -> same(made, journal).isEmpty())
+                .map(SeasonPlan::season)
+                .sorted()
+                .toList();
+    }
+
+    private static Optional<SeasonPlan> kept(State state, SeasonPlan made) {
+        return same(made, state.journal());
+    }
+
     /** The same plan, if it is kept. */
-    private Optional<SeasonPlan> kept(State state, SeasonPlan made) {
-        return kept(state).stream()
+    private static Optional<SeasonPlan> same(SeasonPlan made, Journal journal) {
+        return SeasonPlan.of(made.season(), journal).stream()
                 .filter(one -> one.pots().equals(made.pots()) && one.rule().equals(made.rule()))
                 .findFirst();
     }

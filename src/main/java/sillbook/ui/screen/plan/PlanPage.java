@@ -22,6 +22,7 @@ import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.Timescale;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.FindPane;
+import sillbook.words.Counts;
 
 /**
  * What should flower when: so many pots every so many days, or a ribbon under the months. What is changed here is shown at once, and is in
@@ -166,6 +167,17 @@ public record PlanPage(Drawn drawn, boolean isRibbon, Cursor cursor, Optional<Ru
         Cursor there =
                 cursor.to(cursor.at(), list.rows(), list.listRows(state.body().rows()));
         return new PlanPage(drawn, isRibbon, there, typed, sought);
+    }
+
+    @Override
+    public Optional<String> unkept(State state) {
+        List<String> seasons = drawn.unkept(state.journal()).stream()
+                .map(state.journal()::nameOf)
+                .toList();
+        return seasons.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "the plan" + (seasons.size() == 1 ? "" : "s") + " of " + Counts.and(seasons) + " as drawn");
     }
 
     @Override

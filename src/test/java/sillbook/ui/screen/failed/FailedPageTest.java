@@ -129,7 +129,7 @@ class FailedPageTest {
                 .contains("+ rot")
                 .contains("+ brown")
                 .contains("soft and grey");
-        assertThat(again.state().isHalfDone()).isFalse();
+        assertThat(again.state().unkept()).isEmpty();
     }
 
     @Test
@@ -137,7 +137,7 @@ class FailedPageTest {
         desk.press("Space", "Space", "Down", "Space", "Space");
 
         assertThat(all()).doesNotContain("+ leaves only").doesNotContain("+ none");
-        assertThat(desk.state().isHalfDone()).isFalse();
+        assertThat(desk.state().unkept()).isEmpty();
     }
 
     @Test

@@ -165,6 +165,20 @@ class HandViewTest {
     }
 
     @Test
+    void whoLeavesIsToldWhatIsNotKept() {
+        assertThat(desk.press("q").line(22)).isEqualTo(" All is kept. Enter leaves, Esc stays.");
+        desk.press("Esc", "+", ">", "Tab").type("3").press("Enter", "1", "q");
+        assertThat(desk.line(22) + desk.line(23))
+                .isEqualTo(
+                        " All is kept but the plans of 2027-28 and 2028-29 as drawn; that would be lost. Enter leaves, Esc stays.");
+        assertThat(desk.press("Esc").resize(60, 12).press("q").effects())
+                .as("nor is it lost unasked where nothing can be seen")
+                .isEmpty();
+        desk.resize(80, 24).press("Esc", "5", "<", "k").kept();
+        assertThat(desk.press("q").line(22)).startsWith(" All is kept but the plan of 2028-29 as drawn;");
+    }
+
+    @Test
     void theCursorStaysOnTheListInAnotherSeason() {
         desk.press("End");
         assertThat(desk.line(6)).doesNotStartWith("▸");

@@ -321,7 +321,7 @@ class RoundPageTest {
         Desk empty = round(Desk.over(winter().place("cellar", Sort.CELLAR).journal()), "cellar");
 
         assertThat(empty.press("Enter").line(22)).contains("nothing stands here any more");
-        assertThat(empty.press("m").state().isHalfDone()).isFalse();
+        assertThat(empty.press("m").state().unkept()).isEmpty();
     }
 
     /** A fridge on 12 January with a pot in the cold and bulbs of two varieties that wait dry, one of them long. */
