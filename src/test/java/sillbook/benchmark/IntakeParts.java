@@ -81,7 +81,7 @@ public final class IntakeParts {
                 }
             }
             long ended = System.nanoTime();
-            long putDown = through - looked - reading - summing;
+            long putDown = through - looked - summing;
             return String.format(
                     Locale.ROOT,
                     "%d %d %d %d %d %d",
@@ -94,6 +94,7 @@ public final class IntakeParts {
         }
     }
 
+    /** Gone through by another thread, which has ended when the readings are in. */
     private final class Reading implements Feed {
         private final Feed feed;
 

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The parts of taking a file in, by {@link IntakeParts} under the Java settings that the program has. */
@@ -19,13 +20,15 @@ final class IntakeShares {
     /** As {@link IntakeParts} prints them. */
     private static final List<String> PARTS = List.of(
             "looking at the file",
-            "reading and understanding it",
-            "keys, duplicates and marks",
+            "reading and understanding it, on the other core",
+            "keys, duplicates and marks, and waiting for what is read",
             "sums of days",
             "packing the original, on the other core",
             "step, sums at both ends, commit");
 
-    private static final int BESIDE = 4;
+    /** Those that take no time of their own, as long as a core is free. */
+    private static final Set<Integer> BESIDE = Set.of(1, 4);
+
     private static final int END = 5;
 
     private final Path program;
@@ -55,7 +58,7 @@ final class IntakeShares {
         for (int part = 0; part < PARTS.size(); part++) {
             long time = part == END ? run[PARTS.size()] : run[part];
             parts.get(part).add(time);
-            known += part == BESIDE ? 0 : time;
+            known += BESIDE.contains(part) ? 0 : time;
         }
         long keeping = Math.max(0, run[END] - run[PARTS.size()]);
         original.add(keeping);

@@ -53,7 +53,7 @@ final class Deliveries {
         FutureTask<Packed> packing = originals.packing(delivery.original());
         OnTheWay onTheWay = new OnTheWay(delivery.place(), days);
         Intake intake = begin(delivery.place());
-        intake.takeIn(delivery.feed(), onTheWay, progress);
+        takeIn(delivery, intake, onTheWay, progress);
         Packed packed = originals.await(packing);
         Id<ReadingSource> id = ReadingSource.idOf(delivery.place(), packed.hash());
         if (intake.counting().readings() == 0 || isTakenIn(id)) {
@@ -65,6 +65,12 @@ final class Deliveries {
         Step step = Step.takenIn(source, name(delivery.place()), delivery.beside());
         steps.add(step, now);
         return Optional.of(step);
+    }
+
+    private static void takeIn(Delivery delivery, Intake intake, DaySums.Tally sums, Progress progress) {
+        try (FeedAhead ahead = new FeedAhead(delivery.feed())) {
+            intake.takeIn(ahead, sums, progress);
+        }
     }
 
     private void keep(Id<ReadingSource> id, Packed packed, Intake intake) {
@@ -85,7 +91,7 @@ final class Deliveries {
     Comparison compare(Delivery delivery, Progress progress) {
         FutureTask<Packed> packing = originals.packing(delivery.original());
         Intake intake = begin(delivery.place());
-        intake.takeIn(delivery.feed(), NONE, progress);
+        takeIn(delivery, intake, NONE, progress);
         String hash = originals.await(packing).hash();
         return intake.counting().soFar(isTakenIn(ReadingSource.idOf(delivery.place(), hash)));
     }
