@@ -40,7 +40,8 @@ record WishJson(Journal journal, LocalDate today, PlanNames names) {
                 .list("gaps", met.gaps(), BloomJson::span)
                 .number("chance", met.chance())
                 .whole("spares", met.spares())
-                .day("orderBy", latest.map(LatestDays::orderBy))
+                .text("ofVariety", latest.map(LatestDays::variety).map(new Named(journal)::variety))
+                .day("orderBy", latest.flatMap(LatestDays::orderBy))
                 .day("potBy", latest.map(LatestDays::potBy))
                 .day("bringInBy", latest.map(LatestDays::bringInBy))
                 .list("looks", new WishChecks(Handbook.standard(), journal.settings()).of(wish, today), WishJson::look);

@@ -70,7 +70,7 @@ public record SeasonPlan(
     /**
      * How good a plan that was searched for is at most. Of each number, what no plan can go below that does as well at those before it.
      *
-     * @param unmet pots that dated wishes lack
+     * @param unmet pots that wishes lack on their days
      * @param gapDays days wished for without anything in bloom
      * @param pots brought in
      */

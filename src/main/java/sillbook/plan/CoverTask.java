@@ -3,9 +3,11 @@ package sillbook.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import sillbook.model.Id;
 import sillbook.model.Place;
@@ -13,6 +15,8 @@ import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Wish;
 import sillbook.reckon.cover.DayWish;
+import sillbook.reckon.cover.Evaluation;
+import sillbook.reckon.cover.Plan;
 import sillbook.reckon.cover.PotGroup;
 import sillbook.reckon.cover.Pull;
 import sillbook.reckon.cover.Room;
@@ -114,7 +118,11 @@ final class CoverTask {
     Optional<Task> task() {
         return candidates.isEmpty() || planning.rooms().isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Task(season(), sites(), rooms(planning.colds()), groups, wishes()));
+                : Optional.of(task(wishes(wishedDays::asked)));
+    }
+
+    private Task task(List<DayWish> wishes) {
+        return new Task(season(), sites(), rooms(planning.colds()), groups, wishes);
     }
 
     private List<Room> sites() {
@@ -138,19 +146,36 @@ final class CoverTask {
                 .toList();
     }
 
-    /** What wishes ask of single days; that something is in bloom on each of some days is asked by the season itself. */
-    private List<DayWish> wishes() {
-        List<DayWish> wishes = new ArrayList<>();
-        for (Wish wish : planning.wishes()) {
-            List<Integer> suited = suited(wish);
-            if (!suited.isEmpty()) {
-                wishedDays
-                        .asked(wish)
-                        .forEach(day ->
-                                wishes.add(new DayWish(day(day), wish.asks().pots(), suited, sites(wish))));
-            }
-        }
-        return wishes.subList(0, Math.min(MOST_WISHES, wishes.size()));
+    /** What wishes ask of single days, dated ones first; that something is in bloom on each of some days is asked by the season itself. */
+    private List<DayWish> wishes(Function<Wish, List<LocalDate>> days) {
+        List<DayWish> asked = planning.wishes().stream()
+                .sorted(Comparator.comparing(wish -> wish.asks().isEveryDay()))
+                .flatMap(wish -> days.apply(wish).stream().flatMap(day -> wish(wish, day).stream()))
+                .toList();
+        return asked.subList(0, Math.min(MOST_WISHES, asked.size()));
+    }
+
+    private Optional<DayWish> wish(Wish wish, LocalDate day) {
+        List<Integer> suited = suited(wish);
+        return suited.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new DayWish(day(day), wish.asks().pots(), suited, sites(wish)));
+    }
+
+    /** How many pots wishes lack on their own days with the pots of a plan. */
+    int lacking(Plan plan) {
+        return Evaluation.of(task(wishes(wishedDays::own)), plan.pulls())
+                        .tally()
+                        .unmet()
+                + unsuited();
+    }
+
+    /** How many of these any plan lacks, as no bulbs suit them. */
+    int unsuited() {
+        return planning.wishes().stream()
+                .filter(wish -> !wishedDays.own(wish).isEmpty() && suited(wish).isEmpty())
+                .mapToInt(wish -> wish.asks().pots())
+                .sum();
     }
 
     private List<Integer> suited(Wish wish) {

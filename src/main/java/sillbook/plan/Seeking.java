@@ -110,14 +110,16 @@ public final class Seeking {
     }
 
     private static Found found(CoverTask cover, Plan plan) {
+        int lacking = cover.lacking(plan);
+        boolean serveBest = plan.tally().unmet() == plan.bound().unmet();
         return new Found(
                 cover.proposals(plan.pulls()),
-                search(plan.tally(), cover),
-                search(plan.bound(), cover),
+                search(lacking, plan.tally(), cover),
+                search(serveBest ? lacking : cover.unsuited(), plan.bound(), cover),
                 plan.isProven() && cover.asksAll());
     }
 
-    private static Search search(Tally tally, CoverTask cover) {
-        return new Search(tally.unmet(), tally.gapDays(), Math.max(0, tally.used() - cover.fillers()));
+    private static Search search(int lacking, Tally tally, CoverTask cover) {
+        return new Search(lacking, tally.gapDays(), Math.max(0, tally.used() - cover.fillers()));
     }
 }

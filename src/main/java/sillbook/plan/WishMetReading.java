@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import sillbook.model.Purchase;
 import sillbook.model.Wish;
 import sillbook.reckon.chance.Several;
 import sillbook.reckon.chance.Spares;
@@ -60,9 +61,9 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots,
                                 one -> meeting(wish, one).size())
                         .thenComparing(Comparator.reverseOrder()))
                 .orElseThrow();
-        List<Integer> meeting = meeting(wish, day);
-        double chance = chance(wish, meeting, day);
-        return new WishMet(wish, meeting, List.of(), chance, spares(wish, meeting.size(), chance), latest(wish, day));
+        List<Double> each = suited(wish).mapToObj(pot -> chances.of(pot, day)).toList();
+        double chance = Several.atLeast(wish.asks().pots(), each);
+        return new WishMet(wish, meeting(wish, day), List.of(), chance, spares(wish, each, chance), latest(wish, day));
     }
 
     private List<Integer> meeting(Wish wish, LocalDate day) {
@@ -72,8 +73,8 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots,
                 .toList();
     }
 
-    /** As many more of the quickest bulbs that suit, or that are in the plan, as would make it sure enough; none where it is. */
-    private Optional<Integer> spares(Wish wish, int meeting, double chance) {
+    /** The fewest pots more that make it sure enough, of any bulbs that suit, or that are in the plan; none where it is. */
+    private Optional<Integer> spares(Wish wish, List<Double> each, double chance) {
         if (chance >= Spares.SURE) {
             return Optional.of(0);
         }
@@ -81,16 +82,15 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots,
                 .filter(candidate -> wish.asks().suits(candidate.variety()))
                 .map(Candidate::forcing)
                 .distinct()
-                .flatMap(forcing -> fewest(forcing, wish.asks().pots()).stream())
-                .min(Comparator.naturalOrder())
-                .map(pots -> Math.max(1, pots - meeting));
+                .flatMap(forcing -> more(forcing, each, wish.asks().pots()).stream())
+                .min(Comparator.naturalOrder());
     }
 
     /** Whichever day it is: so long after they came in as suits them best. */
-    private Optional<Integer> fewest(Forcing forcing, int wanted) {
+    private Optional<Integer> more(Forcing forcing, List<Double> each, int wanted) {
         return wanted > Spares.MOST_WANTED
                 ? Optional.empty()
-                : Spares.fewest(chances.spell(forcing), forcing.toFlower().typical(), wanted)
+                : Spares.more(each, chances.spell(forcing), forcing.toFlower().typical(), wanted)
                         .map(spares -> spares.pulls().size());
     }
 
@@ -99,12 +99,22 @@ record WishMetReading(Planning planning, WishedDays days, List<PlannedPot> pots,
         return planning.candidates().stream()
                 .filter(candidate -> candidate.pot().isEmpty() && wish.asks().suits(candidate.variety()))
                 .map(candidate -> latest(candidate, day))
-                .max((one, other) -> one.potBy().compareTo(other.potBy()));
+                .max(Comparator.comparing(LatestDays::potBy));
     }
 
-    private static LatestDays latest(Candidate candidate, LocalDate day) {
+    private LatestDays latest(Candidate candidate, LocalDate day) {
         LocalDate in = day.minusDays(candidate.forcing().toFlower().typical());
         LocalDate potted = in.minusDays(candidate.forcing().usualCold());
-        return new LatestDays(potted.minusDays(Supplies.DELIVERY_DAYS), potted, in);
+        Optional<LocalDate> order =
+                Optional.of(potted.minusDays(Supplies.DELIVERY_DAYS)).filter(none -> isToOrder(candidate));
+        return new LatestDays(candidate.variety().id(), order, potted, in);
+    }
+
+    private boolean isToOrder(Candidate candidate) {
+        return candidate
+                .purchase()
+                .flatMap(planning.journal().purchases()::find)
+                .filter(purchase -> purchase.state() != Purchase.State.TO_ORDER)
+                .isEmpty();
     }
 }

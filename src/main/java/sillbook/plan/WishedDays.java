@@ -23,6 +23,9 @@ record WishedDays(List<Wish> wishes, Rule rule, LocalDate today) {
     /** Some three weeks lie between coming in and the flower of most kinds, where nobody wished for days. */
     private static final int USUAL_DAYS_TO_FLOWER = 21;
 
+    /** So often the day of a dated wish is asked for, those beside it once. */
+    private static final int WEIGHT = 3;
+
     /** So many days of one wish are looked at singly. */
     private static final int SINGLE_DAYS = 40;
 
@@ -87,13 +90,22 @@ record WishedDays(List<Wish> wishes, Rule rule, LocalDate today) {
     }
 
     /**
-     * The days on which a wish asks for pots of its own: around the day of a dated one; of one for every day that asks for more than that
-     * anything is in bloom, each of its days, or of a long stretch one in a few.
+     * The days on which the search is asked for pots of a wish, the weightier ones oftener: a dated one's and those about it; else its {@link
+     * #own}.
      */
     List<LocalDate> asked(Wish wish) {
+        Stream<LocalDate> days = wish.asks().isEveryDay() ? own(wish).stream() : about(inFlowerOn(wish));
+        return days.filter(day -> !day.isBefore(today)).toList();
+    }
+
+    /**
+     * The days on which a wish asks for pots of its own: that of a dated one; of one for every day that asks for more than that anything is
+     * in bloom, each of its days, or of a long stretch one in a few.
+     */
+    List<LocalDate> own(Wish wish) {
         Stream<LocalDate> days = Stream.of();
         if (!wish.asks().isEveryDay()) {
-            days = about(inFlowerOn(wish));
+            days = Stream.of(inFlowerOn(wish));
         } else if (!wish.asks().isForAnyPot()) {
             days = Stream.concat(
                     wish.from().datesUntil(wish.to().plusDays(1), Period.ofDays(apart(wish))), Stream.of(wish.to()));
@@ -105,13 +117,12 @@ record WishedDays(List<Wish> wishes, Rule rule, LocalDate today) {
         return 1 + Dates.between(wish.from(), wish.to()) / SINGLE_DAYS;
     }
 
-    /** So that neither early nor late pots miss it; of the days a plan is judged by. */
+    /** The day of a wish, heavier than both beside it together; these so that neither early nor late pots miss it. Of the days a plan is judged by. */
     private Stream<LocalDate> about(LocalDate day) {
         DaySpan hull = hull();
-        return hull.contains(day)
-                ? Stream.of(day.minusDays(WishMet.SLACK_DAYS), day.plusDays(WishMet.SLACK_DAYS))
-                        .map(one -> Dates.earlier(Dates.later(one, hull.start()), hull.last()))
-                : Stream.of();
+        Stream<LocalDate> beside = Stream.of(day.minusDays(WishMet.SLACK_DAYS), day.plusDays(WishMet.SLACK_DAYS))
+                .map(one -> Dates.earlier(Dates.later(one, hull.start()), hull.last()));
+        return hull.contains(day) ? Stream.concat(Stream.generate(() -> day).limit(WEIGHT), beside) : Stream.of();
     }
 
     /**

@@ -24,6 +24,7 @@ import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Stage;
 import sillbook.model.Temperature;
 import sillbook.model.Trench;
+import sillbook.model.Variety;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor;
 import sillbook.model.WishedFor.Manner;
@@ -248,13 +249,53 @@ class PlanReadingTest {
         assertThat(met.chance()).isBetween(0.6, 0.85);
         assertThat(met.spares()).contains(1);
         assertThat(met.latest())
-                .contains(new LatestDays(
-                        day(1, 23).minusDays(105 + 14), day(1, 23).minusDays(105), day(1, 23)));
+                .as("bulbs that are here need not be ordered")
+                .contains(new LatestDays(tulip(), Optional.empty(), day(1, 23).minusDays(105), day(1, 23)));
 
         PlanNow two = read(RULE, pot(day(10, 1), "cellar", day(1, 15)), pot(day(10, 1), "cellar", day(1, 15)));
         double both = 1 - (1 - met.chance()) * (1 - met.chance());
         assertThat(two.wishes().get(0).chance()).isCloseTo(both, within(1e-12));
         assertThat(two.wishes().get(0).spares()).contains(0);
+    }
+
+    private Id<Variety> tulip() {
+        return august.planning().candidates().get(0).variety().id();
+    }
+
+    @Test
+    void bulbsThatAreStillToBeBoughtAreOrderedTwoWeeksBeforeTheyArePotted() {
+        august.bought("Linen Parade", "paperwhite", 20, Purchase.State.TO_ORDER);
+        Wish wish = august.wishOn(day(2, 13), 1, false).planning().wishes().get(0);
+        PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
+
+        LatestDays latest = now.wishes().get(0).latest().orElseThrow();
+        assertThat(wish.from()).isEqualTo(day(2, 13));
+        assertThat(latest.potBy()).isEqualTo(latest.bringInBy());
+        assertThat(latest.orderBy()).contains(latest.potBy().minusDays(14));
+    }
+
+    /** A pot that is likely in flower two days too early may still be in flower on the day, and two spares of it make less sure than two on time. */
+    @Test
+    void aPotThatLikelyMissesTheDayHasItsChanceToo() {
+        august.wishOn(day(2, 17), 1, false);
+        PlanNow now = read(RULE, pot(day(10, 1), "cellar", day(1, 15)));
+
+        WishMet met = now.wishes().get(0);
+        assertThat(now.pots().get(0).inFlower().contains(day(2, 17))).isFalse();
+        assertThat(met.isMet()).isFalse();
+        assertThat(met.chance()).isBetween(0.05, 0.5);
+    }
+
+    /** Three that are likely late make it less sure than one more pot could. */
+    @Test
+    void sparesAreCountedBesideThePotsThatAreThere() {
+        august.wishOn(day(2, 6), 3, false);
+        Proposal late = pot(day(10, 1), "cellar", day(1, 15));
+        WishMet three = read(RULE, late, late, late).wishes().get(0);
+
+        assertThat(three.isMet()).isTrue();
+        assertThat(three.chance()).isLessThan(0.5);
+        assertThat(three.spares().orElseThrow()).isGreaterThan(1);
     }
 
     @Test

@@ -62,8 +62,11 @@ class WishedDaysTest {
         Wish later = dated(FEBRUARY.plusDays(30), FlowerStage.FIRST_OPEN);
         WishedDays days = new WishedDays(List.of(wish, later), RULE, FEBRUARY.minusDays(30));
 
-        assertThat(days.asked(wish)).containsExactly(FEBRUARY, FEBRUARY.plusDays(2));
-        assertThat(days.asked(later)).containsExactly(FEBRUARY.plusDays(28), FEBRUARY.plusDays(30));
+        assertThat(days.asked(wish)).containsExactly(FEBRUARY, FEBRUARY, FEBRUARY, FEBRUARY, FEBRUARY.plusDays(2));
+        LocalDate thirtieth = FEBRUARY.plusDays(30);
+        assertThat(days.asked(later))
+                .containsExactly(thirtieth, thirtieth, thirtieth, FEBRUARY.plusDays(28), thirtieth);
+        assertThat(days.own(later)).containsExactly(thirtieth);
     }
 
     @Test

@@ -47,12 +47,23 @@ public record Spares(List<Integer> pulls, double chance) {
      * @param wanted pots at the stage, 1 to {@value #MOST_WANTED}
      */
     public static Optional<Spares> fewest(Spell spell, int day, int wanted) {
+        return more(List.of(), spell, day, wanted);
+    }
+
+    /**
+     * The fewest beside pots that are there already, so that all together are sure enough; of as few the surest.
+     *
+     * @param there the chance of each of those that it is at the stage on the day
+     */
+    public static Optional<Spares> more(List<Double> there, Spell spell, int day, int wanted) {
         if (wanted < 1 || wanted > MOST_WANTED) {
             throw new IllegalArgumentException(wanted + " pots wanted on a day");
         }
         double[] after = after(spell);
-        return IntStream.rangeClosed(wanted, MOST_TIMES * wanted)
-                .mapToObj(pots -> surest(after, day, wanted, pots))
+        Several among = Several.of(wanted, there);
+        int fewest = Math.max(1, wanted - there.size());
+        return IntStream.rangeClosed(fewest, MOST_TIMES * wanted)
+                .mapToObj(pots -> surest(after, day, among, pots, pots == wanted && there.isEmpty() ? 1 : 2))
                 .filter(spares -> spares.chance >= SURE - ROUNDING)
                 .findFirst();
     }
@@ -63,12 +74,13 @@ public record Spares(List<Integer> pulls, double chance) {
         return spell.chancesFrom(0, Math.max(1, last + 1));
     }
 
-    private static Spares surest(double[] after, int day, int wanted, int pots) {
-        return IntStream.rangeClosed(pots == wanted ? 1 : 2, Math.min(pots, MOST_DAYS))
+    /** @param fewestDays on which they come in, where there are as many of them */
+    private static Spares surest(double[] after, int day, Several among, int pots, int fewestDays) {
+        return IntStream.rangeClosed(Math.min(fewestDays, pots), Math.min(pots, MOST_DAYS))
                 .boxed()
                 .flatMap(days -> IntStream.rangeClosed(NEAREST, FARTHEST)
                         .boxed()
-                        .flatMap(apart -> places(after, day, wanted, spread(pots, days, apart))))
+                        .flatMap(apart -> places(after, day, among, spread(pots, days, apart))))
                 .max(Comparator.comparingDouble(Spares::chance))
                 .orElseThrow();
     }
@@ -82,13 +94,14 @@ public record Spares(List<Integer> pulls, double chance) {
     }
 
     /** With the last so long before the wished day, as long as that leaves a chance. */
-    private static Stream<Spares> places(double[] after, int day, int wanted, List<Integer> earlier) {
+    private static Stream<Spares> places(double[] after, int day, Several among, List<Integer> earlier) {
         return IntStream.range(0, after.length).mapToObj(last -> {
             List<Double> chances = earlier.stream()
                     .map(days -> last + days < after.length ? after[last + days] : 0)
                     .toList();
             return new Spares(
-                    earlier.stream().map(days -> day - last - days).toList(), Several.atLeast(wanted, chances));
+                    earlier.stream().map(days -> day - last - days).toList(),
+                    among.and(chances).enough());
         });
     }
 }

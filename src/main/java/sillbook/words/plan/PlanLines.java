@@ -34,7 +34,7 @@ public record PlanLines(Journal journal, LocalDate today, PlanNow now, boolean i
         IntStream.range(0, now.pots().size()).mapToObj(this::pot).forEach(lines::add);
         RibbonLines ribbon = new RibbonLines(now.ribbon());
         lines.addAll(ribbon.weeks());
-        lines.add(ribbon.gaps());
+        ribbon.gaps().ifPresent(lines::add);
         now.rooms().stream().filter(RoomTaken::isUsed).map(RoomLines::of).forEach(room -> lines.add("room: " + room));
         now.wishes().forEach(wish -> lines.addAll(wish(wish)));
         TroubleWords troubles = new TroubleWords(now, journal);

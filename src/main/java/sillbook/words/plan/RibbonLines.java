@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import sillbook.plan.Ribbon;
 import sillbook.reckon.dates.DaySpan;
@@ -48,8 +49,12 @@ record RibbonLines(Ribbon ribbon) {
         return Math.min(MOST, (int) (chance * TENTHS));
     }
 
-    /** {@code no bloom on 17-18 Jan, 22-24 Feb: 5 days of those wished for}. */
-    String gaps() {
+    /** {@code no bloom on 17-18 Jan, 22-24 Feb: 5 of the days wished for}; empty where no stretch of days is wished for. */
+    Optional<String> gaps() {
+        return ribbon.wished().isEmpty() ? Optional.empty() : Optional.of(gapsOfWished());
+    }
+
+    private String gapsOfWished() {
         List<DaySpan> gaps = ribbon.gaps();
         String days = gaps.stream().map(Days::span).collect(Collectors.joining(", "));
         return gaps.isEmpty()

@@ -55,10 +55,10 @@ public final class SeekingWords {
         };
     }
 
-    /** {@code 7 days without bloom, 14 pots}; first of all that dated wishes lack some, where they do. */
+    /** {@code 7 days without bloom, 14 pots}; first of all that a wish is short, where one is. */
     static String comesTo(Search sums) {
         String gap = sums.gapDays() == 0 ? "no day without bloom" : Counts.of(sums.gapDays(), "day") + " without bloom";
-        String unmet = sums.unmet() == 0 ? "" : "a dated wish is short, ";
+        String unmet = sums.unmet() == 0 ? "" : "a wish is short, ";
         return unmet + gap + ", " + Counts.of(sums.pots(), "pot");
     }
 
@@ -83,14 +83,16 @@ public final class SeekingWords {
         return now.plan().search().map(least -> proven(now, least)).orElse("by hand");
     }
 
-    /** A dated wish that is not met although there are bulbs that suit it. */
-    private static boolean couldBeMet(WishMet met) {
-        return !met.wish().asks().isEveryDay() && !met.isMet() && met.latest().isPresent();
+    /** What dated wishes lack for which there are bulbs that suit. */
+    private static int couldBeMet(PlanNow now) {
+        return now.wishes().stream()
+                .filter(met -> !met.wish().asks().isEveryDay() && met.latest().isPresent())
+                .mapToInt(WishMet::lacks)
+                .sum();
     }
 
     private static String proven(PlanNow now, Search least) {
-        boolean isShort = now.wishes().stream().anyMatch(SeekingWords::couldBeMet);
-        if (isShort && least.unmet() == 0) {
+        if (couldBeMet(now) > least.unmet()) {
             return "no, a wish is short";
         }
         int better = now.ribbon().gapDays() - least.gapDays();

@@ -94,14 +94,17 @@ public record WishWords(Journal journal) {
         return Optional.of(met.spares()
                 .map(more -> more == 0
                         ? "sure in nine of ten as it is"
-                        : more + " more, 3-5 days apart, would make it sure in nine of ten")
+                        : more + " more" + (more == 1 ? "" : ", 3-5 days apart,")
+                                + " would make it sure in nine of ten")
                 .orElse("a few pots more would not make it sure in nine of ten"));
     }
 
-    /** {@code order by 1 Sep, pot by 15 Sep, bring in by 20 Jan}. */
-    public static String latest(LatestDays days) {
-        return "order by " + Days.date(days.orderBy()) + ", pot by " + Days.date(days.potBy()) + ", bring in by "
-                + Days.date(days.bringInBy());
+    /** {@code 'Inkwell': order by 1 Sep, pot by 15 Sep, bring in by 20 Jan}. */
+    public String latest(LatestDays days) {
+        String order =
+                days.orderBy().map(by -> "order by " + Days.date(by) + ", ").orElse("");
+        return new PotNames(journal).variety(days.variety()) + ": " + order + "pot by " + Days.date(days.potBy())
+                + ", bring in by " + Days.date(days.bringInBy());
     }
 
     /** All of it in sentences: how it stands, the chance, the spares, the last days. */
@@ -109,7 +112,7 @@ public record WishWords(Journal journal) {
         List<String> lines = new ArrayList<>();
         lines.add(says(met) + "; " + foretold(met.chance()) + ".");
         spares(met).map(WishWords::sentence).ifPresent(lines::add);
-        met.latest().map(WishWords::latest).map(WishWords::sentence).ifPresent(lines::add);
+        met.latest().map(this::latest).map(WishWords::sentence).ifPresent(lines::add);
         return lines;
     }
 

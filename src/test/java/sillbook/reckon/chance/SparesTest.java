@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hipparchus.distribution.discrete.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,16 +81,38 @@ class SparesTest {
                 .forEach(fewer -> assertThat(surest(spell, fewer, wanted)).isLessThan(Spares.SURE));
     }
 
+    /** Beside three that are there with even chances each, of which three are wanted: sure enough by counting anew, and no fewer are. */
+    @Test
+    void whatIsThereCountsWithItsChance() {
+        Spell spell = Spell.of(Spell.days(new ThreePoints(14, 19, 26)), DayChances.on(7));
+        List<Double> there = List.of(.5, .5, .5);
+        Spares more = Spares.more(there, spell, 60, 3).orElseThrow();
+
+        assertThat(chance(spell, more.pulls(), 3, there)).isCloseTo(more.chance(), within(1e-9));
+        assertThat(more.chance()).isGreaterThanOrEqualTo(Spares.SURE);
+        IntStream.range(1, more.pulls().size())
+                .forEach(fewer -> assertThat(surest(spell, fewer, 3, there)).isLessThan(Spares.SURE));
+        assertThat(Spares.more(List.of(.99, .99, .99, .99), spell, 60, 3)
+                        .orElseThrow()
+                        .pulls())
+                .as("one is the fewest that can be said")
+                .hasSize(1);
+    }
+
     /** Of so many pots, as equally many as can be on each of two to five days, 3 to 5 apart; or as many as are wanted on one. */
     private static double surest(Spell spell, int pots, int wanted) {
+        return surest(spell, pots, wanted, List.of());
+    }
+
+    private static double surest(Spell spell, int pots, int wanted, List<Double> there) {
         double[] chances = IntStream.range(0, 200)
                 .mapToDouble(pull -> spell.later(pull).chanceOn(60))
                 .toArray();
         double surest = 0;
-        for (int days = pots == wanted ? 1 : 2; days <= Math.min(pots, 5); days++) {
+        for (int days = pots == (there.isEmpty() ? wanted : 1) ? 1 : 2; days <= Math.min(pots, 5); days++) {
             for (int apart = 3; apart <= 5; apart++) {
                 for (int first = 0; first <= 60; first++) {
-                    List<Double> these = new ArrayList<>();
+                    List<Double> these = new ArrayList<>(there);
                     for (int pot = 0; pot < pots; pot++) {
                         these.add(chances[first + pot * days / pots * apart]);
                     }
@@ -101,9 +124,16 @@ class SparesTest {
     }
 
     private static double chance(Spell spell, List<Integer> pulls, int wanted) {
+        return chance(spell, pulls, wanted, List.of());
+    }
+
+    private static double chance(Spell spell, List<Integer> pulls, int wanted, List<Double> there) {
         return Several.atLeast(
                 wanted,
-                pulls.stream().map(pull -> spell.later(pull).chanceOn(60)).toList());
+                Stream.concat(
+                                there.stream(),
+                                pulls.stream().map(pull -> spell.later(pull).chanceOn(60)))
+                        .toList());
     }
 
     @Test

@@ -39,7 +39,7 @@ class SeekingWordsTest {
         assertThat(outcome(new Search(0, 7, 14), new Search(0, 7, 14), false))
                 .endsWith("; whether another does as well with less is not proven.");
         assertThat(outcome(new Search(2, 7, 14), new Search(1, 7, 14), false))
-                .isEqualTo("The best found: a dated wish is short, 7 days without bloom, 14 pots; "
+                .isEqualTo("The best found: a wish is short, 7 days without bloom, 14 pots; "
                         + "the wish could perhaps be met better.");
     }
 

@@ -10,8 +10,10 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sillbook.model.Id;
 import sillbook.model.Kind;
 import sillbook.model.Length;
+import sillbook.model.Variety;
 import sillbook.model.Wish;
 import sillbook.model.WishedFor;
 import sillbook.model.WishedFor.FlowerStage;
@@ -35,6 +37,14 @@ class WishWordsTest {
 
     private Wish wish(LocalDate from, LocalDate to, String feast, WishedFor asks) {
         return new Wish(house.id(), AugustHouse.SEASON, from, to, feast, asks, Set.of(), "");
+    }
+
+    private Id<Variety> inkwell() {
+        return house.journal().varieties().all().stream()
+                .filter(variety -> variety.name().equals("Inkwell"))
+                .findFirst()
+                .orElseThrow()
+                .id();
     }
 
     private WishMet dated(List<Integer> pots, double chance, Optional<Integer> spares) {
@@ -121,12 +131,15 @@ class WishWordsTest {
                 1,
                 Optional.of(0),
                 Optional.of(new LatestDays(
-                        LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 15), LocalDate.of(2027, 1, 20))));
+                        inkwell(),
+                        Optional.of(LocalDate.of(2026, 9, 1)),
+                        LocalDate.of(2026, 9, 15),
+                        LocalDate.of(2027, 1, 20))));
         assertThat(words.lines(met))
                 .containsExactly(
                         "14 Feb, 3 scented: 3 pots short; sure.",
                         "Sure in nine of ten as it is.",
-                        "Order by 1 Sep, pot by 15 Sep, bring in by 20 Jan.");
+                        "'Inkwell': order by 1 Sep, pot by 15 Sep, bring in by 20 Jan.");
         assertThat(words.lines(dated(List.of(), 0, Optional.empty())).get(0))
                 .isEqualTo("14 Feb, 3 scented: 3 pots short; no chance.");
     }
