@@ -51,7 +51,9 @@ final class Lines implements Closeable {
 
     private boolean take() throws IOException {
         to = end(next);
-        while (to == filled && fill()) {
+        boolean hasMore = true;
+        while (to == filled && hasMore) {
+            hasMore = fill();
             to = end(next);
         }
         number++;
