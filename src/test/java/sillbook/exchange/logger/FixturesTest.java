@@ -4,13 +4,18 @@ package sillbook.exchange.logger;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sillbook.model.LoggerFormat;
@@ -29,9 +34,11 @@ class FixturesTest {
     }
 
     private static LoggerFile look(Fixture fixture, LoggerFormat told) {
-        return LoggerFile.look(fixture.source(), told, List.of(), Fixture.HOME)
-                .value()
-                .orElseThrow();
+        return look(fixture.source(), told);
+    }
+
+    private static LoggerFile look(Source source, LoggerFormat told) {
+        return LoggerFile.look(source, told, List.of(), Fixture.HOME).value().orElseThrow();
     }
 
     private static Stream<Fixture> readable() {
@@ -41,13 +48,33 @@ class FixturesTest {
     @ParameterizedTest
     @MethodSource("readable")
     void givesItsReadings(Fixture fixture) {
+        assertThat(readings(look(fixture, fixture.told()))).isEqualTo(fixture.readings());
+    }
+
+    private static List<Taken> readings(LoggerFile file) {
         List<Taken> found = new ArrayList<>();
-        try (LoggerFeed feed = look(fixture, fixture.told()).feed()) {
+        try (LoggerFeed feed = file.feed()) {
             while (feed.advance()) {
                 found.add(new Taken(Instant.ofEpochSecond(feed.at()), feed.milli(), feed.isSuspicious()));
             }
         }
-        assertThat(found).isEqualTo(fixture.readings());
+        return found;
+    }
+
+    /** Many thermometers, and people who cut a file by hand, leave it out. */
+    @ParameterizedTest
+    @MethodSource("readable")
+    void givesThemWithoutTheEndOfTheLastLineToo(Fixture fixture, @TempDir Path folder) throws IOException {
+        byte[] whole = Files.readAllBytes(fixture.file());
+        int end = whole.length;
+        while (whole[end - 1] == '\n' || whole[end - 1] == '\r' || whole[end - 1] == 0) {
+            end--;
+        }
+        boolean isCutInPair = whole[0] == (byte) 0xff && end % 2 == 1;
+        Path cut = folder.resolve(fixture.file().getFileName());
+        Files.write(cut, Arrays.copyOf(whole, isCutInPair ? end + 1 : end));
+
+        assertThat(readings(look(Source.of(cut), fixture.told()))).isEqualTo(fixture.readings());
     }
 
     @ParameterizedTest
