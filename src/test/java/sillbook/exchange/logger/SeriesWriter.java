@@ -60,7 +60,8 @@ record SeriesWriter(Set<Habit> habits, ZoneId home, Random random) {
         MISSING_WORDS(Group.MISSING),
         LONG_MINUS(Group.MINUS),
         REPEATED(Group.REPEATED),
-        QUOTED(Group.QUOTES);
+        QUOTED(Group.QUOTES),
+        UNENDED(Group.END);
 
         private final Group group;
 
@@ -101,7 +102,8 @@ record SeriesWriter(Set<Habit> habits, ZoneId home, Random random) {
         MISSING,
         MINUS,
         REPEATED,
-        QUOTES
+        QUOTES,
+        END
     }
 
     private boolean has(Habit habit) {
@@ -122,7 +124,7 @@ record SeriesWriter(Set<Habit> habits, ZoneId home, Random random) {
                 lines.addAll(lines(series.get(i), i));
             }
         }
-        return bytes(String.join(random.nextBoolean() ? "\r\n" : "\n", lines) + "\n");
+        return bytes(String.join(random.nextBoolean() ? "\r\n" : "\n", lines) + (has(Habit.UNENDED) ? "" : "\n"));
     }
 
     private byte[] bytes(String text) {
