@@ -116,6 +116,7 @@ record Lacks(Planning planning, Rule rule, List<Candidate> left, Loads loads, Li
         LocalDate in = in(candidate, days).orElseThrow();
         LocalDate potted =
                 PottingDays.onOrBefore(in.minusDays(candidate.forcing().usualCold()), rule);
-        return new Trouble.Buy(candidate.variety().id(), candidate.bulbs(), potted, in);
+        return new Trouble.Buy(
+                candidate.variety().id(), candidate.bulbs(), potted, candidate.needsCold() ? in : potted);
     }
 }

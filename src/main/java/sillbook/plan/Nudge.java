@@ -13,14 +13,19 @@ import sillbook.reckon.dates.Dates;
 public final class Nudge {
     private Nudge() {}
 
-    /** A pot comes in so many days later, or earlier; its potting day goes with it, so that its cold stays as long as it needs. */
+    /**
+     * A pot comes in so many days later, or earlier, but from today on and in the season; its potting day goes with it, so that its cold
+     * stays as long as it needs.
+     */
     public static SeasonPlan by(Planning planning, SeasonPlan plan, int number, int days) {
         Proposal pot = plan.pots().get(number);
         Optional<Candidate> candidate = new Matching(planning.candidates()).take(pot);
         if (candidate.filter(one -> !one.isOpen()).isPresent()) {
             return plan;
         }
-        LocalDate in = Dates.later(planning.today(), pot.course().in().plusDays(days));
+        LocalDate in = Dates.earlier(
+                Dates.later(planning.today(), pot.course().in().plusDays(days)),
+                planning.days().last());
         Proposal moved = candidate
                 .map(one -> new Placing(planning, plan.rule())
                         .place(one, in, pot.course().cold(), pot.course().room()))

@@ -372,6 +372,18 @@ class PlanReadingTest {
                 .wishEveryDay(day(1, 5), day(1, 9));
         PlanNow now = PlanReading.of(bare.planning(), bare.plan(RULE, List.of()));
         assertThat(now.firstGap().orElseThrow().cures().get(0)).isInstanceOf(Trouble.OneMore.class);
+
+        Planning planning = bare.planning();
+        LocalDate soon = day(10, 1);
+        List<Proposal> all = planning.candidates().stream()
+                .map(candidate -> candidate.on(new Course(soon, Optional.empty(), soon, Optional.empty())))
+                .toList();
+        PlanNow used = PlanReading.of(planning, bare.plan(RULE, all));
+        assertThat(used.firstGap().orElseThrow().cures())
+                .as("potted on the day it comes in")
+                .singleElement()
+                .isInstanceOfSatisfying(
+                        Trouble.Buy.class, buy -> assertThat(buy.potted()).isEqualTo(buy.in()));
     }
 
     @Test
@@ -463,6 +475,9 @@ class PlanReadingTest {
         assertThat(Nudge.by(planning, later, 0, -300).pots().get(0).course().in())
                 .as("not into the past")
                 .isEqualTo(August.TODAY);
+        assertThat(Nudge.by(planning, later, 0, 400).pots().get(0).course().in())
+                .as("nor into the next winter")
+                .isEqualTo(planning.days().last());
     }
 
     @Test

@@ -33,8 +33,8 @@ record CureWords(PlanNames names) {
                     + Days.day(more.in());
         }
         if (cure instanceof Trouble.Buy buy) {
-            return "buy " + names.bulbs(buy.variety(), buy.bulbs()) + ", pot them by " + Days.day(buy.potted())
-                    + ", bring them in on " + Days.date(buy.in());
+            String in = buy.potted().equals(buy.in()) ? "" : ", bring them in on " + Days.date(buy.in());
+            return "buy " + names.bulbs(buy.variety(), buy.bulbs()) + ", pot them by " + Days.day(buy.potted()) + in;
         }
         if (cure instanceof Trouble.MoreRoom room) {
             return "room for " + room.pots() + " more at the " + new PotNames(names.journal()).place(room.place())
@@ -52,12 +52,18 @@ record CureWords(PlanNames names) {
         return trouble.pots().contains(to.pot()) && now.isBefore(to.day()) ? ", not before" : "";
     }
 
+    private static String pottingDay(Trouble trouble) {
+        return trouble.had() == 0
+                ? "bring it in on another day, or pot on that day too"
+                : "bring some in on another day, or allow more pots on a day";
+    }
+
     private String byHand(Trouble trouble) {
         return switch (trouble.sort()) {
             case COLD_TOO_LONG -> "pot it later, or bring it in sooner";
             case NO_COLD_PLACE -> "bring it in later, or write down a place that is cold for so long";
             case WOULD_FREEZE -> "another place in the cold, or one that is warmed in frost";
-            case POTTING_DAY -> "bring some in on another day, or allow more pots on a day";
+            case POTTING_DAY -> pottingDay(trouble);
             case POTTED_TOO_LATE, COLD_TOO_SHORT -> "leave it out, or take a sort that needs less cold";
             case BULBS_SHORT -> "plan anew with the bulbs that are here, or buy the rest";
             case NOT_THERE -> "another place, or other days";

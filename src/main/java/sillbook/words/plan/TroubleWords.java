@@ -118,7 +118,8 @@ public record TroubleWords(PlanNow now, Journal journal) {
             return names().bulbs(more.variety(), more.bulbs()) + " are in no pot yet";
         }
         if (first.isPresent() && first.get() instanceof Trouble.Buy buy) {
-            return "a pot cold by " + Days.date(buy.potted()) + " would flower then; no bulbs left";
+            String done = buy.potted().equals(buy.in()) ? "potted" : "cold";
+            return "a pot " + done + " by " + Days.date(buy.potted()) + " would flower then; no bulbs left";
         }
         if (first.isPresent() && first.get() instanceof Trouble.MoreRoom room) {
             return "no room for one more pot at the " + new PotNames(journal).place(room.place());

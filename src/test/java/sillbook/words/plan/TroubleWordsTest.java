@@ -117,7 +117,9 @@ class TroubleWordsTest {
                         "Sat 3 Oct: 6 pots to be potted, and hands for 4 a day.",
                         "Cure: bring some in on another day, or allow more pots on a day.");
         assertThat(said(Sort.POTTING_DAY, "", day, 0, 1))
-                .startsWith("Sat 3 Oct: 1 pot to be potted, on a day that is not for potting.");
+                .containsExactly(
+                        "Sat 3 Oct: 1 pot to be potted, on a day that is not for potting.",
+                        "Cure: bring it in on another day, or pot on that day too.");
     }
 
     @Test
@@ -132,6 +134,17 @@ class TroubleWordsTest {
                 .containsExactly(
                         "Gap 21-27 Feb, 7 days: a pot cold by 25 Oct would flower then; no bulbs left.",
                         "Cure: buy 'Lantern Row' x5, pot them by Sun 25 Oct, bring them in on 31 Jan.");
+        assertThat(said(
+                        Sort.GAP,
+                        "",
+                        GAP,
+                        0,
+                        7,
+                        new Trouble.Buy(variety("Linen Parade"), 5, day("2027-01-10"), day("2027-01-10"))))
+                .as("what needs no cold")
+                .containsExactly(
+                        "Gap 21-27 Feb, 7 days: a pot potted by 10 Jan would flower then; no bulbs left.",
+                        "Cure: buy 'Linen Parade' x5, pot them by Sun 10 Jan.");
         assertThat(said(Sort.GAP, "", GAP, 0, 7, new Trouble.OneMore(variety("Lantern Row"), 5, day("2027-01-31"))))
                 .containsExactly(
                         "Gap 21-27 Feb, 7 days: 'Lantern Row' x5 are in no pot yet.",
