@@ -54,7 +54,7 @@ record CureWords(PlanNames names) {
 
     private static String pottingDay(Trouble trouble) {
         return trouble.had() == 0
-                ? "bring it in on another day, or pot on that day too"
+                ? "bring " + (trouble.needed() == 1 ? "it" : "them") + " in on another day, or pot on that day too"
                 : "bring some in on another day, or allow more pots on a day";
     }
 
