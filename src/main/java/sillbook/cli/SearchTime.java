@@ -13,7 +13,7 @@ final class SearchTime {
     @Option(
             names = "--seconds",
             paramLabel = "S",
-            description = "Take the best found after so long; else after a fixed effort, a few seconds.")
+            description = "Take the best found after so long; else after a fixed effort, five to fifteen seconds.")
     private Optional<String> seconds = Optional.empty();
 
     private Optional<Duration> limit = Optional.empty();
