@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Container;
 import sillbook.model.Happening;
 import sillbook.model.Id;
@@ -17,7 +18,22 @@ import sillbook.plan.Supplies.Pots;
 /** Which containers a plan takes, and how many of them are free. */
 record PotsNeeded(Journal journal, Season season) {
 
+    /** Those that the pots to be made take; where too few of these are free, the others that are after them. */
     List<Pots> of(List<Proposal> toMake) {
+        List<Pots> needed = needed(toMake);
+        Stream<Pots> others = needed.stream().allMatch(pots -> pots.toBuy() == 0) ? Stream.of() : others(needed);
+        return Stream.concat(needed.stream(), others).toList();
+    }
+
+    private Stream<Pots> others(List<Pots> needed) {
+        return journal.containers().all().stream()
+                .filter(one ->
+                        needed.stream().noneMatch(pots -> pots.container().equals(one.id())))
+                .map(one -> pots(one, 0))
+                .filter(pots -> pots.free() > 0);
+    }
+
+    private List<Pots> needed(List<Proposal> toMake) {
         Map<Id<Container>, Long> needed = toMake.stream()
                 .flatMap(pot -> pot.container().stream())
                 .collect(Collectors.groupingBy(id -> id, TreeMap::new, Collectors.counting()));

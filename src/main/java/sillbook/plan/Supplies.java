@@ -73,7 +73,7 @@ public record Supplies(
     /**
      * Containers of one sort.
      *
-     * @param needed by pots that are to be made
+     * @param needed by pots that are to be made; 0 of those that are free where of others too few are
      * @param free in stock and not in use by other pots that are growing
      * @param unwashed of the free ones
      */

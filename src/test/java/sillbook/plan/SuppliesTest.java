@@ -141,6 +141,22 @@ class SuppliesTest {
     }
 
     @Test
+    void whereContainersAreToBeBoughtTheFreeOnesOfOtherSortsAreNamed() {
+        Container pan = august.journal().containers().get(pan());
+        Id<Container> bowl = august.id();
+        august.put(new Container(bowl, "bowl", pan.shape(), pan.across(), Optional.empty(), 3, 1, ""));
+        Proposal pot = pot("Marrow Lane", 5, true, 0);
+
+        assertThat(supplies(pot).containers())
+                .extracting(Supplies.Pots::container)
+                .containsExactly(pan());
+        Proposal[] eleven = new Proposal[11];
+        java.util.Arrays.fill(eleven, pot);
+        assertThat(supplies(eleven).containers())
+                .containsExactly(new Supplies.Pots(pan(), 11, 10, 3), new Supplies.Pots(bowl, 0, 3, 1));
+    }
+
+    @Test
     void thePottingMixIsWhatThePansHoldBesideTheBulbs() {
         Supplies.Mix mix = supplies(pot("Marrow Lane", 5, true, 0)).mix().orElseThrow();
 

@@ -84,8 +84,9 @@ public record SuppliesLines(Journal journal) {
     public String pots(Pots pots) {
         String wash = pots.toWash() == 0 ? "" : ", " + pots.toWash() + " to wash first";
         String buy = pots.toBuy() == 0 ? "" : ", " + pots.toBuy() + " to buy";
-        return journal.containers().get(pots.container()).name() + ": " + pots.needed() + " needed, " + pots.free()
-                + " free" + wash + buy;
+        String needed = pots.needed() == 0 ? "none" : Integer.toString(pots.needed());
+        return journal.containers().get(pots.container()).name() + ": " + needed + " needed, " + pots.free() + " free"
+                + wash + buy;
     }
 
     /** {@code potting mix: 4.9 L of sill mix: 2.5 L loam, 2.4 L sand; without 2 pots of no known size}. */
