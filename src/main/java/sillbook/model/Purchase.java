@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * Bulbs bought.
  *
  * @param count bulbs, as received or as ordered
- * @param price what they cost altogether
+ * @param price what they cost altogether, as many as were ordered
  * @param supplier in the grower's words; may be empty
  * @param origin where they were grown, in the grower's words; may be empty
  * @param waits where they wait to be potted
@@ -150,7 +150,16 @@ public record Purchase(
 
     /** How many fewer came than were ordered. */
     public int missing() {
-        return Math.max(0, arrival.ordered().orElse(count) - count);
+        return Math.max(0, ordered() - count);
+    }
+
+    /** What so many of them cost, rounded half up to the coin: however many came, the price is that of all that were ordered. */
+    public Optional<Money> costOf(int bulbs) {
+        return price.map(all -> new Money(Math.round((double) all.minor() * bulbs / ordered()), all.currency()));
+    }
+
+    private int ordered() {
+        return arrival.ordered().orElse(count);
     }
 
     @Override

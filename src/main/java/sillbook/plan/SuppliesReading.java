@@ -99,16 +99,11 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 ? Optional.empty()
                 : purchase.filter(SuppliesReading::isPriced)
                         .or(() -> last(variety, SuppliesReading::isPriced))
-                        .flatMap(one -> one.price().map(price -> share(price, wanting, one.count())));
+                        .flatMap(one -> one.costOf(wanting));
     }
 
     private static boolean isPriced(Purchase purchase) {
         return purchase.price().isPresent();
-    }
-
-    /** Rounded half up to the coin. */
-    private static Money share(Money price, int bulbs, int of) {
-        return new Money(Math.round((double) price.minor() * bulbs / of), price.currency());
     }
 
     /** The last of a variety of those that will do. */

@@ -18,7 +18,7 @@ class ArrivalTest {
                 Day.on(LocalDate.of(2026, 8, 20)),
                 count,
                 Purchase.Grade.UNKNOWN,
-                Optional.empty(),
+                Optional.of(new Purchase.Money(720, "")),
                 "",
                 "",
                 arrival,
@@ -54,6 +54,14 @@ class ArrivalTest {
     @Test
     void moreThanOrderedIsNotShort() {
         assertThat(of(33, counted(30, Optional.empty(), 0, 0)).missing()).isZero();
+    }
+
+    @Test
+    void thePriceIsThatOfAllThatWereOrdered() {
+        assertThat(of(24, counted(60, Optional.empty(), 3, 0)).costOf(39)).contains(new Purchase.Money(468, ""));
+        assertThat(of(33, counted(30, Optional.empty(), 0, 0)).costOf(1)).contains(new Purchase.Money(24, ""));
+        assertThat(of(48, Arrival.NOT_SAID).costOf(2)).contains(new Purchase.Money(30, ""));
+        assertThat(of(64, Arrival.NOT_SAID).costOf(2)).as("22.5 rounded").contains(new Purchase.Money(23, ""));
     }
 
     @Test

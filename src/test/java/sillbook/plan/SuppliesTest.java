@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sillbook.model.Arrival;
 import sillbook.model.Container;
 import sillbook.model.Day;
 import sillbook.model.Event;
@@ -101,6 +102,40 @@ class SuppliesTest {
         august.put(tulips.rejected());
         assertThat(supplies(pot("Marrow Lane", 5, true, 0)).bulbs().get(0).state())
                 .isEqualTo(State.SHORT);
+    }
+
+    @Test
+    void theRestOfAShortParcelCostsWhatItsBulbsDid() {
+        came(august.purchase("Marrow Lane"), 8);
+
+        assertThat(supplies(pot("Marrow Lane", 10, true, 0)).cost())
+                .as("two of twenty for 8.00")
+                .containsExactly(new Money(80, ""));
+    }
+
+    private void came(Purchase ordered, int bulbs) {
+        Arrival fewer = new Arrival(
+                Optional.of(ordered.count()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
+        august.put(new Purchase(
+                ordered.id(),
+                ordered.variety(),
+                ordered.season(),
+                ordered.day(),
+                bulbs,
+                ordered.grade(),
+                ordered.price(),
+                ordered.supplier(),
+                ordered.origin(),
+                fewer,
+                ordered.waits(),
+                ordered.cooled(),
+                Purchase.State.IN_HAND,
+                ""));
     }
 
     @Test

@@ -25,14 +25,8 @@ record BulbPrices(Map<Id<Variety>, Money> each) {
         Map<Id<Variety>, Money> each = new HashMap<>();
         journal.purchases().all().stream()
                 .sorted(Comparator.comparing(Purchase::day))
-                .forEach(purchase ->
-                        purchase.price().ifPresent(price -> each.put(purchase.variety(), ofOne(purchase, price))));
+                .forEach(purchase -> purchase.costOf(1).ifPresent(price -> each.put(purchase.variety(), price)));
         return new BulbPrices(each);
-    }
-
-    /** Rounded half up to the coin. */
-    private static Money ofOne(Purchase purchase, Money price) {
-        return new Money(Math.round((double) price.minor() / purchase.count()), price.currency());
     }
 
     Optional<Money> last(Id<Variety> variety) {
