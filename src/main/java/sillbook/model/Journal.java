@@ -269,6 +269,11 @@ public final class Journal {
         return history(new Subject.OfPot(pot));
     }
 
+    /** Whether it was ever potted; a pot that was not may have other entries. */
+    public boolean isPotted(Id<Pot> pot) {
+        return history(pot).stream().anyMatch(event -> event.what() instanceof Happening.Potted);
+    }
+
     private Map<Subject, List<Event>> sortedHistories() {
         Map<Subject, List<Event>> bySubject = new HashMap<>();
         for (Event event : events().all()) {

@@ -52,7 +52,7 @@ record PotsNeeded(Journal journal, Season season) {
         return (int) journal.pots().all().stream()
                 .filter(pot -> pot.container().filter(container::equals).isPresent())
                 .filter(pot -> !pot.season().isBefore(season.previous()))
-                .filter(pot -> Shares.isPotted(pot.id(), journal) && !isClosed(pot))
+                .filter(pot -> journal.isPotted(pot.id()) && !isClosed(pot))
                 .count();
     }
 

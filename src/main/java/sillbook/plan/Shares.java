@@ -4,7 +4,6 @@ package sillbook.plan;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
-import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Intention;
 import sillbook.model.Journal;
@@ -31,7 +30,7 @@ final class Shares {
         Stream<Id<Pot>> others = journal.intentions().all().stream()
                 .map(Intention::pot)
                 .filter(pot -> journal.pots().get(pot).season().equals(plan.season()))
-                .filter(pot -> !isPotted(pot, journal));
+                .filter(pot -> !journal.isPotted(pot));
         return Stream.concat(own, others).distinct().toList();
     }
 
@@ -54,10 +53,5 @@ final class Shares {
                 .mapToInt(one -> one.bulbsFrom(purchase.id()))
                 .sum();
         return wanted <= leftFor(purchase, all, journal);
-    }
-
-    /** Whether it was ever potted; a pot that was not may have other entries. */
-    static boolean isPotted(Id<Pot> pot, Journal journal) {
-        return journal.history(pot).stream().anyMatch(event -> event.what() instanceof Happening.Potted);
     }
 }

@@ -41,7 +41,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
     }
 
     private boolean isToMake(Proposal pot) {
-        return pot.pot().filter(made -> Shares.isPotted(made, journal)).isEmpty();
+        return pot.pot().filter(journal::isPotted).isEmpty();
     }
 
     private List<Bulbs> bulbs(List<Proposal> toMake) {

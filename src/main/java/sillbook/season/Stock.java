@@ -36,6 +36,20 @@ public record Stock(Journal journal, List<Purchase> purchases) {
         return purchases.stream().mapToInt(this::left).sum();
     }
 
+    /** Bulbs bought and in no potted pot; those of pots that wait for their potting day are among them. */
+    public int unpotted() {
+        return purchases.stream()
+                .mapToInt(purchase -> Math.max(0, purchase.sound() - potted(purchase)))
+                .sum();
+    }
+
+    private int potted(Purchase purchase) {
+        return journal.pots().all().stream()
+                .filter(pot -> pot.bulbsFrom(purchase.id()) > 0 && journal.isPotted(pot.id()))
+                .mapToInt(pot -> pot.bulbsFrom(purchase.id()))
+                .sum();
+    }
+
     /** The purchase to take so many bulbs from: the oldest that has them all, else the one that has most. */
     public Optional<Purchase> source(int bulbs) {
         return purchases.stream()

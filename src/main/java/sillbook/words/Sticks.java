@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sillbook.model.Batch;
-import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
@@ -37,12 +36,8 @@ public record Sticks(Journal journal, Outlook outlook) {
     public List<Stick> pottedSince(Journal before) {
         return of(journal.pots().all().stream()
                 .map(Pot::id)
-                .filter(pot -> isPotted(journal, pot) && !isPotted(before, pot))
+                .filter(pot -> journal.isPotted(pot) && !before.isPotted(pot))
                 .toList());
-    }
-
-    private static boolean isPotted(Journal journal, Id<Pot> pot) {
-        return journal.history(pot).stream().anyMatch(event -> event.what() instanceof Happening.Potted);
     }
 
     private Alike alike(Id<Pot> pot) {

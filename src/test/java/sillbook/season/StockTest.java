@@ -51,6 +51,13 @@ class StockTest {
     }
 
     @Test
+    void bulbsOfPotsThatWaitAreInNoPottedPotYet() {
+        assertThat(stock("Tuesday Coat", 2026).unpotted()).isEqualTo(20);
+        house.then("T1").potted("1 oct");
+        assertThat(stock("Tuesday Coat", 2026).unpotted()).isEqualTo(15);
+    }
+
+    @Test
     void bulbsAreTakenFromTheOldestPurchaseThatHasThemAll() {
         assertThat(cameOn(5)).contains("2026-09-01");
         house.pot("T4", "Tuesday Coat", "tulip")

@@ -41,14 +41,12 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
             return Stock.of(variety.thing().id(), pots.season(), pots.bench.journal());
         }
 
-        private boolean isStockKept(Bench bench) {
-            return bench.journal().purchases().all().stream()
-                    .anyMatch(purchase ->
-                            purchase.variety().equals(variety.thing().id()));
-        }
-
         private int wanted(NewPots pots) {
             return bulbs.orElse(0) * pots.howMany;
+        }
+
+        private BulbsWanted wants(NewPots pots) {
+            return new BulbsWanted(variety.thing(), wanted(pots), stock(pots).inHand());
         }
     }
 
@@ -125,25 +123,8 @@ record NewPots(int howMany, List<Planting> plantings, String label, Optional<Day
         };
     }
 
-    /**
-     * Says where fewer bulbs are in hand than are wanted; of complete pots only. Of a variety that the grower keeps no
-     * purchases of, the book cannot know.
-     */
+    /** Says where fewer bulbs are in hand than are wanted; of complete pots only. */
     void sayStock(Draft draft) {
-        for (Planting planting : plantings) {
-            if (!planting.isStockKept(bench)) {
-                continue;
-            }
-            int wanted = planting.wanted(this);
-            int inHand = planting.stock(this).inHand();
-            int missing = wanted - inHand;
-            String which = plantings.size() > 1 ? " of " + planting.name() : "";
-            if (missing > 0) {
-                draft.remark(
-                        "not-in-hand",
-                        Counts.of(wanted, "bulb") + which + " wanted, " + inHand + " in hand: " + missing
-                                + (missing == 1 ? " is" : " are") + " not in the book.");
-            }
-        }
+        BulbsWanted.say(plantings.stream().map(planting -> planting.wants(this)).toList(), draft);
     }
 }

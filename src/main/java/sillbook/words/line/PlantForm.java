@@ -38,6 +38,7 @@ final class PlantForm implements Form {
         Lines.happened("potted", filled, draft);
         place.ifPresent(there ->
                 Lines.into(there, there.thing().serves(), pots, Lines.ifTaken(Slots.ANY_PLACE, filled), draft));
+        BulbsWanted.say(BulbsWanted.by(pots, draft.bench().journal()), draft);
         Change plant =
                 new Plant(Lines.ids(pots), place.map(there -> there.thing().id()), Slots.day(filled, draft.bench()));
         draft.change(place.map(there -> there.together(plant)).orElse(plant));

@@ -33,7 +33,8 @@ class QuickLineTest {
                         "lines-ground.txt",
                         "lines-read.txt",
                         "lines-wishes.txt",
-                        "lines-plans.txt")
+                        "lines-plans.txt",
+                        "lines-waiting.txt")
                 .flatMap(LineTable::rows);
     }
 
