@@ -14,9 +14,11 @@ import sillbook.change.Change;
 import sillbook.change.WriteDown;
 import sillbook.handbook.Handbook;
 import sillbook.model.SeasonPlan;
+import sillbook.plan.PlanNow;
 import sillbook.plan.PlanReading;
 import sillbook.plan.Planning;
 import sillbook.words.Kinds;
+import sillbook.words.plan.AdoptWords;
 import sillbook.words.plan.Adopting;
 
 /** Says what is planned for a season; looks for the best plan, keeps it, adopts it. */
@@ -74,7 +76,7 @@ final class PlanCommand implements Callable<Integer> {
                 planning = after(new WriteDown(plan), book);
             }
             if (adopt) {
-                planning = after(adopting(plan, planning), book);
+                planning = adopted(plan, planning, book);
             }
             new PlanSight(planning, plan).sight().show(json, printer);
             return ExitCode.DONE;
@@ -89,12 +91,14 @@ final class PlanCommand implements Callable<Integer> {
         return letter;
     }
 
-    private static Change adopting(SeasonPlan plan, Planning planning) {
+    private Planning adopted(SeasonPlan plan, Planning planning, Book book) {
         if (planning.journal().seasonPlans().find(plan.id()).isEmpty()) {
             throw new Misused("This plan is not kept yet, so it cannot be adopted. Write --keep and a letter too.");
         }
-        Kinds kinds = new Kinds(planning.journal(), Handbook.standard());
-        return Adopting.of(PlanReading.of(planning, plan), kinds);
+        PlanNow now = PlanReading.of(planning, plan);
+        Planning after = after(Adopting.of(now, new Kinds(planning.journal(), Handbook.standard())), book);
+        new AdoptWords(planning.journal(), now).lines().forEach(printer::say);
+        return after;
     }
 
     /** What is planned with once a change is made. */

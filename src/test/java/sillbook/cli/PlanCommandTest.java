@@ -70,6 +70,18 @@ class PlanCommandTest {
     }
 
     @Test
+    void adoptingAnotherSaysWhichPotsGo() {
+        Terminal terminal = book();
+        terminal.run("write", "plan 1 every 7 days from 20 dec to 1 mar");
+        terminal.run("write", "plan 1 every 30 days from 20 dec to 1 mar");
+        assertThat(terminal.run("plan", "A", "--adopt").err())
+                .contains("\n11 pots get their labels and wait to be potted, each with its days and places.\n");
+        assertThat(terminal.run("plan", "B", "--adopt").err())
+                .contains(
+                        "\nPlan A, adopted on 12 Jan, is laid aside.\n", ", never potted and not in this plan, go.\n");
+    }
+
+    @Test
     void aPlanIsKeptBesideAnother() throws JsonProcessingException {
         Terminal terminal = book();
         assertThat(terminal.run("write", "plan 1 every 14 days").code()).isEqualTo(ExitCode.DONE);

@@ -7,6 +7,7 @@ import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.PlanNow;
 import sillbook.words.Counts;
+import sillbook.words.plan.AdoptWords;
 import sillbook.words.plan.Adopting;
 
 /** {@code adopt plan A}: its pots wait to be potted. */
@@ -55,7 +56,9 @@ final class AdoptForm implements Form {
         PlanNow now = bench.plans().now(plan);
         draft.means("plan " + plan.name() + " of season " + journal.nameOf(plan.season()) + ", "
                 + Counts.of(plan.pots().size(), "pot"));
-        draft.means(Counts.of(now.toMake(), "pot") + " to be made, which wait to be potted");
+        AdoptWords words = new AdoptWords(journal, now);
+        words.facts().forEach(draft::means);
+        words.goes().forEach(says -> draft.remark("removes", says));
         draft.change(Adopting.of(now, bench.kinds()));
     }
 }

@@ -4,12 +4,14 @@ package sillbook.words.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.change.AdoptPlan;
 import sillbook.model.Journal;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.PlanNow;
 import sillbook.plan.WishMet;
+import sillbook.text.Initial;
 import sillbook.words.Counts;
 import sillbook.words.Days;
 
@@ -18,13 +20,24 @@ public record AdoptWords(Journal journal, PlanNow now) {
 
     /** A sentence each. */
     public List<String> lines() {
-        List<String> lines = new ArrayList<>();
-        lines.add(made());
-        goingOn().ifPresent(lines::add);
-        bulbs().ifPresent(lines::add);
-        wishes().ifPresent(lines::add);
-        before().ifPresent(lines::add);
-        return lines;
+        return Stream.concat(facts().stream().map(fact -> Initial.large(fact) + "."), goes().stream())
+                .toList();
+    }
+
+    /** What comes of it, without a full stop. */
+    public List<String> facts() {
+        List<String> facts = new ArrayList<>();
+        facts.add(made());
+        new PotsKept(journal, now.plan()).says().ifPresent(facts::add);
+        bulbs().ifPresent(facts::add);
+        wishes().ifPresent(facts::add);
+        before().ifPresent(facts::add);
+        return facts;
+    }
+
+    /** What would be gone, a sentence each. */
+    public List<String> goes() {
+        return new PotsDropped(journal, AdoptPlan.dropped(journal, now.plan())).says();
     }
 
     private List<Proposal> pots() {
@@ -34,33 +47,22 @@ public record AdoptWords(Journal journal, PlanNow now) {
     private String made() {
         int made = now.toMake();
         return made == 0
-                ? "No pot is made: all of them are there."
+                ? "no pot is made: all of them are there"
                 : Counts.of(made, "pot") + (made == 1 ? " gets its label and waits" : " get their labels and wait")
-                        + " to be potted, each with its days and places.";
-    }
-
-    private Optional<String> goingOn() {
-        int there = pots().size() - now.toMake();
-        return there == 0
-                ? Optional.empty()
-                : Optional.of(Counts.of(there, "pot")
-                        + (there == 1 ? " that is there already goes on" : " that are there already go on")
-                        + " by the plan's days.");
+                        + " to be potted, each with its days and places";
     }
 
     private Optional<String> bulbs() {
         int kept = bulbs(true);
         int missing = bulbs(false);
-        if (kept + missing == 0) {
-            return Optional.empty();
+        List<String> says = new ArrayList<>();
+        if (kept > 0) {
+            says.add(Counts.of(kept, "bulb") + " of purchases are kept for them");
         }
-        String lacking = missing == 0 ? "" : Counts.of(missing, "bulb") + " for them are in no purchase yet.";
-        return Optional.of(
-                kept == 0 ? lacking : join(Counts.of(kept, "bulb") + " of purchases are kept for them.", lacking));
-    }
-
-    private static String join(String first, String second) {
-        return second.isEmpty() ? first : first + " " + second;
+        if (missing > 0) {
+            says.add(Counts.of(missing, "bulb") + " for them are in no purchase yet");
+        }
+        return says.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", says));
     }
 
     private int bulbs(boolean isBought) {
@@ -77,22 +79,15 @@ public record AdoptWords(Journal journal, PlanNow now) {
         long met = dated.stream().filter(wish -> !wish.pots().isEmpty()).count();
         return dated.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Wishes for a day that have pots meant for them: " + met + " of " + dated.size() + ".");
+                : Optional.of("wishes for a day that have pots meant for them: " + met + " of " + dated.size());
     }
 
-    /** What the plan adopted until now would lose. */
     private Optional<String> before() {
         return SeasonPlan.of(now.plan().season(), journal).stream()
                 .filter(other -> other.adopted().isPresent()
                         && !other.id().equals(now.plan().id()))
                 .findFirst()
-                .map(other -> "Plan " + other.name() + ", adopted on "
-                        + other.adopted().map(Days::date).orElse("") + ", is laid aside" + dropped() + ".");
-    }
-
-    private String dropped() {
-        int gone = AdoptPlan.dropped(journal, now.plan()).size();
-        String never = gone == 1 ? " of it that was never potted goes" : " of it that were never potted go";
-        return gone == 0 ? "" : ", and " + Counts.of(gone, "pot") + never;
+                .map(other -> "plan " + other.name() + ", adopted on "
+                        + other.adopted().map(Days::date).orElse("") + ", is laid aside");
     }
 }

@@ -34,7 +34,8 @@ class QuickLineTest {
                         "lines-read.txt",
                         "lines-wishes.txt",
                         "lines-plans.txt",
-                        "lines-waiting.txt")
+                        "lines-waiting.txt",
+                        "lines-adopting.txt")
                 .flatMap(LineTable::rows);
     }
 

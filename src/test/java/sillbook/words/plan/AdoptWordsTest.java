@@ -4,10 +4,12 @@ package sillbook.words.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sillbook.handbook.Handbook;
+import sillbook.model.Labels;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.words.Kinds;
@@ -46,7 +48,7 @@ class AdoptWordsTest {
         Proposal bought = plan.pots().get(0);
         assertThat(lines(house.plan(List.of(unbought.get(0), bought), Optional.empty())))
                 .contains(bought.bulbs()
-                        + " bulbs of purchases are kept for them. 5 bulbs for them are in no purchase yet.");
+                        + " bulbs of purchases are kept for them; 5 bulbs for them are in no purchase yet.");
     }
 
     @Test
@@ -59,42 +61,88 @@ class AdoptWordsTest {
                         .endsWith(" of 2."));
     }
 
-    @Test
-    void saysWhatThePlanAdoptedBeforeLoses() {
+    /** The usual plan, adopted. */
+    private SeasonPlan adopted() {
         SeasonPlan first = house.plan();
         house.put(first);
         house.apply(Adopting.of(house.now(first), new Kinds(house.journal(), Handbook.standard())));
-        SeasonPlan adopted = SeasonPlan.of(AugustHouse.SEASON, house.journal()).get(0);
-        int pots = adopted.pots().size();
+        return SeasonPlan.of(AugustHouse.SEASON, house.journal()).get(0);
+    }
 
-        assertThat(lines(house.plan(adopted.pots(), Optional.empty())))
+    private String label(Proposal pot) {
+        return house.journal().pots().get(pot.pot().orElseThrow()).label();
+    }
+
+    private String labels(List<Proposal> pots) {
+        return Labels.say(pots.stream().map(this::label).toList());
+    }
+
+    private static Proposal later(Proposal pot) {
+        Proposal.Course course = pot.course();
+        return pot.on(new Proposal.Course(
+                course.potting().plusDays(2), course.cold(), course.in().plusDays(2), course.room()));
+    }
+
+    @Test
+    void saysWhichPotsGetNewDays() {
+        List<Proposal> pots = adopted().pots();
+        assertThat(lines(house.plan(pots, Optional.empty())))
                 .containsExactly(
                         "No pot is made: all of them are there.",
-                        pots + " pots that are there already go on by the plan's days.",
+                        labels(pots) + " are there already and keep their days and places.",
                         "Plan A, adopted on 20 Aug, is laid aside.");
-        List<Proposal> fewer = adopted.pots().subList(0, pots - 1);
-        assertThat(lines(house.plan(fewer, Optional.empty())))
+        List<Proposal> moved = new ArrayList<>(pots);
+        moved.set(1, later(pots.get(1)));
+        assertThat(lines(house.plan(moved, Optional.empty())))
+                .contains(labels(pots) + " are there already: " + label(pots.get(1))
+                        + " gets new days or places, the rest keep theirs.");
+        moved.set(2, later(pots.get(2)));
+        assertThat(lines(house.plan(moved, Optional.empty())))
+                .contains(labels(pots) + " are there already: " + labels(pots.subList(1, 3))
+                        + " get new days or places, the rest keep theirs.");
+        assertThat(lines(house.plan(moved.subList(1, 3), Optional.empty())))
+                .contains(labels(pots.subList(1, 3)) + " are there already and get new days or places.");
+        assertThat(lines(house.plan(moved.subList(1, 2), Optional.empty())))
+                .contains(label(pots.get(1)) + " is there already and gets new days or places.");
+        assertThat(lines(house.plan(moved.subList(0, 1), Optional.empty())))
+                .contains(label(pots.get(0)) + " is there already and keeps its days and places.");
+    }
+
+    @Test
+    void saysWhichPotsOfThePlanAdoptedBeforeGo() {
+        List<Proposal> pots = adopted().pots();
+        int last = pots.size() - 1;
+        assertThat(goes(pots.subList(0, last)))
+                .containsExactly(label(pots.get(last)) + ", never potted and not in this plan, goes.");
+        assertThat(goes(pots.subList(0, 1)))
+                .containsExactly(labels(pots.subList(1, last + 1)) + ", never potted and not in this plan, go.");
+    }
+
+    @Test
+    void saysWhichNotesGoWithThem() {
+        List<Proposal> pots = adopted().pots();
+        String one = label(pots.get(1));
+        String other = label(pots.get(2));
+        house.write("note " + label(pots.get(0)) + ": stays", "note " + one + ": rim is chipped");
+        assertThat(goes(pots.subList(0, 1))).last().isEqualTo("1 note about " + one + " goes with it.");
+        house.write("pot " + one + ", note by the door");
+        assertThat(goes(pots.subList(0, 1))).last().isEqualTo("2 notes about " + one + " go with it.");
+        house.write("note " + other + ": for the neighbours");
+        assertThat(goes(pots.subList(0, 1)))
                 .last()
-                .isEqualTo("Plan A, adopted on 20 Aug, is laid aside, and 1 pot of it that was never potted goes.");
-        assertThat(lines(house.plan(adopted.pots().subList(0, 1), Optional.empty())))
-                .contains("1 pot that is there already goes on by the plan's days.")
-                .last()
-                .asString()
-                .endsWith(", and " + (pots - 1) + " pots of it that were never potted go.");
+                .isEqualTo("3 notes about " + Labels.say(List.of(one, other)) + " go with them.");
+    }
+
+    private List<String> goes(List<Proposal> pots) {
+        return new AdoptWords(house.journal(), house.now(house.plan(pots, Optional.empty()))).goes();
     }
 
     @Test
     void whatWasPottedStays() {
-        SeasonPlan first = house.plan();
-        house.put(first);
-        house.apply(Adopting.of(house.now(first), new Kinds(house.journal(), Handbook.standard())));
-        SeasonPlan adopted = SeasonPlan.of(AugustHouse.SEASON, house.journal()).get(0);
-        String label = house.journal()
-                .pots()
-                .get(adopted.pots().get(adopted.pots().size() - 1).pot().orElseThrow())
-                .label();
-        house.on(LocalDate.of(2026, 12, 1)).write(label + " potted, cellar");
-        assertThat(lines(house.plan(adopted.pots().subList(0, adopted.pots().size() - 1), Optional.empty())))
+        List<Proposal> pots = adopted().pots();
+        List<Proposal> fewer = pots.subList(0, pots.size() - 1);
+        house.on(LocalDate.of(2026, 12, 1)).write(label(pots.get(pots.size() - 1)) + " potted, cellar");
+        assertThat(lines(house.plan(fewer, Optional.empty())))
                 .last()
                 .isEqualTo("Plan A, adopted on 20 Aug, is laid aside.");
     }
