@@ -12,6 +12,7 @@ import sillbook.model.SeasonPlan;
 import sillbook.plan.HandRule;
 import sillbook.plan.Planning;
 import sillbook.words.Seasons;
+import sillbook.words.plan.PlanCalled;
 import sillbook.words.plan.PlanLetters;
 
 /** Which plan a command looks at, and of which season. */
@@ -39,21 +40,19 @@ final class PlanAsked {
     }
 
     private static SeasonPlan called(Planning planning, String name) {
-        return SeasonPlan.called(planning.season(), name, planning.journal())
-                .orElseThrow(() -> new CouldNot(none(planning, name)));
+        return new PlanCalled(planning.journal(), planning.season(), "--season ")
+                .find(name)
+                .fold(plan -> plan, why -> {
+                    throw new CouldNot(why.sentence() + keeping(planning, name));
+                });
+    }
+
+    private static String keeping(Planning planning, String name) {
+        return kept(planning).isEmpty() ? " --keep " + name.toUpperCase(Locale.ROOT) + " keeps one." : "";
     }
 
     private static List<SeasonPlan> kept(Planning planning) {
         return SeasonPlan.of(planning.season(), planning.journal());
-    }
-
-    private static String none(Planning planning, String name) {
-        List<String> names = kept(planning).stream().map(SeasonPlan::name).toList();
-        String there = names.isEmpty()
-                ? "There is none yet; --keep " + name.toUpperCase(Locale.ROOT) + " keeps one."
-                : "There is " + String.join(", ", names) + ".";
-        return "No plan of season " + planning.journal().nameOf(planning.season()) + " is called '" + name + "'. "
-                + there;
     }
 
     private static SeasonPlan byHand(Planning planning) {

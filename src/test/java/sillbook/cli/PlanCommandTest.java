@@ -124,7 +124,7 @@ class PlanCommandTest {
         assertThat(printed.code()).isEqualTo(ExitCode.USED_WRONGLY);
         assertThat(printed.err())
                 .isEqualTo("This plan is not kept yet, so it cannot be adopted. Write --keep and a letter too.\n");
-        assertThat(terminal.run("plan", "A").err()).endsWith("There is none yet; --keep A keeps one.\n");
+        assertThat(terminal.run("plan", "A").err()).endsWith("There is none yet. --keep A keeps one.\n");
     }
 
     @Test

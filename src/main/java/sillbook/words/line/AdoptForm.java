@@ -7,6 +7,7 @@ import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.PlanNow;
 import sillbook.words.Counts;
+import sillbook.words.Heard;
 import sillbook.words.plan.AdoptWords;
 import sillbook.words.plan.Adopting;
 
@@ -41,13 +42,9 @@ final class AdoptForm implements Form {
     public void draw(Filled filled, Draft draft) {
         Bench bench = draft.bench();
         Season season = Marking.season(filled, bench);
-        PlanNamed.find(filled, season, bench)
-                .ifPresentOrElse(
-                        plan -> adopt(plan, draft),
-                        () -> draft.ask(
-                                "which plan?",
-                                "Which plan of season " + bench.journal().nameOf(season)
-                                        + "? Write the letter of one there is, as: adopt plan A."));
+        Heard<SeasonPlan> plan = PlanNamed.find(filled, season, bench);
+        plan.complaint().ifPresent(draft::ask);
+        plan.value().ifPresent(found -> adopt(found, draft));
     }
 
     private static void adopt(SeasonPlan plan, Draft draft) {

@@ -4,6 +4,7 @@ package sillbook.words.line;
 import java.util.List;
 import java.util.Optional;
 import sillbook.change.WriteDown;
+import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Proposal;
 import sillbook.model.Proposal.Course;
@@ -15,6 +16,7 @@ import sillbook.plan.Planning;
 import sillbook.words.Days;
 import sillbook.words.Groups;
 import sillbook.words.Heard;
+import sillbook.words.PotNames;
 import sillbook.words.plan.PlanLetters;
 import sillbook.words.plan.PlanNames;
 
@@ -64,14 +66,9 @@ final class NudgeForm implements Form {
     public void draw(Filled filled, Draft draft) {
         Bench bench = draft.bench();
         Season season = Marking.season(filled, bench);
-        PlanPotNamed.find(filled, season, bench)
-                .ifPresentOrElse(
-                        pot -> nudge(pot.plan(), pot.number(), filled, draft),
-                        () -> draft.ask(
-                                "which pot?",
-                                "Which pot of which plan of season "
-                                        + bench.journal().nameOf(season)
-                                        + "? Write both, as: nudge e of plan A 3 days later."));
+        Heard<PlanPotNamed> pot = PlanPotNamed.find(filled, season, bench);
+        pot.complaint().ifPresent(draft::ask);
+        pot.value().ifPresent(found -> nudge(found.plan(), found.number(), filled, draft));
     }
 
     private static void nudge(SeasonPlan plan, int number, Filled filled, Draft draft) {
@@ -79,16 +76,30 @@ final class NudgeForm implements Form {
         draft.means("plan " + plan.name() + " with " + new PlanNames(bench.journal(), plan).whole(number));
         SeasonPlan changed = filled.has(OUT) ? Nudge.without(plan, number) : moved(plan, number, filled, bench);
         if (changed.pots().equals(plan.pots())) {
-            draft.ask(
-                    "no other plan",
-                    "That leaves the plan as it is: a pot that grows goes on as it does, and one without cold takes no cold place."
-                            + " Write another day or place, as: 3 days later.");
+            draft.ask("no other plan", whyTheSame(plan.pots().get(number), filled, bench.journal()));
             return;
         }
         say(changed, number, filled, draft);
         String name = PlanLetters.nextFree(plan.season(), bench.journal());
         draft.means("kept as plan " + name);
         draft.change(new WriteDown(changed.unadopted(bench.ids().next(), name)));
+    }
+
+    private static String whyTheSame(Proposal pot, Filled filled, Journal journal) {
+        Optional<String> label = pot.pot().map(new PotNames(journal)::label);
+        if (pot.pot().filter(journal::isPotted).isPresent()) {
+            return label.orElseThrow() + " is potted already, and goes on as it does. Nudge one that is not.";
+        }
+        if (label.isPresent() && filled.has(OUT)) {
+            return label.get()
+                    + " is there already and waits to be potted, so no plan leaves it out. Remove the pot instead.";
+        }
+        boolean isColdForNone = pot.course().cold().isEmpty()
+                && filled.get(PLACE)
+                        .filter(place -> place.serves() == Stage.COLD)
+                        .isPresent();
+        return "That leaves the plan as it is" + (isColdForNone ? ": a pot without cold takes no cold place" : "")
+                + ". Write another day or place, as: 3 days later.";
     }
 
     private static SeasonPlan moved(SeasonPlan plan, int number, Filled filled, Bench bench) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words.line;
 
-import java.util.Optional;
 import java.util.stream.IntStream;
 import sillbook.model.Season;
 import sillbook.model.SeasonPlan;
@@ -23,17 +22,32 @@ record PlanPotNamed(SeasonPlan plan, int number) {
     /** Both as they are written. */
     record Typed(String mark, String letter) {}
 
-    static Optional<PlanPotNamed> find(Filled filled, Season season, Bench bench) {
+    /** The pot that is meant, or why there is none. */
+    static Heard<PlanPotNamed> find(Filled filled, Season season, Bench bench) {
         return filled.get(POT)
-                .flatMap(typed -> SeasonPlan.called(season, typed.letter(), bench.journal())
-                        .flatMap(plan -> find(typed.mark(), plan, bench)));
+                .map(typed -> PlanNamed.called(typed.letter(), season, bench)
+                        .then(plan -> find(typed.mark(), plan, new PlanNames(bench.journal(), plan))))
+                .orElseGet(() -> Heard.not(
+                        "which pot?",
+                        "Which pot of which plan of season " + bench.journal().nameOf(season)
+                                + "? Write both, as: nudge e of plan A 3 days later."));
     }
 
-    private static Optional<PlanPotNamed> find(String mark, SeasonPlan plan, Bench bench) {
-        PlanNames names = new PlanNames(bench.journal(), plan);
+    private static Heard<PlanPotNamed> find(String mark, SeasonPlan plan, PlanNames names) {
         return IntStream.range(0, plan.pots().size())
                 .filter(number -> names.mark(number).equalsIgnoreCase(mark))
-                .mapToObj(number -> new PlanPotNamed(plan, number))
-                .findFirst();
+                .mapToObj(number -> Heard.as(new PlanPotNamed(plan, number)))
+                .findFirst()
+                .orElseGet(() -> Heard.not(
+                        "no such pot", "Plan " + plan.name() + " has no pot " + mark + ". " + there(plan, names)));
+    }
+
+    private static String there(SeasonPlan plan, PlanNames names) {
+        int pots = plan.pots().size();
+        return switch (pots) {
+            case 0 -> "It has none at all.";
+            case 1 -> "It has one, " + names.mark(0) + ".";
+            default -> "Its first is " + names.mark(0) + ", its last " + names.mark(pots - 1) + ".";
+        };
     }
 }

@@ -12,6 +12,7 @@ import sillbook.change.Together;
 import sillbook.model.Entity;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
+import sillbook.words.Complaint;
 
 /** {@code remove T4}: pots with all their entries, or anything else that nothing refers to. */
 final class RemoveForm implements Form {
@@ -70,8 +71,19 @@ final class RemoveForm implements Form {
         } else if (!pots.isEmpty() && !filled.has(WHAT)) {
             removePots(pots, draft);
         } else {
+            noSuchPlan(filled, draft.bench()).ifPresent(draft::ask);
             remove(named(filled, draft.bench().journal()), draft);
         }
+    }
+
+    /** Why there is no plan of the letter that is written, where none of its seasons has one. */
+    private static Optional<Complaint> noSuchPlan(Filled filled, Bench bench) {
+        return filled.get(WHAT)
+                .filter(what -> what == Removable.PLAN
+                        && what.named(filled, bench.journal()).findAny().isEmpty())
+                .flatMap(plan -> filled.get(PlanNamed.LETTER))
+                .flatMap(letter -> PlanNamed.called(letter, Marking.season(filled, bench), bench)
+                        .complaint());
     }
 
     private static void removePots(List<Pot> pots, Draft draft) {

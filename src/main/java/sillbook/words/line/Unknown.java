@@ -10,8 +10,8 @@ import sillbook.words.Counts;
 /** What to say of words that make no sense. */
 final class Unknown {
     /** What is worth naming, in this order; the rest a form says of itself. */
-    private static final List<String> NAMED =
-            List.of("pot", "place", "variety", "kind", "figure", "setting", "stage", "finding", "care", "end", "day");
+    private static final List<String> NAMED = List.of(
+            "pot", "place", "variety", "kind", "plan", "figure", "setting", "stage", "finding", "care", "end", "day");
 
     private Unknown() {}
 
