@@ -20,7 +20,7 @@ final class PlanAsked {
     @Option(
             names = "--season",
             paramLabel = "SEASON",
-            description = "Another season than the coming one: 2027-28, or 2027.")
+            description = "Another season than the one planned now: 2027-28, or 2027.")
     private Optional<String> season = Optional.empty();
 
     Planning planning(Book book) {
@@ -28,7 +28,8 @@ final class PlanAsked {
         return Planning.of(
                 journal,
                 View.outlook(book),
-                season.map(name -> Given.read(Seasons.parse(name))).orElseGet(() -> journal.chosenFor(book.today())));
+                season.map(name -> Given.read(Seasons.parse(name)))
+                        .orElseGet(() -> SeasonPlan.plannedOn(book.today(), journal)));
     }
 
     /** The one that is named; else the adopted one, else the last; where there is none, what the hand rule gives. */

@@ -25,10 +25,11 @@ import sillbook.words.plan.Adopting;
 @Command(
         name = "plan",
         description = {
-            "Say what is planned for the coming season: which pot is potted and brought in when, what blooms on which day,"
+            "Say what is planned for a season: which pot is potted and brought in when, what blooms on which day,"
                     + " how full the places get, which wishes are met, and what cannot be done and would cure it.",
             "Without NAME it is the plan that is adopted, else the last that is kept; where there is none, what a hand rule"
-                    + " gives: two pots every twelve days."
+                    + " gives: two pots every twelve days.",
+            "The season is the coming one; while that has no plan and the season under way goes by one, the season under way."
         })
 final class PlanCommand implements Callable<Integer> {
     private final Books books;

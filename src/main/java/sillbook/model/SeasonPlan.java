@@ -98,6 +98,18 @@ public record SeasonPlan(
                 .findFirst();
     }
 
+    /**
+     * The season that is planned on a day: the one bulbs are chosen for, but while that has no plan and the season under way goes by one,
+     * the season under way.
+     */
+    public static Season plannedOn(LocalDate day, Journal journal) {
+        Season coming = journal.chosenFor(day);
+        Season now = journal.seasonOf(day);
+        boolean isOnlyNow =
+                of(coming, journal).isEmpty() && adopted(now, journal).isPresent();
+        return isOnlyNow ? now : coming;
+    }
+
     /** The same plan with other pots, changed by hand. */
     public SeasonPlan withPots(List<Proposal> changed) {
         return new SeasonPlan(id, season, name, rule, changed, Optional.empty(), adopted, note);

@@ -12,6 +12,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Season;
+import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Rule;
 import sillbook.model.Stage;
 import sillbook.model.Wish;
@@ -54,9 +55,9 @@ public record Planning(
         wishes = List.copyOf(wishes);
     }
 
-    /** For the season that bulbs are chosen for on the day of the outlook. */
+    /** For the season that is planned on the day of the outlook. */
     public static Planning of(Journal journal, Outlook outlook) {
-        return of(journal, outlook, journal.chosenFor(outlook.day()));
+        return of(journal, outlook, SeasonPlan.plannedOn(outlook.day(), journal));
     }
 
     public static Planning of(Journal journal, Outlook outlook, Season season) {

@@ -4,6 +4,7 @@ package sillbook.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -38,6 +39,24 @@ class SeasonPlansTest {
         assertThat(SeasonPlan.called(SEASON, "C", journal))
                 .as("of another season")
                 .isEmpty();
+    }
+
+    @Test
+    void theSeasonUnderWayIsPlannedWhileItAloneHasAPlan() {
+        Settings settings = Settings.initial(ZoneOffset.UTC);
+        SeasonPlan kept = plan(1, SEASON, "A");
+        SeasonPlan adopted = kept.adoptedOn(DAY, List.of());
+        SeasonPlan next = plan(2, SEASON.next(), "A");
+
+        assertThat(SeasonPlan.plannedOn(DAY, Journal.of(List.of(settings, adopted))))
+                .isEqualTo(SEASON);
+        assertThat(SeasonPlan.plannedOn(DAY, Journal.of(List.of(settings, adopted, next))))
+                .isEqualTo(SEASON.next());
+        assertThat(SeasonPlan.plannedOn(DAY, Journal.of(List.of(settings, kept))))
+                .isEqualTo(SEASON.next());
+        assertThat(SeasonPlan.plannedOn(DAY.minusMonths(3), Journal.of(List.of(settings))))
+                .as("bulbs of the season under way are still chosen")
+                .isEqualTo(SEASON);
     }
 
     @Test

@@ -18,7 +18,7 @@ final class AdoptForm implements Form {
         return FormHelp.of(
                 "adopt plan",
                 "A plan by its letter: its pots are made and wait to be potted, with their bulbs and containers kept for them; what another "
-                        + "plan of the season meant for pots no longer holds. For and a season, if not the coming one.",
+                        + "plan of the season meant for pots no longer holds. For and a season, if not the one planned now.",
                 "adopt plan A",
                 "adopt plan B for 2027-28");
     }
@@ -41,7 +41,7 @@ final class AdoptForm implements Form {
     @Override
     public void draw(Filled filled, Draft draft) {
         Bench bench = draft.bench();
-        Season season = Marking.season(filled, bench);
+        Season season = Marking.planned(filled, bench);
         Heard<SeasonPlan> plan = PlanNamed.find(filled, season, bench);
         plan.complaint().ifPresent(draft::ask);
         plan.value().ifPresent(found -> adopt(found, draft));

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import sillbook.change.Choose;
 import sillbook.model.Choice.Mark;
 import sillbook.model.Season;
+import sillbook.model.SeasonPlan;
 import sillbook.model.Variety;
 import sillbook.text.Fold;
 import sillbook.words.ChoiceWords;
@@ -26,6 +27,11 @@ record Marking(Filled filled, Draft draft) {
     /** The season that is named, else the coming one. */
     static Season season(Filled filled, Bench bench) {
         return filled.get(SEASON).orElseGet(() -> bench.journal().chosenFor(bench.today()));
+    }
+
+    /** The season that is named, else the one that is planned now. */
+    static Season planned(Filled filled, Bench bench) {
+        return filled.get(SEASON).orElseGet(() -> SeasonPlan.plannedOn(bench.today(), bench.journal()));
     }
 
     /**

@@ -35,7 +35,7 @@ final class NudgeForm implements Form {
         return FormHelp.of(
                 "nudge",
                 "A pot of a plan, by its letter or label, and the plan; then so many days later or earlier, to a place, or out. It becomes a "
-                        + "plan of its own beside the other. For and a season, if not the coming one.",
+                        + "plan of its own beside the other. For and a season, if not the one planned now.",
                 "nudge e of plan A 3 days later",
                 "nudge e of plan A to cellar",
                 "nudge e of plan A out");
@@ -65,7 +65,7 @@ final class NudgeForm implements Form {
     @Override
     public void draw(Filled filled, Draft draft) {
         Bench bench = draft.bench();
-        Season season = Marking.season(filled, bench);
+        Season season = Marking.planned(filled, bench);
         Heard<PlanPotNamed> pot = PlanPotNamed.find(filled, season, bench);
         pot.complaint().ifPresent(draft::ask);
         pot.value().ifPresent(found -> nudge(found.plan(), found.number(), filled, draft));

@@ -26,7 +26,7 @@ final class PlanForm implements Form {
         return FormHelp.of(
                 "plan",
                 "How many pots come in every so many days, from a day to a day; then how many are potted on a day and on which days of the week; "
-                        + "for and a season, if not the coming one; note. What is left out is as usual. The plan stands beside those there are.",
+                        + "for and a season, if not the one planned now; note. What is left out is as usual. The plan stands beside those there are.",
                 "plan 2 every 12 days from 20 dec to 1 mar",
                 "plan 3 every 14 days, 4 a day, potting sat, sun");
     }
@@ -49,7 +49,7 @@ final class PlanForm implements Form {
     @Override
     public void draw(Filled filled, Draft draft) {
         Bench bench = draft.bench();
-        Planning planning = bench.plans().of(Marking.season(filled, bench));
+        Planning planning = bench.plans().of(Marking.planned(filled, bench));
         Journal journal = bench.journal();
         String name = PlanLetters.nextFree(planning.season(), journal);
         draft.means("plan " + name + " for season " + journal.nameOf(planning.season()) + ", by hand");

@@ -11,7 +11,7 @@ import sillbook.words.Counts;
 import sillbook.words.Heard;
 import sillbook.words.plan.PlanCalled;
 
-/** A plan by its letter; which season's it is, the line says elsewhere, or the coming one's. */
+/** A plan by its letter; which season's it is, the line says elsewhere, or of the one planned now. */
 final class PlanNamed {
     static final Slot<String> LETTER = Slot.one("plan", new Letters());
 
@@ -55,7 +55,7 @@ final class PlanNamed {
 
         @Override
         public List<Offer> offers(String beginning, Bench bench) {
-            Season season = bench.journal().chosenFor(bench.today());
+            Season season = SeasonPlan.plannedOn(bench.today(), bench.journal());
             Stream<SeasonPlan> plans = SeasonPlan.of(season, bench.journal()).stream();
             return plans.map(plan -> Offer.of(plan.name(), Counts.of(plan.pots().size(), "pot"), Rank.OWN))
                     .toList();

@@ -82,7 +82,7 @@ final class RemoveForm implements Form {
                 .filter(what -> what == Removable.PLAN
                         && what.named(filled, bench.journal()).findAny().isEmpty())
                 .flatMap(plan -> filled.get(PlanNamed.LETTER))
-                .flatMap(letter -> PlanNamed.called(letter, Marking.season(filled, bench), bench)
+                .flatMap(letter -> PlanNamed.called(letter, Marking.planned(filled, bench), bench)
                         .complaint());
     }
 

@@ -35,7 +35,8 @@ class QuickLineTest {
                         "lines-wishes.txt",
                         "lines-plans.txt",
                         "lines-waiting.txt",
-                        "lines-adopting.txt")
+                        "lines-adopting.txt",
+                        "lines-now.txt")
                 .flatMap(LineTable::rows);
     }
 

@@ -20,7 +20,7 @@ import sillbook.words.plan.PlanLetters;
 /**
  * Which plan of which season is shown.
  *
- * @param turnedTo the season gone to by hand; empty for the one bulbs are chosen for
+ * @param turnedTo the season gone to by hand; empty for the one that is planned now
  * @param drafts for each season what was last made of a plan and is not kept
  * @param chosen for each season the kept plan that is shown rather than the draft
  */
@@ -36,7 +36,7 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
     }
 
     Season season(State state) {
-        return turnedTo.orElseGet(() -> state.journal().chosenFor(state.shown().today()));
+        return turnedTo.orElseGet(() -> SeasonPlan.plannedOn(state.shown().today(), state.journal()));
     }
 
     Drawn turned(Season to) {
