@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import sillbook.model.Kind;
 import sillbook.model.PottingMix.Part;
+import sillbook.model.Purchase.Grade;
 import sillbook.reckon.fit.Bed;
 import sillbook.reckon.fit.Spacing;
 import sillbook.reckon.packing.Scatter;
@@ -20,6 +21,8 @@ import sillbook.words.Kinds;
 /** What {@code reckon fit} is told of bulbs and potting mix. */
 final class FitOptions {
     private static final Pattern SIZE = Pattern.compile("(.*?)(?: ?[x×] ?(\\d{1,4}))?");
+    private static final Pattern PRINTED = Pattern.compile("[\\d.]+ ?(?:\\+|[/–-] ?[\\d.]+)");
+    private static final String SIZE_OF_BULB = "size of a bulb";
     private static final Pattern PART = Pattern.compile("(\\d{1,3}(?:[.,]\\d{1,2})?) +([^\\d].*)");
 
     @Option(
@@ -31,7 +34,10 @@ final class FitOptions {
     @Option(
             names = "--grade",
             paramLabel = "C[xN],...",
-            description = "The same by grade, which is the girth in cm: 12, or 18x3,9x8.")
+            description = {
+                "The same by grade, which is the girth in cm: 12, or 18x3,9x8.",
+                "Of 12/14 the middle is taken, of 12+ the least."
+            })
     private Optional<String> grade = Optional.empty();
 
     @Option(
@@ -77,8 +83,16 @@ final class FitOptions {
     }
 
     private double diameter(String text) {
-        double size = Sizes.above(text, "size of a bulb");
-        return grade.isPresent() ? Bed.ofGrade(size) : size;
+        return grade.isPresent() ? Bed.ofGrade(girth(text)) : Sizes.above(text, SIZE_OF_BULB);
+    }
+
+    /** As a packet prints it, or any length. */
+    private static double girth(String text) {
+        return Optional.of(text.strip())
+                .filter(printed -> PRINTED.matcher(printed).matches())
+                .flatMap(printed -> new Grade(printed, Optional.empty()).girth())
+                .filter(girth -> girth > 0)
+                .orElseGet(() -> Sizes.above(text, SIZE_OF_BULB));
     }
 
     Optional<Double> below() {

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -56,6 +58,25 @@ public record Purchase(
     /** The size of a bulb: as the packet prints it, as measured across, or not known. */
     public record Grade(String printed, Optional<Length> across) {
         public static final Grade UNKNOWN = new Grade("", Optional.empty());
+
+        /** A circumference, or from one to another; what follows is no size. */
+        private static final Pattern GIRTH =
+                Pattern.compile("(NUM)(?: ?[/–-] ?(NUM))?(?![.,]?\\d).*".replace("NUM", "\\d{1,2}(?:[.,]\\d)?"));
+
+        /** The circumference that is printed, in cm: of {@code 12/14} the middle, of {@code 12+} the least; empty for {@code DN I}. */
+        public Optional<Double> girth() {
+            Matcher said = GIRTH.matcher(printed);
+            if (!said.matches()) {
+                return Optional.empty();
+            }
+            double least = number(said.group(1));
+            double most = Optional.ofNullable(said.group(2)).map(Grade::number).orElse(least);
+            return Optional.of(most < least ? least : (least + most) / 2);
+        }
+
+        private static double number(String text) {
+            return Double.parseDouble(text.replace(',', '.'));
+        }
     }
 
     /** Weeks of cold the bulbs had dry, before potting; empty when nobody knows. */

@@ -3,8 +3,6 @@ package sillbook.season;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import sillbook.model.Container;
 import sillbook.model.Id;
 import sillbook.model.Journal;
@@ -27,9 +25,6 @@ import sillbook.reckon.packing.Point;
  * @param shape the pot, as far as its height is known, else of the usual one for its shape
  */
 public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
-    /** The first number of a grade is a circumference in cm. */
-    private static final Pattern GRADE = Pattern.compile("(\\d{1,2}(?:\\.\\d)?)\\b.*");
-
     public PotFit {
         places = List.copyOf(places);
     }
@@ -84,17 +79,12 @@ public record PotFit(Bed bed, int count, List<Point> places, Frustum shape) {
         };
     }
 
-    /** The diameter of a bulb in cm: as measured across, else by the circumference its grade begins with. */
+    /** The diameter of a bulb in cm: as measured across, else by the circumference that its grade is. */
     public static Optional<Double> bulb(Purchase purchase) {
         return purchase.grade()
                 .across()
                 .map(Length::centimetres)
-                .or(() -> ofGrade(purchase.grade().printed()));
-    }
-
-    private static Optional<Double> ofGrade(String printed) {
-        Matcher matcher = GRADE.matcher(printed);
-        return matcher.matches() ? Optional.of(Bed.ofGrade(Double.parseDouble(matcher.group(1)))) : Optional.empty();
+                .or(() -> purchase.grade().girth().map(Bed::ofGrade));
     }
 
     /** As many as fit two pencils apart. */

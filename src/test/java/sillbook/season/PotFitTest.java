@@ -78,6 +78,11 @@ class PotFitTest {
     }
 
     @Test
+    void ofAGradeFromToTheMiddleIsTaken() {
+        assertThat(PotFit.bulb(bought(printed("14/16")))).contains(15 / Math.PI);
+    }
+
+    @Test
     void whatWasMeasuredGoesBeforeTheGrade() {
         Purchase.Grade measured = new Purchase.Grade("12+", Optional.of(Length.ofCentimetres(4)));
         PotFit fit = fit(measured, pan(Optional.of(Length.ofCentimetres(15)), Optional.of(Length.ofCentimetres(9))), 5)
