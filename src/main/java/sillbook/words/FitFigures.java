@@ -94,15 +94,28 @@ public record FitFigures(
 
     private String suggestion() {
         Suggestion suggestion = suggested();
-        return suggestion.count()
-                + switch (suggestion.basis()) {
-                    case OWN ->
-                        asked.filter(meant -> meant > suggestion.count()).isPresent()
-                                ? ", of those you mean to set: no more can be"
-                                : ", as you mean to";
-                    case PUBLISHED -> ", as published for a pot of this width";
-                    case HALF_SURFACE -> ", which cover half the surface (Nebraska Extension)";
-                };
+        if (suggestion.count() == 0) {
+            return "none, for not one fits";
+        }
+        return suggestion.count() + (suggestion.isCut() ? cut(suggestion) : whole(suggestion.basis()));
+    }
+
+    private static String whole(Suggestion.Basis basis) {
+        return switch (basis) {
+            case OWN -> ", as you mean to";
+            case PUBLISHED -> ", as published for a pot of this width";
+            case HALF_SURFACE -> ", which cover half the surface (Nebraska Extension)";
+        };
+    }
+
+    private static String cut(Suggestion suggestion) {
+        String meant = ", of the " + Counts.grouped(suggestion.meant());
+        String of = switch (suggestion.basis()) {
+            case OWN -> meant + " you mean to set";
+            case PUBLISHED -> meant + " published for a pot of this width";
+            case HALF_SURFACE -> meant + " that would cover half the surface (Nebraska Extension)";
+        };
+        return of + ": no more are known to fit";
     }
 
     private String atMost() {

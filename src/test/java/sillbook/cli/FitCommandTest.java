@@ -66,6 +66,37 @@ class FitCommandTest {
         assertThat(run("--pot", "19", "--grade", "12").out()).startsWith("suggested: 12, which cover half the surface");
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12/14  | 13",
+                "14-16  | 15",
+                "16 – 17| 16.5",
+                "12+    | 12",
+                "12     | 12",
+                "12.5cm | 12.5",
+                "14/16x3,12+x1 | 15"
+            })
+    void aGradeAsAPacketPrintsIt(String grade, double girth) throws JsonProcessingException {
+        JsonNode answer = json("--pot", "19", "--grade", grade);
+        JsonNode bulb = answer.has("bulbs") ? answer.at("/bulbs/0") : answer.get("bulb");
+        assertThat(bulb.doubleValue()).isCloseTo(girth / Math.PI, within(1e-9));
+    }
+
+    @Test
+    void whatIsSuggestedFits() {
+        assertThat(run("--pot", "9", "--bulb", "8.5").out()).startsWith("suggested: none, for not one fits\n");
+        assertThat(run("--pot", "9", "--bulb", "12").out()).startsWith("suggested: none, for not one fits\n");
+        assertThat(run("--pot", "15", "--kind", "tulip", "--bulb", "12").out())
+                .startsWith("suggested: 1, of the 6 published for a pot of this width: no more are known to fit\n");
+        assertThat(run("--pot", "15", "--bulb", "4", "--count", "8").out())
+                .startsWith("suggested: 7, of the 8 you mean to set: no more are known to fit\n");
+        assertThat(run("--pot", "15", "--bulb", "4", "--gap", "2").out())
+                .startsWith("suggested: 4, of the 7 that would cover half the surface (Nebraska Extension):"
+                        + " no more are known to fit\n");
+    }
+
     @Test
     void asManyAsAreToBeSet() throws JsonProcessingException {
         JsonNode answer = json("--pot", "19", "--grade", "12", "--count", "5");
@@ -230,7 +261,7 @@ class FitCommandTest {
     @Test
     void moreThanCanBeAreNotSuggested() {
         assertThat(run("--pot", "15", "--bulb", "4", "--count", "10000").out())
-                .startsWith("suggested: 9, of those you mean to set: no more can be\n");
+                .startsWith("suggested: 7, of the 10 000 you mean to set: no more are known to fit\n");
     }
 
     @Test

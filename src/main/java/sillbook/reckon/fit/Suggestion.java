@@ -3,8 +3,12 @@ package sillbook.reckon.fit;
 
 import java.util.Optional;
 
-/** How many bulbs to set, before it is asked how many could be: the grower's own count, else a published one, else half the surface; never more than fit touching. */
-public record Suggestion(int count, Basis basis) {
+/**
+ * How many bulbs to set, before it is asked how many could be: the grower's own count, else a published one, else half the surface; never more than are known to fit.
+ *
+ * @param meant what it rests on, before it is held to what fits
+ */
+public record Suggestion(int count, int meant, Basis basis) {
     /** Half the surface covered by bulbs (University of Nebraska, Lincoln, Extension). */
     public static final double COVERED = 0.5;
 
@@ -30,13 +34,17 @@ public record Suggestion(int count, Basis basis) {
     }
 
     public static Suggestion of(Optional<Integer> own, Optional<Published> published, Bed bed) {
-        int ceiling = bed.with(Spacing.TOUCHING).most().count();
+        int most = bed.most().count();
         return own.map(count -> new Suggestion(count, Basis.OWN))
                 .or(() -> published
                         .filter(count -> count.isFor(bed))
                         .map(count -> new Suggestion((int) Math.round(count.count()), Basis.PUBLISHED)))
                 .orElseGet(() -> new Suggestion(halfSurface(bed), Basis.HALF_SURFACE))
-                .atMost(ceiling);
+                .atMost(most);
+    }
+
+    private Suggestion(int meant, Basis basis) {
+        this(meant, meant, basis);
     }
 
     /** So many bulbs as cover half of it, to the nearest one; at least one. */
@@ -45,7 +53,12 @@ public record Suggestion(int count, Basis basis) {
         return (int) Math.max(1, Math.round(COVERED * times * times));
     }
 
-    private Suggestion atMost(int ceiling) {
-        return new Suggestion(Math.min(count, ceiling), basis);
+    private Suggestion atMost(int most) {
+        return new Suggestion(Math.min(meant, most), meant, basis);
+    }
+
+    /** Whether fewer fit than it would come to. */
+    public boolean isCut() {
+        return count < meant;
     }
 }
