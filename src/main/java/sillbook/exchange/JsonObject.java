@@ -91,9 +91,13 @@ record JsonObject(String name, JsonNode node) {
     }
 
     private int whole(String field, JsonNode value) {
-        if (!value.canConvertToInt() || !value.canConvertToExactIntegral()) {
+        if (!value.canConvertToExactIntegral()) {
             String said = value.isMissingNode() || value.isNull() ? "is not said" : "is " + value;
             throw new Misread("The " + field + " of " + name + " " + said + ". Write a whole number.");
+        }
+        if (!value.canConvertToInt()) {
+            throw new Misread("The " + field + " of " + name + " is " + value
+                    + ", too large a number. Write one of at most 9 digits.");
         }
         return value.intValue();
     }

@@ -11,9 +11,11 @@ final class Limits {
         within(name, day, -FARTHEST_DAY, FARTHEST_DAY);
     }
 
+    /** Where the least is 1 and the most is 0, none of what is numbered is there. */
     static void within(String name, int number, int least, int most) {
         if (number < least || number > most) {
-            throw new Unreckonable("the " + name + " is " + number + "; it must be " + least + " to " + most);
+            String instead = most < least ? "no " + name + " is given" : "it must be " + least + " to " + most;
+            throw new Unreckonable("the " + name + " is " + number + "; " + instead);
         }
     }
 }

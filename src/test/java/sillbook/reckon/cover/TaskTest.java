@@ -62,6 +62,14 @@ class TaskTest {
                 refused(
                         "the number of sites is 0; it must be 1 to 20",
                         () -> new Task(SEASON, List.of(), List.of(), List.of(), List.of())),
+                refused(
+                        "the cold place is 2; no cold place is given",
+                        () -> new Task(
+                                SEASON,
+                                List.of(Room.of(1)),
+                                List.of(),
+                                List.of(pot(steady, List.of(), new ColdStay(0, List.of(1)))),
+                                List.of())),
                 refused("the site is 2; it must be 1 to 1", () -> task(List.of(pot(steady, List.of(1))))),
                 refused(
                         "the cold place is 2; it must be 1 to 1",
