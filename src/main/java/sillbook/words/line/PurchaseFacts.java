@@ -18,7 +18,7 @@ import sillbook.words.Weeks;
 
 /** What a line says of bulbs bought. */
 record PurchaseFacts(Filled filled) {
-    static final Slot<Integer> COUNT = Slot.one("number of bulbs", Senses.number("(\\d{1,5})(?: bulbs?)?(?: of)?"));
+    static final Slot<Integer> COUNT = Slot.one("number of bulbs", new BulbCountSense());
 
     private static final Slot<String> GRADE =
             Slot.one("", Senses.phraseAfter("grade", "size").map(PurchaseFacts::printed));

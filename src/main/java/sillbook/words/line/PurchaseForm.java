@@ -27,7 +27,7 @@ final class PurchaseForm implements Form {
     public FormHelp help() {
         return FormHelp.of(
                 "purchase",
-                "Bought, ordered or to order, the count and the variety; then grade, price, from whom, grown in, how they arrived (27 of 30 or "
+                "Bought, ordered or to order, the count and the variety; then grade, price with its decimals, from whom, grown in, how they arrived (27 of 30 or "
                         + "3 short, 24 firm, 2 soft, 1 mould, or a few words), sent another variety instead, how long they were cooled, "
                         + "where they wait, the day. Arrived, rejected or purchase and a variety change its last one; so does ordered without "
                         + "a count, of one that was to order.",

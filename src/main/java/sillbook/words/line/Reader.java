@@ -120,14 +120,17 @@ final class Reader {
         Optional<Match<?>> second = matches(form, at)
                 .filter(match -> match.found.sure() == Sure.WHOLE)
                 .min(BEST);
-        second.ifPresent(match -> filled.complain(twice(line.text(at, match.found.end()), match.slot.noun())));
+        second.ifPresent(match -> filled.complain(twice(line.text(at, match.found.end()), match.slot)));
         filled.leaveOver(at);
     }
 
-    private static Complaint twice(String words, String noun) {
+    private static Complaint twice(String words, Slot<?> slot) {
+        String noun = slot.noun();
+        String otherwise = slot.sense().elseMeant(words).map(how -> " " + how).orElse("");
         return noun.isEmpty()
                 ? new Complaint("said twice", "'" + words + "' is said a second time. Write it only once.")
-                : new Complaint("a second " + noun, "'" + words + "' is a second " + noun + ". Write only one.");
+                : new Complaint(
+                        "a second " + noun, "'" + words + "' is a second " + noun + ". Write only one." + otherwise);
     }
 
     private Stream<Match<?>> matches(Form form, int at) {

@@ -24,6 +24,11 @@ interface Sense<T> {
         return Optional.empty();
     }
 
+    /** How something else would be written that such words may have been meant for, where they stand a second time. */
+    default Optional<String> elseMeant(String words) {
+        return Optional.empty();
+    }
+
     /** What a beginning inside brackets could become, best first. */
     default List<Offer> offersWithin(String beginning, Bench bench) {
         return List.of();

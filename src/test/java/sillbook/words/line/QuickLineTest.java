@@ -36,7 +36,8 @@ class QuickLineTest {
                         "lines-plans.txt",
                         "lines-waiting.txt",
                         "lines-adopting.txt",
-                        "lines-now.txt")
+                        "lines-now.txt",
+                        "lines-bought.txt")
                 .flatMap(LineTable::rows);
     }
 
