@@ -18,6 +18,7 @@ import sillbook.plan.PlanNow;
 import sillbook.plan.PlanReading;
 import sillbook.plan.Planning;
 import sillbook.words.Kinds;
+import sillbook.words.Warned;
 import sillbook.words.plan.AdoptWords;
 import sillbook.words.plan.Adopting;
 
@@ -98,7 +99,9 @@ final class PlanCommand implements Callable<Integer> {
         }
         PlanNow now = PlanReading.of(planning, plan);
         Planning after = after(Adopting.of(now, new Kinds(planning.journal(), Handbook.standard())), book);
-        new AdoptWords(planning.journal(), now).lines().forEach(printer::say);
+        AdoptWords words = new AdoptWords(planning.journal(), now);
+        words.comes().forEach(printer::say);
+        words.goes().forEach(says -> printer.warn(new Warned("removes", says)));
         return after;
     }
 

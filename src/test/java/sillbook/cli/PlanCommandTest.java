@@ -78,7 +78,8 @@ class PlanCommandTest {
                 .contains("\n11 pots get their labels and wait to be potted, each with its days and places.\n");
         assertThat(terminal.run("plan", "B", "--adopt").err())
                 .contains(
-                        "\nPlan A, adopted on 12 Jan, is laid aside.\n", ", never potted and not in this plan, go.\n");
+                        "\nPlan A, adopted on 12 Jan, is laid aside.\n! ",
+                        ", never potted and not in this plan, go.\n");
     }
 
     @Test

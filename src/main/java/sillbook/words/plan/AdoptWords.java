@@ -18,13 +18,17 @@ import sillbook.words.Days;
 /** What adopting a plan would do, as it is said before it is done. */
 public record AdoptWords(Journal journal, PlanNow now) {
 
-    /** A sentence each. */
+    /** A sentence each: what comes of it, and what would be gone. */
     public List<String> lines() {
-        return Stream.concat(facts().stream().map(fact -> Initial.large(fact) + "."), goes().stream())
-                .toList();
+        return Stream.concat(comes().stream(), goes().stream()).toList();
     }
 
-    /** What comes of it, without a full stop. */
+    /** What comes of it, a sentence each. */
+    public List<String> comes() {
+        return facts().stream().map(fact -> Initial.large(fact) + ".").toList();
+    }
+
+    /** The same without a full stop. */
     public List<String> facts() {
         List<String> facts = new ArrayList<>();
         facts.add(made());
