@@ -15,9 +15,15 @@ import sillbook.ui.screen.Thing;
  * Where the cursor of a list stands, and how far the list is scrolled for it.
  *
  * @param at the so-many-eth thing of the list, from 0
+ * @param beyond lines scrolled past the last thing to see what stands below it; less than 0, past the first
  */
-public record Cursor(int at, Scroll scroll) {
-    public static final Cursor FIRST = new Cursor(0, Scroll.TOP);
+public record Cursor(int at, Scroll scroll, int beyond) {
+    public static final Cursor FIRST = new Cursor(0, Scroll.TOP, 0);
+
+    /** The same list, on another thing of it. */
+    public Cursor on(int thing) {
+        return new Cursor(thing, scroll, 0);
+    }
 
     /** What it stands on; empty in an empty list. */
     public Optional<Thing> thing(Rows rows) {
@@ -25,9 +31,26 @@ public record Cursor(int at, Scroll scroll) {
         return at < things.size() ? Optional.of(things.get(at)) : Optional.empty();
     }
 
-    /** After one of the keys that move a cursor. */
+    /** After one of the keys that move a cursor; where there is no thing to go to, the list scrolls on to its ends, and back first. */
     public Cursor pressed(Key key, Rows rows, int height) {
-        return to(at + by(key, rows, height), rows, height);
+        int by = by(key, rows, height);
+        Cursor moved = to(at + by, rows, height);
+        boolean comesBack = beyond * by < 0 && Math.abs(by) <= Math.abs(beyond);
+        return comesBack || moved.at == at ? scrolledOn(beyond + by, rows, height) : moved;
+    }
+
+    private Cursor scrolledOn(int lines, Rows rows, int height) {
+        Cursor here = following(rows, height);
+        int below = rows.scrolled().size() - ListPane.scrolledHeight(rows, height) - here.scroll.first();
+        int furthest = at >= rows.things().size() - 1 ? below : 0;
+        int least = at == 0 ? -here.scroll.first() : 0;
+        return new Cursor(at, here.scroll, Math.max(least, Math.min(furthest, lines)));
+    }
+
+    /** Which line stands on top. */
+    int first(Rows rows, int height) {
+        Cursor here = scrolledOn(beyond, rows, height);
+        return here.scroll.first() + here.beyond;
     }
 
     private int by(Key key, Rows rows, int height) {
@@ -38,13 +61,14 @@ public record Cursor(int at, Scroll scroll) {
         if (key.equals(Keys.PAGE_UP) || key.equals(Keys.PAGE_DOWN)) {
             return key.equals(Keys.PAGE_UP) ? -page : page;
         }
-        return key.equals(Keys.HOME) ? -at : rows.things().size();
+        int all = (int) rows.all().count();
+        return key.equals(Keys.HOME) ? -all : all;
     }
 
     /** On that thing, or the last one before it that there is. */
     public Cursor to(int thing, Rows rows, int height) {
         int last = Math.max(0, rows.things().size() - 1);
-        return new Cursor(Math.max(0, Math.min(last, thing)), scroll).following(rows, height);
+        return on(Math.max(0, Math.min(last, thing))).following(rows, height);
     }
 
     /** On that thing, wherever it stands; where it was if it is not there. */
@@ -58,7 +82,8 @@ public record Cursor(int at, Scroll scroll) {
             case ACT -> to(at, after, height);
             case BACK -> to(cameBack(before, after).orElse(at), after, height);
             case ELSEWHERE, RESIZE ->
-                to(thing(before).flatMap(thing -> find(after, thing)).orElse(at), after, height);
+                to(thing(before).flatMap(thing -> find(after, thing)).orElse(at), after, height)
+                        .scrolledOn(beyond, after, height);
         };
     }
 
@@ -80,14 +105,15 @@ public record Cursor(int at, Scroll scroll) {
                 .findFirst();
     }
 
-    /** Scrolled so that its line is in sight. */
-    Cursor following(Rows rows, int height) {
+    /** Scrolled so that its line is in sight; at the first thing from the top, where that shows it. */
+    private Cursor following(Rows rows, int height) {
         int count = rows.scrolled().size();
         int line = rows.lineOf(at).orElse(0);
         int room = ListPane.scrolledHeight(rows, height);
         if (line >= count) {
-            return new Cursor(at, new Scroll(Math.max(0, Math.min(scroll.first(), count - room))));
+            return new Cursor(at, new Scroll(Math.max(0, Math.min(scroll.first(), count - room))), beyond);
         }
-        return new Cursor(at, at == 0 ? Scroll.TOP : scroll.follow(line, count, room));
+        boolean isFromTop = at == 0 && line < room;
+        return new Cursor(at, isFromTop ? Scroll.TOP : scroll.follow(line, count, room), beyond);
     }
 }

@@ -39,17 +39,17 @@ public record ListPane(Rows rows, Cursor cursor) implements Widget {
     }
 
     private int first(int height) {
-        return cursor.following(rows, height).scroll().first();
+        return cursor.first(rows, height);
     }
 
-    /** Where the terminal's cursor stands; nowhere in an empty list. */
+    /** Where the terminal's cursor stands; nowhere in an empty list, or where its line is scrolled out of sight. */
     public Optional<Point> point(int height) {
-        return rows.lineOf(cursor.at()).map(line -> {
-            int scrolled = rows.scrolled().size();
-            boolean pinned = line >= scrolled;
-            int row = pinned ? scrolledHeight(rows, height) + line - scrolled : line - first(height);
-            return new Point(row(line).mark(), row);
-        });
+        int scrolled = rows.scrolled().size();
+        int room = scrolledHeight(rows, height);
+        int first = first(height);
+        return rows.lineOf(cursor.at())
+                .filter(line -> line >= scrolled || line >= first && line < first + room)
+                .map(line -> new Point(row(line).mark(), line >= scrolled ? room + line - scrolled : line - first));
     }
 
     private Row row(int line) {
@@ -65,7 +65,7 @@ public record ListPane(Rows rows, Cursor cursor) implements Widget {
         }
         int first = first(height);
         int from = rows.thingsBefore(first) + 1;
-        int to = Math.min(all, rows.thingsBefore(first + scrolledHeight(rows, height)));
-        return (from == to ? Integer.toString(to) : from + "-" + to) + " of " + all;
+        int to = Math.max(1, Math.min(all, rows.thingsBefore(first + scrolledHeight(rows, height))));
+        return (from >= to ? Integer.toString(to) : from + "-" + to) + " of " + all;
     }
 }

@@ -95,7 +95,7 @@ record PlannedCard(int number, Cursor cursor) implements Layer {
                 .saying("stand it there")
                 .offIf(thing(state).isEmpty(), "there is no place to choose")
                 .offIf(page(state).sought().isGoingOn(), SeekOffers.GOES_ON));
-        new PlanOffers(page(state).at(new Cursor(number, page(state).cursor().scroll())), state)
+        new PlanOffers(page(state).at(page(state).cursor().on(number)), state)
                 .nudges(this::changing)
                 .forEach(offers::add);
         return offers;

@@ -113,6 +113,20 @@ class PotCardTest {
     }
 
     @Test
+    void whatStandsBelowTheLastEntryIsComeTo() {
+        Winter told = winter().of(2026).place("cellar", Sort.CELLAR).pot("H1", "Inkwell", "hyacinth");
+        Desk waits = Desk.over(told.journal());
+        waits.lay(PotCard.of(waits.state(), told.id("H1")));
+
+        assertThat(waits.lines()).anyMatch(line -> line.startsWith("▸"));
+        assertThat(String.join(" ", waits.lines())).doesNotContain("gloves");
+
+        waits.press("End", "End");
+
+        assertThat(String.join(" ", waits.lines())).contains("gloves");
+    }
+
+    @Test
     void theNextPotIsAKeyAway() {
         String first = open("C1").line(4);
 
