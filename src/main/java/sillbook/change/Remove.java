@@ -8,6 +8,7 @@ import sillbook.model.Edit;
 import sillbook.model.Entity;
 import sillbook.model.Event;
 import sillbook.model.Id;
+import sillbook.model.Intention;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.model.ReadingSource;
@@ -56,9 +57,7 @@ public record Remove(Entity<?> entity) implements Change {
         Stream<Entity<?>> choices = journal.choices().all().stream()
                 .filter(choice -> choice.variety().equals(entity.id()))
                 .map(choice -> choice);
-        Stream<Entity<?>> intentions = journal.intentions().all().stream()
-                .filter(meant -> meant.plan().equals(entity.id()))
-                .map(meant -> meant);
+        Stream<Entity<?>> intentions = Intention.by(entity.id(), journal).map(meant -> meant);
         Stream<Entity<?>> spaces = journal.spaces().all().stream()
                 .filter(space -> space.place().equals(entity.id()))
                 .map(space -> space);

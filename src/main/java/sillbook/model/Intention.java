@@ -19,6 +19,11 @@ public record Intention(Id<Intention> id, Id<Pot> pot, Id<SeasonPlan> plan, Prop
                 .findFirst();
     }
 
+    /** What is meant by a plan, in no order; nothing by one that is not adopted. */
+    public static Stream<Intention> by(Id<?> plan, Journal journal) {
+        return journal.intentions().all().stream().filter(meant -> meant.plan().equals(plan));
+    }
+
     @Override
     public Stream<Id<?>> refersTo() {
         return Stream.concat(Stream.of(pot, plan), course.refersTo());

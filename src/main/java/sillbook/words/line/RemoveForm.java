@@ -13,6 +13,7 @@ import sillbook.model.Entity;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
 import sillbook.words.Complaint;
+import sillbook.words.plan.PlanRemoved;
 
 /** {@code remove T4}: pots with all their entries, or anything else that nothing refers to. */
 final class RemoveForm implements Form {
@@ -123,6 +124,7 @@ final class RemoveForm implements Form {
         changes.forEach(change -> change.on(
                         draft.bench().journal(), draft.bench().hand())
                 .fold(step -> say(step.name(), draft), refusal -> draft));
+        going.forEach(gone -> PlanRemoved.left(gone, draft.bench().journal()).ifPresent(draft::means));
         draft.change(changes.size() == 1 ? changes.get(0) : new Together("", changes));
     }
 

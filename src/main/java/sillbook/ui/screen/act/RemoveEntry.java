@@ -16,10 +16,11 @@ import sillbook.ui.screen.Offer;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Step;
 import sillbook.words.Counts;
+import sillbook.words.plan.PlanRemoved;
 
 /**
- * Asks whether a place, variety or purchase is to go, or a thermometer's file with its readings. Nothing refers to it, so nothing else goes
- * with it.
+ * Asks whether a place, variety or purchase is to go, a thermometer's file with its readings, or a plan, whose pots stay. Nothing else
+ * refers to it, so nothing else goes with it.
  *
  * @param called what it is called, as {@code place cellar}
  */
@@ -47,16 +48,18 @@ public record RemoveEntry(Remove remove, String called) implements Layer {
 
     @Override
     public Look look(State state, Size body) {
-        Sentences told = Sentences.of(List.of(told() + " Enter removes it, Esc leaves it."), body.columns());
+        Sentences told = Sentences.of(List.of(told(state) + " Enter removes it, Esc leaves it."), body.columns());
         return Look.slip("Remove " + called, told.rows(), told)
                 .withAside(Aside.of("", "U can bring it back later.", ""))
                 .withFoot(Action.AGREE, Action.BACK, Action.KEYS);
     }
 
-    private String told() {
+    private String told(State state) {
         return remove.entity() instanceof ReadingSource source
                 ? "What it read goes with it: " + Counts.of(source.readings(), "reading") + "."
-                : "Nothing in the journal refers to it.";
+                : PlanRemoved.left(remove.entity(), state.journal())
+                        .map(left -> left + ".")
+                        .orElse("Nothing in the journal refers to it.");
     }
 
     @Override

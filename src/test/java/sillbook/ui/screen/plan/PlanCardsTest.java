@@ -114,6 +114,15 @@ class PlanCardsTest {
     }
 
     @Test
+    void theAdoptedOneLeavesItsPotsBehind() {
+        desk.press("k").kept().press("t", "Enter").kept().press("p", "Down", "Delete");
+        assertThat(all(desk)).contains("12 pots that go by it stay, without its days and places. Enter removes");
+        int pots = desk.state().journal().pots().all().size();
+        desk.press("Enter").kept();
+        assertThat(desk.state().journal().pots().all()).hasSize(pots).hasSizeGreaterThanOrEqualTo(12);
+    }
+
+    @Test
     void aKeptOneIsRemoved() {
         desk.press("k").kept().press("p", "Delete", "Enter").kept();
         assertThat(plans(desk)).isEmpty();
