@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import sillbook.model.Id;
@@ -69,6 +70,20 @@ final class ColdFit {
     /** Those places from which it can come in on a day. */
     List<Berth> fitting(List<Berth> colds, LocalDate in) {
         return colds.stream().filter(berth -> potting(berth, in).isPresent()).toList();
+    }
+
+    /** The same days for the same pots, whenever they were worked out. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ColdFit fit
+                && forcing.equals(fit.forcing)
+                && readyFrom.equals(fit.readyFrom)
+                && potting.equals(fit.potting);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(forcing, readyFrom);
     }
 
     private Optional<LocalDate> reckon(ColdTable place, LocalDate in) {

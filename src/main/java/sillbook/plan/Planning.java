@@ -86,6 +86,15 @@ public record Planning(
         return outlook.day();
     }
 
+    /** Whether a plan is made of the same things after the journal changed: the same pots, places and wishes. */
+    public boolean isMadeOfTheSame(Planning other) {
+        return candidates.equals(other.candidates)
+                && ended.equals(other.ended)
+                && colds.equals(other.colds)
+                && rooms.equals(other.rooms)
+                && wishes.equals(other.wishes);
+    }
+
     /** One of the cold places. */
     Optional<Berth> cold(Id<Place> place) {
         return colds.stream().filter(berth -> berth.id().equals(place)).findFirst();

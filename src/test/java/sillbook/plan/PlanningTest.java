@@ -49,6 +49,25 @@ class PlanningTest {
     }
 
     @Test
+    void aPlanIsMadeOfPotsPlacesAndWishes() {
+        Planning before = August.usual().planning();
+
+        assertThat(before.isMadeOfTheSame(August.usual().planning())).isTrue();
+        assertThat(August.usual().bought("Ninepenny Hat", "tulip", 5, Purchase.State.ORDERED))
+                .satisfies(house ->
+                        assertThat(before.isMadeOfTheSame(house.planning())).isFalse());
+        assertThat(August.usual().place("loft", Place.Sort.CELLAR, 5))
+                .satisfies(house ->
+                        assertThat(before.isMadeOfTheSame(house.planning())).isFalse());
+        assertThat(August.usual().place("bay", Place.Sort.WARM_SILL, 5))
+                .satisfies(house ->
+                        assertThat(before.isMadeOfTheSame(house.planning())).isFalse());
+        assertThat(August.usual().wishOn(LocalDate.of(2027, 2, 14), 2, false))
+                .satisfies(house ->
+                        assertThat(before.isMadeOfTheSame(house.planning())).isFalse());
+    }
+
+    @Test
     void whatIsOrderedComesInTwoWeeksAndWhatIsHereCanBePottedWhenItIsTime() {
         Planning planning = August.usual().planningOn(day(9, 10));
 

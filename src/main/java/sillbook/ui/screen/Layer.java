@@ -124,8 +124,13 @@ public interface Layer {
         return this;
     }
 
-    /** What ends that which a page asked for and which goes on, since the journal it was asked about is another now. */
-    default Optional<Effect> overtaken() {
+    /** What goes on for a page while others are looked at: {@code looking for the best plan}. */
+    default Optional<String> goesOn() {
+        return Optional.empty();
+    }
+
+    /** What ends that which a page asked for and which goes on, where the journal is another now in what it was asked about. */
+    default Optional<Effect> overtaken(State before, State after) {
         return Optional.empty();
     }
 

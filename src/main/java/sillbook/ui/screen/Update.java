@@ -170,7 +170,7 @@ record Update(State state) implements Message.Cases<Step> {
                 : new Step(
                         after,
                         state.layers().pages().values().stream()
-                                .flatMap(page -> page.overtaken().stream())
+                                .flatMap(page -> page.overtaken(state, after).stream())
                                 .toList());
     }
 

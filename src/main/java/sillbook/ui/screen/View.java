@@ -3,6 +3,7 @@ package sillbook.ui.screen;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Frame;
@@ -73,7 +74,7 @@ record View(State state, Size size) {
         Rect foot = size.area().lines(size.rows() - FOOT_ROWS, FOOT_ROWS);
         Rule.PLAIN.render(foot.line(0), cells);
         top.ticks().render(foot.line(0), cells);
-        Rule.PLAIN.withRight(top.place()).renderTexts(foot.line(0), cells);
+        Rule.PLAIN.withRight(place(top)).renderTexts(foot.line(0), cells);
         Rect aside = foot.lines(1, 2);
         Optional<Said> problem = state.said().filter(Said::isProblem);
         if (problem.isPresent()) {
@@ -83,6 +84,16 @@ record View(State state, Size size) {
             state.said().ifPresent(said -> drawDone(said, aside, cells));
         }
         keys(top).render(foot.line(3), cells);
+    }
+
+    /** Which part is in sight, and before that what goes on for pages that are not. */
+    private String place(Look top) {
+        Stream<String> elsewhere = state.layers().pages().entrySet().stream()
+                .filter(page -> page.getKey() != state.layers().open())
+                .flatMap(page -> page.getValue().goesOn().stream());
+        return Stream.concat(elsewhere, Stream.of(top.place()))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     private static void drawProblem(Said said, Rect aside, Cells cells) {

@@ -17,6 +17,12 @@ public final class SeekingWords {
             "There are no bulbs that can flower in the season. Write down what you bought, as bought 10 Marrow Lane,"
                     + " or choose some on screen 6.";
 
+    /** While it is looked for. */
+    public static final String GOES_ON = "looking for the best plan";
+
+    /** Where the journal is another now in what a plan is made of. */
+    public static final String OVERTAKEN = "The search was stopped, since the journal changed; B looks anew.";
+
     private SeekingWords() {}
 
     /** {@code best so far: 7 days without bloom, 14 pots; cannot be under 5 days}. */
@@ -25,6 +31,11 @@ public final class SeekingWords {
                 + bound(best.comesTo(), best.search())
                         .map(bound -> "; " + bound)
                         .orElse("");
+    }
+
+    /** Where it was ended before its end. */
+    public static String stopped(Optional<Found> best) {
+        return best.map(found -> "Stopped; the " + progress(found) + ".").orElse("Stopped; nothing was found yet.");
     }
 
     /** What came of it, a sentence or two. */

@@ -31,6 +31,13 @@ class SeekingWordsTest {
     }
 
     @Test
+    void stoppedItSaysHowFarItCame() {
+        assertThat(SeekingWords.stopped(Optional.of(found(new Search(0, 7, 14), new Search(0, 5, 9), false))))
+                .isEqualTo("Stopped; the best so far: 7 days without bloom, 14 pots; cannot be under 5 days.");
+        assertThat(SeekingWords.stopped(Optional.empty())).isEqualTo("Stopped; nothing was found yet.");
+    }
+
+    @Test
     void atItsEndItSaysWhetherItIsTheBest() {
         assertThat(outcome(new Search(0, 1, 14), new Search(0, 1, 14), true))
                 .isEqualTo("The best there is: 1 day without bloom, 14 pots.");

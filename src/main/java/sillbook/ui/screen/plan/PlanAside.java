@@ -22,9 +22,8 @@ record PlanAside(PlanPage page, State state, PlanNow now) {
         if (page.typed().isPresent()) {
             return typing();
         }
-        Optional<String> search = page.sought().isGoingOn()
-                ? Optional.of(soFar())
-                : page.sought().outcome().map(SeekingWords::outcome);
+        Optional<String> search =
+                page.sought().isGoingOn() ? Optional.of(soFar()) : page.sought().told();
         Aside usual = usual(under.filter(number -> number < now.pots().size()));
         return search.map(words -> over(usual, words)).orElse(usual);
     }
@@ -62,7 +61,7 @@ record PlanAside(PlanPage page, State state, PlanNow now) {
     }
 
     private String soFar() {
-        return page.sought().best().map(SeekingWords::progress).orElse("looking for the best plan; nothing found yet");
+        return page.sought().best().map(SeekingWords::progress).orElse(SeekingWords.GOES_ON + "; nothing found yet");
     }
 
     private static Aside over(Aside usual, String second) {

@@ -23,6 +23,7 @@ import sillbook.ui.screen.Timescale;
 import sillbook.ui.screen.list.Cursor;
 import sillbook.ui.screen.list.FindPane;
 import sillbook.words.Counts;
+import sillbook.words.plan.SeekingWords;
 
 /**
  * What should flower when: so many pots every so many days, or a ribbon under the months. What is changed here is shown at once, and is in
@@ -181,15 +182,22 @@ public record PlanPage(Drawn drawn, boolean isRibbon, Cursor cursor, Optional<Ru
     }
 
     @Override
-    public Optional<Effect> overtaken() {
-        return sought.isGoingOn() ? Optional.of(new Effect.StopSeeking(sought.turn())) : Optional.empty();
+    public Optional<String> goesOn() {
+        return sought.isGoingOn() ? Optional.of(SeekingWords.GOES_ON) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Effect> overtaken(State before, State after) {
+        return sought.isOvertaken(before, after)
+                ? Optional.of(new Effect.StopSeeking(sought.turn()))
+                : Optional.empty();
     }
 
     /** Nothing is planned anew for a page that is not open, nor for a cursor that stays at the top. */
     @Override
     public Layer settled(State before, State after, Cause cause) {
         boolean isSame = before.journal().equals(after.journal());
-        PlanPage still = isSame ? this : with(drawn.in(after.journal())).seeking(sought.stopped());
+        PlanPage still = isSame ? this : with(drawn.in(after.journal())).seeking(sought.after(before, after));
         boolean isAside = cursor.at() == 0 || after.layers().open() != PageName.PLAN;
         return isAside ? still : still.settled(after);
     }

@@ -3,9 +3,12 @@ package sillbook.ui.screen.plan;
 
 import java.util.Optional;
 import sillbook.model.SeasonPlan;
+import sillbook.plan.Planning;
 import sillbook.plan.Seeking.Best;
 import sillbook.plan.Seeking.Found;
 import sillbook.plan.Seeking.Outcome;
+import sillbook.ui.screen.State;
+import sillbook.words.plan.SeekingWords;
 
 /**
  * The search for the best plan.
@@ -13,9 +16,9 @@ import sillbook.plan.Seeking.Outcome;
  * @param turn which search it is, so that what an earlier one still tells is not taken for this one's
  * @param from the plan whose season and rule it is for, while it goes on
  * @param best the best so far
- * @param outcome what came of it, until that was seen
+ * @param told what came of it, in a sentence, until that was seen
  */
-record Sought(int turn, Optional<SeasonPlan> from, Optional<Found> best, Optional<Outcome> outcome) {
+record Sought(int turn, Optional<SeasonPlan> from, Optional<Found> best, Optional<String> told) {
     static final Sought NOTHING = new Sought(0, Optional.empty(), Optional.empty(), Optional.empty());
 
     Sought begun(SeasonPlan plan) {
@@ -35,14 +38,32 @@ record Sought(int turn, Optional<SeasonPlan> from, Optional<Found> best, Optiona
         return new Sought(turn, from, Optional.of(better), Optional.empty());
     }
 
-    /** No longer going on, whatever is still told of it. */
+    /** Ended by the grower: no longer going on, whatever is still told of it. */
     Sought stopped() {
-        return new Sought(turn, Optional.empty(), best, Optional.empty());
+        return over(best, SeekingWords.stopped(best));
     }
 
     Sought ended(Outcome what) {
         Optional<Found> last = what instanceof Best found ? Optional.of(found.found()) : best;
-        return new Sought(turn, Optional.empty(), last, Optional.of(what));
+        return over(last, SeekingWords.outcome(what));
+    }
+
+    /** As it stands after the journal changed: ended where the plan is made of other things now. */
+    Sought after(State before, State after) {
+        return isOvertaken(before, after) ? over(best, SeekingWords.OVERTAKEN) : this;
+    }
+
+    boolean isOvertaken(State before, State after) {
+        return from.filter(plan -> !planning(before, plan).isMadeOfTheSame(planning(after, plan)))
+                .isPresent();
+    }
+
+    private static Planning planning(State state, SeasonPlan plan) {
+        return state.almanac().plannings().of(plan.season());
+    }
+
+    private Sought over(Optional<Found> last, String sentence) {
+        return new Sought(turn, Optional.empty(), last, Optional.of(sentence));
     }
 
     Sought seen() {

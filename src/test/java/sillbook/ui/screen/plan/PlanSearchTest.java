@@ -93,8 +93,40 @@ class PlanSearchTest {
         changed(ComingWinter.bulbs());
         assertThat(desk.effects()).first().isEqualTo(new Effect.StopSeeking(1));
         assertThat(desk.press("5").line(24)).doesNotContain("B stop");
+        assertThat(desk.line(23)).contains("The search was stopped, since the journal changed; B looks anew.");
+        assertThat(desk.press("Down").line(23)).doesNotContain("stopped");
         changed(ComingWinter.places());
         assertThat(desk.effects()).singleElement().isInstanceOf(Effect.ReadAhead.class);
+    }
+
+    @Test
+    void whatAPlanIsNotMadeOfLetsItGoOn() {
+        Journal before = desk.press("b").state().journal();
+        desk.press("l").type("note: hello").press("Enter").kept();
+        assertThat(desk.state().journal()).isNotEqualTo(before);
+        assertThat(desk.effects()).isEmpty();
+        assertThat(desk.line(24)).contains("B stop");
+        changed(before);
+        assertThat(desk.effects()).singleElement().isInstanceOf(Effect.ReadAhead.class);
+    }
+
+    // Stopped by hand, or looked for while another page is open
+
+    @Test
+    void stoppedItSaysHowFarItCame() {
+        desk.press("b");
+        findsSoFar(9);
+        assertThat(desk.press("b").line(23)).contains("Stopped; the best so far: 7 days without bloom, 9 pots; cannot");
+        assertThat(desk.press("b", "Esc").line(23)).contains("Stopped; nothing was found yet.");
+    }
+
+    @Test
+    void onOtherPagesItSaysThatItIsLookedFor() {
+        assertThat(desk.press("b").line(21)).doesNotContain("looking for");
+        Message best = new Message.Sought(1, new Seeking.Best(found(desk, 8, true)));
+        assertThat(desk.press("1").line(21)).contains("looking for the best plan");
+        desk.tell(best);
+        assertThat(desk.line(21)).doesNotContain("looking for");
     }
 
     @Test
