@@ -2,6 +2,7 @@
 package sillbook.cli;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -9,6 +10,7 @@ import sillbook.app.Book;
 import sillbook.exchange.TodayJson;
 import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
+import sillbook.plan.OrderDue;
 import sillbook.season.Outlook;
 import sillbook.season.Today;
 import sillbook.words.Provisos;
@@ -32,10 +34,11 @@ final class TodayCommand extends View {
     static Sight sight(Journal journal, LocalDate day) {
         Outlook outlook = Outlook.of(journal, Handbook.standard(), day);
         Today today = outlook.today();
+        List<OrderDue> orders = OrderDue.on(day, journal);
         Provisos provisos = Provisos.of(journal, outlook.pots(today.season()));
         return new Sight(
-                () -> TodayJson.write(journal, today, provisos),
-                () -> TodayText.of(journal, today),
+                () -> TodayJson.write(journal, today, orders, provisos),
+                () -> TodayText.of(journal, today, orders),
                 provisos.warnings(),
                 "");
     }

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Journal;
+import sillbook.plan.OrderDue;
 import sillbook.season.Job;
 import sillbook.season.Today;
 import sillbook.words.AttentionWords;
@@ -18,24 +19,27 @@ import sillbook.words.Entries;
 import sillbook.words.GroundJobWords;
 import sillbook.words.JobWords;
 import sillbook.words.PotNames;
+import sillbook.words.plan.OrderWords;
 
 /** What a day asks for as plain lines, one fact a line under its heading. */
 final class TodayText {
     private final Journal journal;
     private final Today today;
+    private final List<OrderDue> orders;
     private final JobWords words;
     private final PotNames names;
     private final List<String> lines = new ArrayList<>();
 
-    private TodayText(Journal journal, Today today) {
+    private TodayText(Journal journal, Today today, List<OrderDue> orders) {
         this.journal = journal;
         this.today = today;
+        this.orders = orders;
         this.words = new JobWords(journal, today.day());
         this.names = new PotNames(journal);
     }
 
-    static List<String> of(Journal journal, Today today) {
-        return new TodayText(journal, today).lines();
+    static List<String> of(Journal journal, Today today, List<OrderDue> orders) {
+        return new TodayText(journal, today, orders).lines();
     }
 
     private List<String> lines() {
@@ -46,6 +50,7 @@ final class TodayText {
         section("Today", today.due(), this::job);
         section("Checks", checks(), check -> check);
         section("Trench", today.ground(), this::ground);
+        section("To order", orders, new OrderWords(journal, today.day())::line);
         section("Next " + Today.SOON_DAYS + " days", today.soon(), this::job);
         section("In bloom", today.inBloom(), this::blooming);
         section("Places", today.places(), new AttentionWords(journal)::say);

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
+import java.time.LocalDate;
+import java.util.List;
 import sillbook.model.Journal;
+import sillbook.plan.OrderDue;
 import sillbook.season.Today;
 import sillbook.words.Provisos;
 
@@ -18,11 +21,11 @@ public final class TodayJson {
     }
 
     /** The document of {@code sillbook today --json}. */
-    public static String write(Journal journal, Today today, Provisos provisos) {
-        return Answer.write(new TodayJson(journal, today).fields(today), provisos);
+    public static String write(Journal journal, Today today, List<OrderDue> orders, Provisos provisos) {
+        return Answer.write(new TodayJson(journal, today).fields(today, orders), provisos);
     }
 
-    private Fields fields(Today today) {
+    private Fields fields(Today today, List<OrderDue> orders) {
         return new Fields()
                 .day("day", today.day())
                 .text("season", named.season(today.season()))
@@ -32,6 +35,7 @@ public final class TodayJson {
                 .list("checks", today.checks(), jobs::round)
                 .object("dailyCare", today.dailyCare(), jobs::dailyCare)
                 .list("ground", today.ground(), jobs::ofGround)
+                .list("orders", orders, order -> order(order, today.day()))
                 .list("soon", today.soon(), jobs::ofPots)
                 .list("inBloom", today.inBloom(), this::blooming)
                 .list("opening", today.opening(), this::opening)
@@ -45,6 +49,18 @@ public final class TodayJson {
                 .number("dayOfBloom", blooming.dayOfBloom())
                 .whole("outOf", blooming.outOf())
                 .object("next", blooming.job(), jobs::ofPots);
+    }
+
+    private Fields order(OrderDue order, LocalDate day) {
+        return new Fields()
+                .text("plan", order.plan().name())
+                .text("season", named.season(order.plan().season()))
+                .text("variety", named.variety(order.variety()))
+                .number("bulbs", order.bulbs())
+                .written("supplier", order.supplier())
+                .day("orderBy", order.orderBy())
+                .day("potBy", order.potBy())
+                .flag("late", order.isLate(day));
     }
 
     private Fields opening(Today.Opening opening) {

@@ -83,6 +83,24 @@ class PlanCommandTest {
     }
 
     @Test
+    void whatAnAdoptedPlanLacksIsAskedForOnTheDay() throws JsonProcessingException {
+        Terminal terminal = book();
+        assertThat(terminal.run("plan", "--best", "--keep", "b", "--adopt").code())
+                .isEqualTo(ExitCode.DONE);
+        JsonNode bulbs = json(terminal.run("supplies", "--json")).get("bulbs").get(0);
+        String last = bulbs.get("orderBy").textValue();
+
+        assertThat(terminal.run("today", "--on", last).out())
+                .contains("\nTo order\n  order " + bulbs.get("wanting") + " ", " for plan B, by ");
+        JsonNode order = json(terminal.run("today", "--on", last, "--json"))
+                .get("orders")
+                .get(0);
+        assertThat(order.get("variety")).isEqualTo(bulbs.get("variety"));
+        assertThat(order.get("orderBy")).isEqualTo(bulbs.get("orderBy"));
+        assertThat(order.get("late").booleanValue()).isFalse();
+    }
+
+    @Test
     void aPlanIsKeptBesideAnother() throws JsonProcessingException {
         Terminal terminal = book();
         assertThat(terminal.run("write", "plan 1 every 14 days").code()).isEqualTo(ExitCode.DONE);

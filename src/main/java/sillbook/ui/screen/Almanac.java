@@ -18,6 +18,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.plan.OrderDue;
 import sillbook.plan.Planning;
 import sillbook.reckon.effects.Effects;
 import sillbook.season.GroundForetold;
@@ -48,6 +49,7 @@ import sillbook.words.Diary;
 public final class Almanac {
     private final Lazy<Outlook> outlook;
     private final Lazy<Today> today;
+    private final Lazy<List<OrderDue>> orders;
     private final Lazy<List<PlaceNow>> places;
     private final Lazy<List<VarietyNow>> varieties;
     private final Lazy<Diary> diary;
@@ -80,6 +82,7 @@ public final class Almanac {
         climate = (place, on) -> PlaceClimate.of(journal, place, on);
         outlook = new Lazy<>(() -> Outlook.of(journal, handbook, day));
         today = new Lazy<>(() -> outlook().today());
+        orders = new Lazy<>(() -> OrderDue.on(day, journal));
         places = new Lazy<>(() -> outlook().places());
         varieties = new Lazy<>(() -> outlook().varieties());
         diary = new Lazy<>(() -> Diary.of(journal));
@@ -116,6 +119,11 @@ public final class Almanac {
 
     public Today today() {
         return today.get();
+    }
+
+    /** What is to be ordered for plans. */
+    public List<OrderDue> orders() {
+        return orders.get();
     }
 
     public List<PlaceNow> places() {

@@ -82,7 +82,7 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
             List<String> steps = GroundJobWords.steps(of.job());
             return Aside.of("", steps.get(0), steps.get(1));
         }
-        return new PotAside(state).of(thing(state));
+        return thing(state).flatMap(new OrderRows(state)::aside).orElseGet(() -> new PotAside(state).of(thing(state)));
     }
 
     private static void render(State state, FindPane pane, Rect area, Cells cells) {

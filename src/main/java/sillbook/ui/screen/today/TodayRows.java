@@ -4,6 +4,7 @@ package sillbook.ui.screen.today;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.season.Due;
 import sillbook.season.Job;
 import sillbook.season.Today;
@@ -54,6 +55,7 @@ final class TodayRows {
         jobs(heading("Today", ""), today.due(), Sign.NOW, Style.BOLD);
         checks();
         ground();
+        orders();
         sayWhenNothingIsDue();
         jobs(heading("Next " + Today.SOON_DAYS + " days", ""), today.soon(), Sign.SOON, Style.PENCIL);
         boolean wide = TodayMargin.fits(body);
@@ -111,6 +113,14 @@ final class TodayRows {
         today.ground().forEach(job -> section.add(row(job)));
         if (section.size() > 1) {
             section(section);
+        }
+    }
+
+    private void orders() {
+        OrderRows orders = new OrderRows(state);
+        if (!orders.rows().isEmpty()) {
+            section(Stream.concat(Stream.of(heading("To order", "")), orders.rows().stream())
+                    .toList());
         }
     }
 
