@@ -21,6 +21,11 @@ public final class Days {
         return day(day) + " " + day.getYear();
     }
 
+    /** {@code Tue 12 Jan}; a day that is not among those spoken of has its year. */
+    public static String day(LocalDate day, DaySpan spokenOf) {
+        return spokenOf.contains(day) ? day(day) : full(day);
+    }
+
     /** {@code Tuesday 12 January 2027}, for reading aloud. */
     public static String aloud(LocalDate day) {
         return Calendar.name(day.getDayOfWeek()) + " " + day.getDayOfMonth() + " " + Calendar.name(day.getMonth()) + " "
@@ -33,6 +38,11 @@ public final class Days {
         return Calendar.shortName(day.getDayOfWeek()) + gap + date(day);
     }
 
+    /** The same; a day that is not among those spoken of is {@code 2 Jan 2028}, which may take eleven. */
+    public static String column(LocalDate day, DaySpan spokenOf) {
+        return spokenOf.contains(day) ? column(day) : date(day, spokenOf);
+    }
+
     /** {@code Tue}. */
     public static String weekday(LocalDate day) {
         return Calendar.shortName(day.getDayOfWeek());
@@ -41,6 +51,11 @@ public final class Days {
     /** {@code 12 Jan}. */
     public static String date(LocalDate day) {
         return date(MonthDay.from(day));
+    }
+
+    /** {@code 12 Jan}; a day that is not among those spoken of has its year. */
+    public static String date(LocalDate day, DaySpan spokenOf) {
+        return date(day) + (spokenOf.contains(day) ? "" : " " + day.getYear());
     }
 
     /** {@code 15 Oct}. */

@@ -24,6 +24,19 @@ class DaysTest {
         assertThat(Days.date(MonthDay.of(10, 15))).isEqualTo("15 Oct");
     }
 
+    @Test
+    void aDayThatIsNotAmongThoseSpokenOfHasItsYear() {
+        DaySpan season = DaySpan.of(TODAY.minusMonths(6), TODAY.plusMonths(6));
+        LocalDate after = LocalDate.of(2028, 2, 1);
+
+        assertThat(Days.day(TODAY, season)).isEqualTo("Tue 12 Jan");
+        assertThat(Days.day(after, season)).isEqualTo("Tue 1 Feb 2028");
+        assertThat(Days.date(TODAY, season)).isEqualTo("12 Jan");
+        assertThat(Days.date(after, season)).isEqualTo("1 Feb 2028");
+        assertThat(Days.column(LocalDate.of(2027, 1, 2), season)).isEqualTo("Sat  2 Jan");
+        assertThat(Days.column(after, season)).isEqualTo("1 Feb 2028");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "2027-01-02, 2027-01-11, 2-11 Jan,                   2 to 11 Jan",

@@ -15,6 +15,7 @@ import sillbook.plan.PlannedPot;
 import sillbook.plan.RoomTaken;
 import sillbook.plan.Supplies;
 import sillbook.plan.WishMet;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.reckon.dates.Window;
 import sillbook.words.Counts;
 import sillbook.words.Days;
@@ -60,24 +61,30 @@ public record PlanLines(Journal journal, LocalDate today, PlanNow now, boolean i
         PlanNames names = new PlanNames(journal, now.plan());
         boolean isInCold = pot.candidate().cold().isPresent();
         String potting = isInCold ? "in the cold since " : "pot ";
-        String before = pot.candidate().settled().isPresent()
-                        || !pot.candidate().needsCold()
-                ? ""
-                : potting + Days.day(pot.course().potting()) + at(pot.course().cold()) + "; ";
+        String before =
+                pot.candidate().settled().isPresent() || !pot.candidate().needsCold()
+                        ? ""
+                        : potting + Days.day(pot.course().potting(), season())
+                                + at(pot.course().cold()) + "; ";
         String in = pot.candidate().needsCold() ? "in " : "pot ";
         return names.mark(number) + " " + names.content(number) + ": " + before + in
-                + Days.day(pot.course().in()) + at(pot.course().room()) + "; flowers about " + window(pot.flowers())
+                + Days.day(pot.course().in(), season()) + at(pot.course().room()) + "; flowers about "
+                + window(pot.flowers())
                 + ", "
                 + Counts.of(pot.inFlower().days(), "day");
+    }
+
+    private DaySpan season() {
+        return now.ribbon().days();
     }
 
     private String at(Optional<Id<Place>> place) {
         return place.map(id -> ", " + new PotNames(journal).place(id)).orElse("");
     }
 
-    private static String window(Window window) {
+    private String window(Window window) {
         String range = window.isExact() ? "" : " (" + Days.fromTo(window.earliest(), window.latest()) + ")";
-        return Days.day(window.likely()) + range;
+        return Days.day(window.likely(), season()) + range;
     }
 
     private List<String> wish(WishMet met) {

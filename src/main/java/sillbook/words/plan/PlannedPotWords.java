@@ -55,10 +55,10 @@ public record PlannedPotWords(Planning planning, PlanNow now) {
             return "It is out of the cold; its days are no longer to be chosen.";
         }
         if (pot.candidate().cold().isPresent()) {
-            return "In the cold since " + Days.day(pot.course().potting()) + where(pot) + "; to come in on "
-                    + Days.day(pot.course().in()) + ".";
+            return "In the cold since " + Days.day(pot.course().potting(), planning.days()) + where(pot)
+                    + "; to come in on " + Days.day(pot.course().in(), planning.days()) + ".";
         }
-        String day = Days.day(pot.course().potting());
+        String day = Days.day(pot.course().potting(), planning.days());
         return pot.candidate().needsCold()
                 ? "To be cold by " + day + ": potted, watered and standing where it is cold."
                 : "To be potted and watered on " + day + "; it needs no cold.";

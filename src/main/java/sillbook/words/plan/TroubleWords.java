@@ -103,7 +103,8 @@ public record TroubleWords(PlanNow now, Journal journal) {
     }
 
     private String tooLate(Trouble trouble) {
-        return pot(trouble) + ": should be potted " + Days.day(course(trouble).potting()) + ", and cannot be before "
+        return pot(trouble) + ": should be potted "
+                + Days.day(course(trouble).potting(), now.ribbon().days()) + ", and cannot be before "
                 + Days.date(now.pots().get(number(trouble)).candidate().readyFrom()) + ".";
     }
 

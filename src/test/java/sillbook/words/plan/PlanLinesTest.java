@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import sillbook.model.Proposal;
 import sillbook.model.SeasonPlan;
 import sillbook.model.SeasonPlan.Search;
+import sillbook.plan.Nudge;
 import sillbook.plan.PlanNow;
 import sillbook.plan.SuppliesReading;
 
@@ -41,6 +42,16 @@ class PlanLinesTest {
         assertThat(lines).anyMatch(line -> line.startsWith("look: Sun 31 Jan, buds above the leaves? Behind: "));
         assertThat(lines).anyMatch(line -> line.startsWith("! Wish 14 Feb, 1 short: ") && line.contains(" Cure: buy "));
         assertThat(lines).last().asString().startsWith("to buy: 14 bulbs of 1 sort, ");
+    }
+
+    @Test
+    void aDayInAnotherSeasonHasItsYear() {
+        SeasonPlan later = Nudge.by(house.planning(), house.plan(), 0, 365);
+        assertThat(lines(later, false))
+                .anyMatch(line -> line.contains(
+                        "'Linen Parade' x5: pot Mon 20 Dec 2027, kitchen sill; flowers about Mon 24 Jan 2028"));
+        SeasonPlan cold = Nudge.by(house.planning(), house.plan(), 1, 365);
+        assertThat(lines(cold, false)).anyMatch(line -> line.contains(" in Mon 20 Dec 2027, kitchen sill"));
     }
 
     @Test

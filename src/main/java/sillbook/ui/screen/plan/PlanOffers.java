@@ -118,8 +118,8 @@ record PlanOffers(PlanPage page, State state) {
         PlanNow now = after.drawn().now(state);
         PlannedPot pot = now.pots().get(number);
         String says = new PlanNames(state.journal(), now.plan()).whole(number) + " comes in "
-                + Days.day(pot.course().in()) + ", flowers about "
-                + Days.date(pot.flowers().likely()) + ".";
+                + Days.day(pot.course().in(), now.ribbon().days()) + ", flowers about "
+                + Days.date(pot.flowers().likely(), now.ribbon().days()) + ".";
         return Step.to(changing.apply(state, after).saying(Said.done(says)));
     }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.plan;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import sillbook.plan.Nudge;
 import sillbook.plan.PlanNow;
 import sillbook.plan.PlannedPot;
 import sillbook.plan.Planning;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Sign;
 import sillbook.ui.draw.Style;
@@ -63,12 +63,13 @@ record PlannedCardRows(State state, Drawn drawn, RulerLayout ruler, int number) 
         return drawn.planning(state);
     }
 
-    private static String flowers(PlannedPot pot) {
-        LocalDate last = pot.inFlower().endExclusive().minusDays(1);
+    private String flowers(PlannedPot pot) {
+        DaySpan season = planning().days();
         String range = pot.flowers().isExact()
                 ? ""
                 : " (" + Days.fromTo(pot.flowers().earliest(), pot.flowers().latest()) + ")";
-        return "About " + Days.day(pot.flowers().likely()) + range + ", until " + Days.date(last) + ".";
+        return "About " + Days.day(pot.flowers().likely(), season) + range + ", until "
+                + Days.date(pot.inFlower().last(), season) + ".";
     }
 
     private List<Row> places(String heading, List<Berth> berths, BiFunction<Course, Id<Place>, Course> to) {

@@ -10,6 +10,7 @@ import sillbook.model.Place;
 import sillbook.model.Proposal.Course;
 import sillbook.plan.PlanNow;
 import sillbook.plan.PlannedPot;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -56,14 +57,18 @@ record PlannedRow(State state, PlanNow now, int number) implements Widget {
             cells.put(left + SIGN, line.row(), Sign.LATE, Style.RUST);
         }
         if (!isWithTheOneBefore()) {
-            cells.put(left + Row.LABEL, line.row(), Days.column(course().in()), Style.BOLD);
+            cells.put(left + Row.LABEL, line.row(), Days.column(course().in(), season()), Style.BOLD);
         }
         cells.put(left + POT, line.row(), Columns.fit(name(), POT_COLUMNS), Style.BOLD);
         new Right(line, cells).put(WEEKS_END, weeks(), Style.INK);
         cells.put(left + FROM, line.row(), from(), Style.INK);
-        cells.put(left + FLOWERS, line.row(), Days.column(pot().flowers().likely()), Style.INK);
+        cells.put(left + FLOWERS, line.row(), Days.column(pot().flowers().likely(), season()), Style.INK);
         Rect places = line.withoutLeft(PLACES);
         cells.put(places.column(), places.row(), Columns.fit(places(), places.columns() - 1), Style.INK);
+    }
+
+    private DaySpan season() {
+        return now.ribbon().days();
     }
 
     private PlannedPot pot() {
@@ -94,7 +99,7 @@ record PlannedRow(State state, PlanNow now, int number) implements Widget {
     }
 
     private String from() {
-        return isCold() ? Days.column(course().potting()) : "-";
+        return isCold() ? Days.column(course().potting(), season()) : "-";
     }
 
     private String places() {

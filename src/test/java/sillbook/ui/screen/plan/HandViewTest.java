@@ -66,6 +66,17 @@ class HandViewTest {
     }
 
     @Test
+    void aDayInAnotherSeasonHasItsYear() {
+        for (int week = 0; week < 60; week++) {
+            desk.press("]");
+        }
+        assertThat(desk.line(6))
+                .startsWith("▸   15 Feb 2029  'Pewter Choir' x3")
+                .endsWith("7 Dec 2028     8 Mar 2029");
+        assertThat(desk.line(23)).contains("comes in Thu 15 Feb 2029, flowers about 8 Mar 2029.");
+    }
+
+    @Test
     void tooSmallAWindowSaysSo() {
         assertThat(all(desk.resize(60, 12)))
                 .contains("Sillbook wants a little more room:")
