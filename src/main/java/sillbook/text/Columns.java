@@ -3,12 +3,16 @@ package sillbook.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Text cut, padded and wrapped to columns. Takes any text; gives text that is safe to show ({@link Safe}). */
 public final class Columns {
     /** What stands at the end of a text that was cut. */
     public static final String CUT = "..";
+
+    /** Spaces, but not the one before a sign in brackets. */
+    private static final Pattern BETWEEN_WORDS = Pattern.compile(" (?!\\([^ )]\\))");
 
     private Columns() {}
 
@@ -41,8 +45,8 @@ public final class Columns {
     }
 
     /**
-     * Lines of at most so many columns, broken at spaces; a word longer than a line is broken inside. Never empty: no text is one
-     * empty line.
+     * Lines of at most so many columns, broken at spaces; a word longer than a line is broken inside. A sign in brackets stays with the word
+     * before it. Never empty: no text is one empty line.
      */
     public static List<String> wrap(String text, int columns) {
         List<String> lines = new ArrayList<>();
@@ -59,7 +63,7 @@ public final class Columns {
     }
 
     private static List<String> words(String text) {
-        return Stream.of(Safe.text(text).split(" ", -1))
+        return Stream.of(BETWEEN_WORDS.split(Safe.text(text), -1))
                 .filter(word -> !word.isEmpty())
                 .toList();
     }

@@ -3,6 +3,7 @@ package sillbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sillbook.model.Length;
 import sillbook.model.Potting.Depth;
 import sillbook.model.Settings.LengthUnit;
@@ -25,6 +26,14 @@ public record PotFitWords(PotFit fit, LengthUnit unit) {
     /** {@code room for 5 airy, 8 packed}. */
     public String room() {
         return "room for " + fit.airy() + " airy, " + fit.packed() + " packed";
+    }
+
+    /** {@code 9 bulbs, 8 fit packed}; empty where there is room for them. */
+    public Optional<String> tooMany() {
+        return fit.count() > fit.packed()
+                ? Optional.of(Counts.of(fit.count(), "bulb") + ", " + fit.packed()
+                        + (fit.packed() == 1 ? " fits" : " fit") + " packed")
+                : Optional.empty();
     }
 
     private String length(double centimetres) {

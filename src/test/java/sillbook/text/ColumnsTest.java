@@ -24,6 +24,13 @@ class ColumnsTest {
     }
 
     @Test
+    void aSignInBracketsStaysWithTheWordBeforeIt() {
+        assertThat(Columns.wrap("keep it dry (▫)", 12)).containsExactly("keep it", "dry (▫)");
+        assertThat(Columns.wrap("keep it dry (▫) and cold (?)", 15)).containsExactly("keep it dry (▫)", "and cold (?)");
+        assertThat(Columns.wrap("keep it (dry) here", 7)).containsExactly("keep it", "(dry)", "here");
+    }
+
+    @Test
     void textStandsFlushLeftOrRight() {
         assertThat(Columns.left("T4", 5)).isEqualTo("T4   ");
         assertThat(Columns.right("9.6", 5)).isEqualTo("  9.6");

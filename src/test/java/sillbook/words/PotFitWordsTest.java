@@ -13,6 +13,14 @@ class PotFitWordsTest {
     private static final PotFit FIT = PotFit.of(15, 3.82, 6, Optional.empty()).orElseThrow();
 
     @Test
+    void moreThanArePackedAreTooMany() {
+        PotFit nine = PotFit.of(15, 3.82, 9, Optional.empty()).orElseThrow();
+
+        assertThat(new PotFitWords(nine, LengthUnit.CENTIMETRES).tooMany()).contains("9 bulbs, 8 fit packed");
+        assertThat(new PotFitWords(FIT, LengthUnit.CENTIMETRES).tooMany()).isEmpty();
+    }
+
+    @Test
     void itSaysHowManyThereAreAndWouldBe() {
         assertThat(new PotFitWords(FIT, LengthUnit.CENTIMETRES).lines(Depth.TIPS_OUT))
                 .containsExactly(

@@ -87,8 +87,8 @@ public final class SeekingWords {
     }
 
     /**
-     * Whether a plan is the best there is, for a column: {@code yes}; {@code no, at most 1 better} of its days without bloom; {@code by hand}
-     * where nobody searched, or it was changed since.
+     * Whether a plan is the best there is, for a column: {@code yes}; {@code no, within 1 day} of it in days without bloom, or in pots;
+     * {@code by hand} where nobody searched, or it was changed since.
      */
     public static String proven(PlanNow now) {
         return now.plan().search().map(least -> proven(now, least)).orElse("by hand");
@@ -108,9 +108,9 @@ public final class SeekingWords {
         }
         int better = now.ribbon().gapDays() - least.gapDays();
         if (better > 0) {
-            return "no, at most " + better + " better";
+            return "no, within " + Counts.of(better, "day");
         }
         int fewer = now.toMake() - least.pots();
-        return fewer > 0 ? "no, at most " + Counts.of(fewer, "pot") + " fewer" : "yes";
+        return fewer > 0 ? "no, within " + Counts.of(fewer, "pot") : "yes";
     }
 }

@@ -86,9 +86,9 @@ class SeekingWordsTest {
         List<Proposal> pots = house.plan().pots();
         int gap = house.now().ribbon().gapDays();
         assertThat(gap).isPositive();
-        assertThat(proven(house, pots, Optional.of(new Search(0, gap - 1, 3)))).isEqualTo("no, at most 1 better");
+        assertThat(proven(house, pots, Optional.of(new Search(0, gap - 1, 3)))).isEqualTo("no, within 1 day");
         assertThat(proven(house, pots, Optional.of(new Search(0, gap, pots.size() - 2))))
-                .isEqualTo("no, at most 2 pots fewer");
+                .isEqualTo("no, within 2 pots");
     }
 
     private static String proven(AugustHouse house, List<Proposal> pots, Optional<Search> search) {

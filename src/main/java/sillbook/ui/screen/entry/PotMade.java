@@ -13,6 +13,7 @@ import sillbook.season.PotFit;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.PotFromAbove;
 import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Sign;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.Sits;
@@ -20,7 +21,7 @@ import sillbook.ui.screen.pot.PotPicture;
 import sillbook.words.PotFitWords;
 
 /** How the bulbs of pots that are about to be made will sit, from above, with how many would fit. */
-record PotMade(PotPicture picture, String room) implements Widget {
+record PotMade(PotPicture picture, PotFitWords fits) implements Widget {
 
     /** Empty where no pots are made, or their width or the size of their bulbs is not known. */
     static Optional<Widget> picture(Journal journal, Change change) {
@@ -33,7 +34,7 @@ record PotMade(PotPicture picture, String room) implements Widget {
     private static Optional<Widget> of(PotFit fit, PotUp pots, Journal journal) {
         LengthUnit unit = journal.settings().lengths();
         return PotPicture.of(Sits.of(fit, pots.potting().depth(), unit))
-                .map(picture -> new PotMade(picture, new PotFitWords(fit, unit).room()));
+                .map(picture -> new PotMade(picture, new PotFitWords(fit, unit)));
     }
 
     private static Stream<PotUp> potUps(Change change) {
@@ -46,6 +47,13 @@ record PotMade(PotPicture picture, String room) implements Widget {
         cells.put(area.column(), area.row(), "from above, to scale", Style.PENCIL);
         new PotFromAbove(picture.drawing())
                 .render(new Rect(area.column(), area.row() + 1, area.columns(), area.rows() - 2), cells);
-        cells.put(area.column(), area.bottom() - 1, room, Style.INK);
+        int last = area.bottom() - 1;
+        fits.tooMany()
+                .ifPresentOrElse(
+                        tooMany -> {
+                            cells.put(area.column(), last, Sign.LATE, Style.RUST);
+                            cells.put(area.column() + 2, last, tooMany, Style.RUST);
+                        },
+                        () -> cells.put(area.column(), last, fits.room(), Style.INK));
     }
 }

@@ -22,8 +22,8 @@ final class FormLook {
     private static final int BODY_INDENT = 2;
     private static final int SLIP_INDENT = 4;
 
-    /** As many as a form that takes the body has blanks, at the least. */
-    private static final int PICTURE_ROWS = 11;
+    /** As many as the blanks of a form leave free at their right. */
+    private static final int PICTURE_ROWS = 10;
 
     private final Form form;
     private final State state;

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.ui.screen.help;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import sillbook.text.Columns;
 import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
@@ -133,16 +132,27 @@ record HelpLook(Help help, State state) {
         renderColumn(lines, scroll, area.withoutLeft(1), cells);
     }
 
+    /** As many reasons as two lines have room for, and how many more there are. */
+    private String off(List<String> reasons) {
+        int columns = state.body().columns() - 2;
+        return IntStream.iterate(reasons.size(), some -> some > 0, some -> some - 1)
+                .mapToObj(some -> "Off just now: " + String.join(", ", reasons.subList(0, some))
+                        + (some == reasons.size() ? "." : ", and " + (reasons.size() - some) + " more."))
+                .filter(text -> Columns.wrap(text, columns).size() <= 2)
+                .findFirst()
+                .orElseGet(() -> "Off just now: " + reasons.get(0) + ".");
+    }
+
     private Aside aside() {
         List<Entry> entries = help.entries(state);
         boolean isOne = help.chosen() >= 0 && help.chosen() < entries.size();
         List<Entry> about = isOne ? List.of(entries.get(help.chosen())) : entries;
-        String off = about.stream()
+        List<String> off = about.stream()
                 .map(Entry::reasons)
                 .filter(Predicate.not(String::isEmpty))
-                .collect(joining(", "));
+                .toList();
         String all = isOne ? "Enter does it now." : "All of these can be done now.";
-        String first = off.isEmpty() ? all : "Off just now: " + off + ".";
+        String first = off.isEmpty() ? all : off(off);
         if (Width.of(first) > state.body().columns() - 2) {
             return Aside.of(first);
         }

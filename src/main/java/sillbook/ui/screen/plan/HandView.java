@@ -5,8 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import sillbook.model.Proposal;
+import sillbook.model.Proposal.Course;
+import sillbook.model.SeasonPlan;
+import sillbook.model.SeasonPlan.Rule;
 import sillbook.plan.PlanNow;
+import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Rect;
 import sillbook.ui.draw.Style;
+import sillbook.ui.draw.Widget;
 import sillbook.ui.screen.State;
 import sillbook.ui.screen.Thing;
 import sillbook.ui.screen.list.Cursor;
@@ -14,6 +21,8 @@ import sillbook.ui.screen.list.Find;
 import sillbook.ui.screen.list.FindPane;
 import sillbook.ui.screen.list.Row;
 import sillbook.ui.screen.list.Rows;
+import sillbook.words.Counts;
+import sillbook.words.Days;
 import sillbook.words.plan.BloomWords;
 
 /**
@@ -29,8 +38,27 @@ record HandView(State state, PlanNow now, Optional<RuleTyped> typed) {
         return new Thing.Named("planned pot " + number);
     }
 
-    RuleLine rule() {
-        return new RuleLine(now.plan().rule(), typed);
+    /** The rule to be typed in; in pencil where the plan is not what it gives. */
+    private Widget rule() {
+        return typed.isPresent() || isByRule() ? new RuleLine(now.plan().rule(), typed) : this::notByRule;
+    }
+
+    private boolean isByRule() {
+        SeasonPlan plan = now.plan();
+        List<Proposal> byRule = state.almanac().plannings().byHand(plan.season(), plan.rule());
+        return plan.search().isEmpty() && courses(byRule).equals(courses(plan.pots()));
+    }
+
+    private static List<Course> courses(List<Proposal> pots) {
+        return pots.stream().map(Proposal::course).toList();
+    }
+
+    private void notByRule(Rect line, Cells cells) {
+        Rule rule = now.plan().rule();
+        String how = now.plan().search().isPresent() ? "As found, not by the rule: " : "Not by the rule: ";
+        String says = how + Counts.of(rule.pots(), "pot") + " every " + Counts.of(rule.everyDays(), "day") + ", from "
+                + Days.date(rule.from()) + " to " + Days.date(rule.to());
+        cells.put(line.column() + 1, line.row(), says, Style.PENCIL);
     }
 
     FindPane list(Cursor cursor) {

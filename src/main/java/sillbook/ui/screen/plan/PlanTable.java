@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Id;
-import sillbook.model.Purchase.Money;
 import sillbook.model.SeasonPlan;
 import sillbook.plan.PlanNow;
+import sillbook.plan.Supplies;
 import sillbook.text.Columns;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -92,8 +92,13 @@ record PlanTable(State state, Drawn drawn) {
                 plan.note());
     }
 
+    /** {@code 38.40}; with a question mark where some, or all, has no price. */
     private String cost(SeasonPlan plan) {
-        List<Money> cost = state.almanac().plannings().supplies(plan).cost();
-        return cost.isEmpty() ? "-" : cost.stream().map(Prices::say).collect(Collectors.joining(", "));
+        Supplies supplies = state.almanac().plannings().supplies(plan);
+        if (supplies.wanting() == 0) {
+            return "-";
+        }
+        String cost = supplies.cost().stream().map(Prices::say).collect(Collectors.joining(", "));
+        return cost + (supplies.withoutPrice() == 0 ? "" : cost.isEmpty() ? "?" : "+?");
     }
 }

@@ -4,6 +4,7 @@ package sillbook.ui.screen.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sillbook.chart.RulerLayout;
 import sillbook.plan.PlanNow;
 import sillbook.plan.Ribbon;
@@ -12,6 +13,9 @@ import sillbook.plan.Supplies;
 import sillbook.plan.WishMet;
 import sillbook.text.Columns;
 import sillbook.text.Width;
+import sillbook.ui.draw.Cells;
+import sillbook.ui.draw.Rect;
+import sillbook.ui.draw.Sign;
 import sillbook.ui.draw.Size;
 import sillbook.ui.draw.Style;
 import sillbook.ui.draw.Widget;
@@ -60,8 +64,8 @@ record RibbonView(State state, Drawn drawn, PlanNow now, RulerLayout ruler, Size
     }
 
     private List<Widget> heads() {
-        List<Widget> heads = new ArrayList<>(bloom());
-        heads.addAll(rooms());
+        List<Widget> heads = new ArrayList<>();
+        Stream.concat(bloom().stream(), rooms().stream()).forEach(row -> heads.add(over(row, this::fold)));
         int room = Math.max(
                 0, body.rows() - Math.min(FEWEST_POTS, Math.max(1, now.pots().size())) - 1);
         if (heads.size() > room) {
@@ -90,12 +94,21 @@ record RibbonView(State state, Drawn drawn, PlanNow now, RulerLayout ruler, Size
     }
 
     private Widget wish(WishMet met, Ribbon ribbon) {
-        String state = met.isMet() ? ": met" : ": " + met.lacks() + " short";
-        String what = new WishWords(this.state.journal()).what(met.wish());
-        String fitted = Columns.fit(what, ruler.leftColumns() - 2 - Width.of(state)) + state;
         return over(
-                labelled(fitted, met.isMet() ? Style.INK : Style.RUST),
+                labelled(label(met), met.isMet() ? Style.INK : Style.RUST),
                 new BloomRow(ruler, ribbon, met.isMet() ? 0 : met.wish().asks().pots()));
+    }
+
+    /** {@code 14 Feb, 3 scented: 2 short}; where that is too long {@code 14 Feb, 3 scented: -2}. */
+    private String label(WishMet met) {
+        String what = new WishWords(state.journal()).what(met.wish());
+        int columns = ruler.leftColumns() - 2;
+        String whole = what + (met.isMet() ? ": met" : ": " + met.lacks() + " short");
+        if (Width.of(whole) <= columns) {
+            return whole;
+        }
+        String brief = met.isMet() ? ": met" : ": -" + met.lacks();
+        return Columns.fit(what, columns - Width.of(brief)) + brief;
     }
 
     private List<Widget> rooms() {
@@ -107,6 +120,11 @@ record RibbonView(State state, Drawn drawn, PlanNow now, RulerLayout ruler, Size
             }
         }
         return rows;
+    }
+
+    /** Today, as on the lines of the pots below. */
+    private void fold(Rect line, Cells cells) {
+        ruler.foldColumn().ifPresent(column -> cells.put(line.column() + column, line.row(), Sign.FOLD, Style.PENCIL));
     }
 
     private static Widget labelled(String label, Style style) {

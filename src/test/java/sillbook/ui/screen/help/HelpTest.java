@@ -249,6 +249,14 @@ class HelpTest {
     }
 
     @Test
+    void ofMoreReasonsThanTwoLinesHoldTheRestIsCounted() {
+        Desk plan = desk().press("5", "?");
+
+        assertThat(plan.line(22)).startsWith(" Off just now: ");
+        assertThat(plan.line(23)).matches(".*\\), and \\d+ more\\.");
+    }
+
+    @Test
     void whatIsForAnotherPageSaysForWhich() {
         Desk chosen = desk().press("?").type("take in a purchase");
 

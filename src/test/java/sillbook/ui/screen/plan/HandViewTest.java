@@ -9,6 +9,7 @@ import sillbook.model.Edit;
 import sillbook.model.Journal;
 import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan;
+import sillbook.plan.Seeking;
 import sillbook.ui.draw.Size;
 import sillbook.ui.screen.Desk;
 import sillbook.ui.screen.Golden;
@@ -63,6 +64,19 @@ class HandViewTest {
                 .press("Enter");
         assertThat(desk.line(7)).contains("Nothing planned yet. Say how many pots, every how many days; V is");
         assertThat(desk.line(21)).contains("by hand, 0 pots");
+    }
+
+    @Test
+    void whatIsNotByTheRuleSaysSoUntilTheRuleIsTyped() {
+        assertThat(desk.press("+").line(4)).isEqualTo(" Not by the rule: 2 pots every 12 days, from 23 Dec to 2 Mar");
+        assertThat(desk.press("-").line(4)).startsWith(" Bring in 2____ pots every 12___ days");
+        assertThat(desk.press("+", "Tab").line(4)).startsWith(" Bring in 2____ pots every 12___ days");
+    }
+
+    @Test
+    void whatWasFoundIsNotByTheRule() {
+        desk.press("b").tell(new Message.Sought(1, new Seeking.Best(RibbonViewTest.found(desk, 8, true))));
+        assertThat(desk.line(4)).isEqualTo(" As found, not by the rule: 2 pots every 12 days, from 23 Dec to 2 Mar");
     }
 
     @Test

@@ -135,6 +135,16 @@ class PlanCardsTest {
                 .contains("there is no plan yet, K keeps one");
     }
 
+    @Test
+    void whatHasNoPriceIsAskedAfter() {
+        desk.press("l")
+                .type("choose 12 Chalk Lane (daffodil) for 2027-28")
+                .press("Enter")
+                .kept();
+        desk.press("v", "Tab").type("9").press("Enter", "k").kept();
+        assertThat(desk.press("p").line(6)).contains("   ?       by hand");
+    }
+
     // Adopting
 
     @Test

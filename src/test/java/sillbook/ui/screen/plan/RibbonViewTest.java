@@ -3,6 +3,7 @@ package sillbook.ui.screen.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,14 @@ class RibbonViewTest {
     }
 
     // What stands there
+
+    @Test
+    void todayRunsThroughAllOfIt() {
+        desk.tell(new Message.DayBegan(LocalDate.of(2027, 8, 20)));
+        int today = desk.line(3).indexOf('╎');
+        assertThat(desk.lines().subList(3, 15))
+                .allSatisfy(line -> assertThat(line.charAt(today)).isEqualTo('╎'));
+    }
 
     @Test
     void looksAsDrawn() {
