@@ -48,7 +48,7 @@ public record ListPane(Rows rows, Cursor cursor) implements Widget {
         int room = scrolledHeight(rows, height);
         int first = first(height);
         return rows.lineOf(cursor.at())
-                .filter(line -> line >= scrolled || line >= first && line < first + room)
+                .filter(line -> line >= scrolled || (line >= first && line < first + room))
                 .map(line -> new Point(row(line).mark(), line >= scrolled ? room + line - scrolled : line - first));
     }
 
