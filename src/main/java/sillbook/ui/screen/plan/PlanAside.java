@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.plan.PlanNow;
 import sillbook.plan.Trouble;
+import sillbook.text.Width;
 import sillbook.ui.screen.Aside;
 import sillbook.ui.screen.State;
 import sillbook.words.plan.PlannedPotWords;
@@ -16,6 +17,9 @@ import sillbook.words.plan.TroubleWords;
 record PlanAside(PlanPage page, State state, PlanNow now) {
     private static final String GAP = "◌";
     private static final String WRONG = "!";
+
+    /** Of a second line under a sign. */
+    private static final int INDENT = 3;
 
     /** With a pot under the cursor, as long as the plan has it. */
     Aside of(Optional<Integer> under) {
@@ -64,7 +68,12 @@ record PlanAside(PlanPage page, State state, PlanNow now) {
         return page.sought().best().map(SeekingWords::progress).orElse(SeekingWords.GOES_ON + "; nothing found yet");
     }
 
-    private static Aside over(Aside usual, String second) {
+    /** What is said of the search on the second line; on both where it needs them. */
+    private Aside over(Aside usual, String second) {
+        int indent = usual.label().isEmpty() ? 0 : INDENT;
+        if (Width.of(second) > state.body().columns() - 2 - indent) {
+            return Aside.of(second);
+        }
         String first = usual.sentences().isEmpty() ? "" : usual.sentences().get(0);
         return Aside.of(usual.label(), first, second);
     }
