@@ -5,13 +5,10 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sillbook.model.Id;
 import sillbook.model.Journal;
-import sillbook.model.Purchase;
 import sillbook.model.SeasonPlan;
 import sillbook.model.Variety;
 import sillbook.plan.Supplies.Bulbs;
@@ -40,30 +37,18 @@ public record OrderDue(
     }
 
     private static Stream<OrderDue> of(SeasonPlan plan, Journal journal) {
-        Supplies supplies = SuppliesReading.of(journal, plan);
-        Map<Id<Variety>, List<Bulbs>> wanting = supplies.bulbs().stream()
+        return SuppliesReading.of(journal, plan).bulbs().stream()
                 .filter(bulbs -> bulbs.wanting() > 0)
-                .collect(Collectors.groupingBy(Bulbs::variety, LinkedHashMap::new, Collectors.toList()));
-        return wanting.values().stream()
-                .flatMap(bulbs -> of(plan, bulbs, bought(bulbs.get(0), supplies, journal)).stream());
+                .collect(Collectors.groupingBy(Bulbs::variety, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(bulbs -> of(plan, bulbs));
     }
 
-    /** Bulbs of the variety that were bought since and are in no pot of the plan: they will do. */
-    private static int bought(Bulbs wanting, Supplies supplies, Journal journal) {
-        return supplies.leftOver().stream()
-                .filter(left -> left.variety().equals(wanting.variety()))
-                .filter(left -> journal.purchases().get(left.purchase()).state() != Purchase.State.TO_ORDER)
-                .mapToInt(Supplies.Leftover::bulbs)
-                .sum();
-    }
-
-    private static Optional<OrderDue> of(SeasonPlan plan, List<Bulbs> some, int bought) {
-        int lacking = some.stream().mapToInt(Bulbs::wanting).sum() - bought;
+    private static OrderDue of(SeasonPlan plan, List<Bulbs> some) {
+        int lacking = some.stream().mapToInt(Bulbs::wanting).sum();
         Bulbs first = some.stream().min(Comparator.comparing(Bulbs::orderBy)).orElseThrow();
-        return lacking <= 0
-                ? Optional.empty()
-                : Optional.of(
-                        new OrderDue(plan, first.variety(), lacking, first.supplier(), first.orderBy(), first.potBy()));
+        return new OrderDue(plan, first.variety(), lacking, first.supplier(), first.orderBy(), first.potBy());
     }
 
     /** Whether the last day to order is past: they come too late for the first pot. */

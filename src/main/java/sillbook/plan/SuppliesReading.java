@@ -2,6 +2,7 @@
 package sillbook.plan;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +35,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
         List<Proposal> toMake = plan.pots().stream().filter(this::isToMake).toList();
         return new Supplies(
                 bulbs(toMake),
-                leftOver(),
+                leftOver(toMake),
                 new PotsNeeded(journal, plan.season()).of(toMake),
                 new MixNeeded(journal).of(toMake),
                 (int) toMake.stream().filter(pot -> pot.pot().isEmpty()).count());
@@ -61,9 +62,9 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
         Optional<Purchase> purchase = from.purchase().map(journal.purchases()::get);
         int bulbs = pots.stream().mapToInt(Proposal::bulbs).sum();
         int there = purchase.map(one -> Shares.leftFor(one, Shares.madeWayFor(plan, journal), journal))
-                .orElse(0);
-        State state = purchase.map(one -> state(one, bulbs, there)).orElse(State.TO_BUY);
-        int wanting = state == State.TO_ORDER ? bulbs : Math.max(0, bulbs - there);
+                .orElseGet(() -> since(from.variety(), one -> one.state() != Purchase.State.TO_ORDER));
+        State state = purchase.map(one -> state(one, bulbs, there)).orElseGet(() -> state(from.variety(), bulbs));
+        int wanting = state == State.TO_ORDER && purchase.isPresent() ? bulbs : Math.max(0, bulbs - there);
         LocalDate potBy = pots.stream()
                 .map(pot -> pot.course().potting())
                 .min(Comparator.naturalOrder())
@@ -94,6 +95,26 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 };
     }
 
+    /** Of bulbs that are of no purchase: as those are that were bought since. */
+    private State state(Id<Variety> variety, int bulbs) {
+        if (since(variety, one -> one.state() == Purchase.State.IN_HAND) >= bulbs) {
+            return State.IN_HAND;
+        }
+        if (since(variety, one -> one.state() != Purchase.State.TO_ORDER) >= bulbs) {
+            return State.ORDERED;
+        }
+        return since(variety, any -> true) >= bulbs ? State.TO_ORDER : State.TO_BUY;
+    }
+
+    /** Bulbs of a variety that were bought and are in no pot. */
+    private int since(Id<Variety> variety, Predicate<Purchase> does) {
+        return spare().stream()
+                .filter(one -> one.variety().equals(variety)
+                        && does.test(journal.purchases().get(one.purchase())))
+                .mapToInt(Leftover::bulbs)
+                .sum();
+    }
+
     private Optional<Money> cost(Optional<Purchase> purchase, Id<Variety> variety, int wanting) {
         return wanting == 0
                 ? Optional.empty()
@@ -113,13 +134,30 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 .max(Comparator.comparing(Purchase::day));
     }
 
-    private List<Leftover> leftOver() {
+    /** What is bought and in no pot, less what pots get that wait for such bulbs, of the first bought first. */
+    private List<Leftover> leftOver(List<Proposal> toMake) {
+        Map<Id<Variety>, Integer> waiting = toMake.stream()
+                .filter(pot -> pot.purchase().isEmpty())
+                .collect(Collectors.groupingBy(Proposal::variety, Collectors.summingInt(Proposal::bulbs)));
+        List<Leftover> left = new ArrayList<>();
+        for (Leftover one : spare()) {
+            int given = Math.min(one.bulbs(), waiting.getOrDefault(one.variety(), 0));
+            waiting.merge(one.variety(), -given, Integer::sum);
+            if (given < one.bulbs()) {
+                left.add(new Leftover(one.purchase(), one.variety(), one.bulbs() - given));
+            }
+        }
+        return left;
+    }
+
+    private List<Leftover> spare() {
         Map<Id<Purchase>, Integer> taken = plan.pots().stream()
                 .filter(pot -> pot.pot().isEmpty() && pot.purchase().isPresent())
                 .collect(Collectors.groupingBy(
                         pot -> pot.purchase().orElseThrow(), Collectors.summingInt(Proposal::bulbs)));
         return journal.purchases().all().stream()
                 .filter(one -> one.season().equals(plan.season()))
+                .sorted(Comparator.comparing(Purchase::day))
                 .map(one -> new Leftover(
                         one.id(), one.variety(), Stock.unplanted(one, journal) - taken.getOrDefault(one.id(), 0)))
                 .filter(one -> one.bulbs() > 0)

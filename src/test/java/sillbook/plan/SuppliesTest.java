@@ -65,7 +65,7 @@ class SuppliesTest {
                 pot("Marrow Lane", 5, true, 1),
                 pot("Inkwell", 3, true, 0),
                 pot("Penny Gloaming", 12, true, 2),
-                pot("Lantern Row", 5, false, 1));
+                pot("Lantern Row", 20, false, 1));
 
         assertThat(supplies.bulbs())
                 .extracting(Supplies.Bulbs::state)
@@ -81,9 +81,47 @@ class SuppliesTest {
         assertThat(supplies.labels()).isEqualTo(5);
     }
 
+    /** Pots that wait for bulbs that were only chosen get those that are bought then. */
+    @Test
+    void bulbsThatWereBoughtSinceFillThePotsThatWaitForThem() {
+        Purchase tulips = august.purchase("Marrow Lane");
+        Supplies.Bulbs some = supplies(pot("Marrow Lane", tulips.count() - 3, false, 0))
+                .bulbs()
+                .get(0);
+        assertThat(some.state()).isEqualTo(State.ORDERED);
+        assertThat(some.wanting()).isZero();
+        assertThat(supplies(pot("Marrow Lane", tulips.count() - 3, false, 0)).leftOver())
+                .filteredOn(left -> left.purchase().equals(tulips.id()))
+                .extracting(Supplies.Leftover::bulbs)
+                .containsExactly(3);
+
+        august.put(
+                Purchase.of(august.id(), tulips.variety(), tulips.season(), tulips.day(), 9, Purchase.State.TO_ORDER));
+        Supplies.Bulbs more = supplies(pot("Marrow Lane", tulips.count() + 9, false, 0))
+                .bulbs()
+                .get(0);
+        assertThat(more.state()).isEqualTo(State.TO_ORDER);
+        assertThat(more.wanting())
+                .as("those on the list are still to be ordered")
+                .isEqualTo(9);
+        assertThat(supplies(pot("Marrow Lane", tulips.count() + 10, false, 0))
+                        .bulbs()
+                        .get(0)
+                        .state())
+                .isEqualTo(State.TO_BUY);
+
+        august.put(Purchase.of(
+                tulips.id(), tulips.variety(), tulips.season(), tulips.day(), tulips.count(), Purchase.State.IN_HAND));
+        assertThat(supplies(pot("Marrow Lane", tulips.count(), false, 0))
+                        .bulbs()
+                        .get(0)
+                        .state())
+                .isEqualTo(State.IN_HAND);
+    }
+
     @Test
     void whatIsStillToBeOrderedHasACost() {
-        Supplies supplies = supplies(pot("Penny Gloaming", 12, true, 2), pot("Lantern Row", 5, false, 1));
+        Supplies supplies = supplies(pot("Penny Gloaming", 12, true, 2), pot("Lantern Row", 20, false, 1));
 
         assertThat(supplies.cost()).as("seventeen at forty").containsExactly(new Money(680, ""));
         assertThat(supplies.withoutPrice()).isZero();
