@@ -12,9 +12,15 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Pot;
+import sillbook.model.Pot.Planting;
+import sillbook.model.Season;
+import sillbook.model.Stock;
 import sillbook.model.Subject;
 
-/** Pots that were waiting for it are potted and watered, and perhaps put in a place at once. */
+/**
+ * Pots that were waiting for it are potted and watered, and perhaps put in a place at once. One whose bulbs were in no purchase yet takes
+ * them from what is in hand by now.
+ */
 public record Plant(List<Id<Pot>> pots, Optional<Id<Place>> place, Day day) implements Change {
     public Plant {
         pots = List.copyOf(pots);
@@ -43,10 +49,33 @@ public record Plant(List<Id<Pot>> pots, Optional<Id<Place>> place, Day day) impl
     }
 
     private Step step(Journal journal, Hand hand) {
-        List<Edit> edits = new ArrayList<>();
+        List<Edit> edits = new ArrayList<>(filled(journal));
         pots.forEach(pot -> edits.addAll(beginning(journal, pot, place, day, hand)));
         String where = place.map(id -> ", " + Said.place(journal, id)).orElse("");
         return new Step(Said.labels(journal, pots) + " potted" + where, edits);
+    }
+
+    private List<Edit> filled(Journal journal) {
+        List<Edit> edits = new ArrayList<>();
+        for (Id<Pot> id : pots) {
+            Pot pot = journal.pots().get(id);
+            Pot filled = pot.filledWith(pot.plantings().stream()
+                    .map(planting -> planting.purchase().isPresent()
+                            ? planting
+                            : fromHand(planting, pot.season(), journal.with(edits)))
+                    .toList());
+            if (!filled.equals(pot)) {
+                edits.add(new Edit.Put(filled));
+            }
+        }
+        return edits;
+    }
+
+    private static Planting fromHand(Planting planting, Season season, Journal journal) {
+        return Stock.of(planting.variety(), season, journal)
+                .source(planting.count())
+                .map(purchase -> new Planting(planting.variety(), planting.count(), Optional.of(purchase.id())))
+                .orElse(planting);
     }
 
     /** The events a potted pot begins with. */

@@ -10,9 +10,9 @@ import sillbook.model.Journal;
 import sillbook.model.Pot.Planting;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
+import sillbook.model.Stock;
 import sillbook.model.Variety;
 import sillbook.season.Outlook;
-import sillbook.season.Stock;
 
 /**
  * Reads which pots there could be: those that are there, those that the bulbs of purchases fill, and those that bulbs which are chosen and

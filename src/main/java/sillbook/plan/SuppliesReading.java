@@ -16,11 +16,11 @@ import sillbook.model.Proposal;
 import sillbook.model.Purchase;
 import sillbook.model.Purchase.Money;
 import sillbook.model.SeasonPlan;
+import sillbook.model.Stock;
 import sillbook.model.Variety;
 import sillbook.plan.Supplies.Bulbs;
 import sillbook.plan.Supplies.Leftover;
 import sillbook.plan.Supplies.State;
-import sillbook.season.Stock;
 
 /** Reads what a plan takes. Pots that are potted already have what they need. */
 public record SuppliesReading(Journal journal, SeasonPlan plan) {

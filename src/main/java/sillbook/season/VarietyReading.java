@@ -16,6 +16,7 @@ import sillbook.model.Journal;
 import sillbook.model.Outcome;
 import sillbook.model.Pot;
 import sillbook.model.Season;
+import sillbook.model.Stock;
 import sillbook.model.Variety;
 
 /** Reads the record of every variety. A score of a whole pot speaks for each variety in it that has none of its own. */

@@ -12,6 +12,7 @@ import sillbook.model.Happening;
 import sillbook.model.Id;
 import sillbook.model.Pot;
 import sillbook.model.Potting;
+import sillbook.model.Purchase;
 import sillbook.model.Season;
 import sillbook.model.Stage;
 
@@ -136,6 +137,29 @@ class PotUpTest {
         assertThat(bench.done(plant).name()).isEqualTo("T1-T2 potted, cellar");
         assertThat(bench.journal.history(bench.pot("T2"))).hasSize(2);
         assertThat(bench.refused(plant)).startsWith("T1 is potted already.");
+    }
+
+    /** As many came as two pots take: the third is left as it is. */
+    @Test
+    void potsThatWaitedForBulbsOfNoPurchaseTakeThemFromWhatIsInHand() {
+        bench.done(Bench.pots(3, "T", Optional.empty(), Optional.empty()));
+        Pot first = bench.journal.pots().get(bench.pot("T1"));
+        Purchase came = Purchase.of(
+                new Id<>(5, 5),
+                first.first().variety(),
+                first.season(),
+                day(10, 1),
+                2 * first.bulbs(),
+                Purchase.State.IN_HAND);
+        bench.done(new WriteDown(came));
+        List<Id<Pot>> pots = List.of(bench.pot("T1"), bench.pot("T2"), bench.pot("T3"));
+
+        bench.done(new Plant(pots, Optional.empty(), day(11, 2)));
+
+        assertThat(pots)
+                .extracting(pot -> bench.journal.pots().get(pot).first().purchase())
+                .containsExactly(Optional.of(came.id()), Optional.of(came.id()), Optional.empty());
+        assertThat(bench.journal.pots().get(pots.get(0)).bulbs()).isEqualTo(first.bulbs());
     }
 
     @Test

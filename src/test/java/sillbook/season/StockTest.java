@@ -12,6 +12,7 @@ import sillbook.model.Id;
 import sillbook.model.Place.Sort;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
+import sillbook.model.Stock;
 import sillbook.model.Variety;
 
 /** Each purchase is of 10 bulbs; each pot takes 5 from its own. */

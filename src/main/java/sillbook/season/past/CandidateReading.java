@@ -9,9 +9,9 @@ import sillbook.model.Choice;
 import sillbook.model.Journal;
 import sillbook.model.Purchase.State;
 import sillbook.model.Season;
+import sillbook.model.Stock;
 import sillbook.model.Variety;
 import sillbook.season.Outlook;
-import sillbook.season.Stock;
 
 /** Reads of each variety what is to be known when bulbs are chosen. */
 final class CandidateReading {

@@ -7,8 +7,8 @@ import java.util.Map;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Pot;
+import sillbook.model.Stock;
 import sillbook.model.Variety;
-import sillbook.season.Stock;
 import sillbook.words.Counts;
 
 /** Bulbs of a variety that pots want, and how many are in hand for them. */

@@ -10,8 +10,8 @@ import sillbook.model.Labels;
 import sillbook.model.Pot;
 import sillbook.model.Purchase;
 import sillbook.model.Season;
+import sillbook.model.Stock;
 import sillbook.model.Variety;
-import sillbook.season.Stock;
 import sillbook.words.Counts;
 
 /**

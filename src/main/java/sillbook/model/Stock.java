@@ -1,14 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
-package sillbook.season;
+package sillbook.model;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import sillbook.model.Id;
-import sillbook.model.Journal;
-import sillbook.model.Purchase;
-import sillbook.model.Season;
-import sillbook.model.Variety;
 
 /**
  * The bulbs of one variety that a season has in hand; soft and mouldy ones are not among them.
@@ -70,7 +65,7 @@ public record Stock(Journal journal, List<Purchase> purchases) {
     }
 
     /** Bulbs of a purchase that are in no pot. */
-    static int left(Purchase purchase, Journal journal) {
+    public static int left(Purchase purchase, Journal journal) {
         return Math.max(0, purchase.sound() - planted(purchase, journal));
     }
 
