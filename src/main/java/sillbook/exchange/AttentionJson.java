@@ -76,6 +76,7 @@ record AttentionJson(Named named) implements Attention.Cases<Fields> {
         return place(frost)
                 .number("pots", frost.pots())
                 .number("lowestC", frost.lowest().celsius())
+                .day("coldestOn", frost.coldestOn())
                 .day("on", frost.on())
                 .day("lookOn", frost.lookOn());
     }

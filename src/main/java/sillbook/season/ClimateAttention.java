@@ -50,7 +50,12 @@ record ClimateAttention(Journal journal, Standings standings, LocalDate today) {
                 .toList();
         return Frost.gravest(stoodThrough)
                 .map(frost -> new Attention.FrostThere(
-                        place.id(), count(stoodThrough, frost), frost.lowest(), frost.on(), frost.lookOn()));
+                        place.id(),
+                        count(stoodThrough, frost),
+                        frost.lowest(),
+                        frost.coldestOn(),
+                        frost.on(),
+                        frost.lookOn()));
     }
 
     private static int count(List<Frost> stoodThrough, Frost frost) {

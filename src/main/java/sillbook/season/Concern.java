@@ -173,10 +173,12 @@ public sealed interface Concern {
      * It stood through frost. At some degrees below 0 C it is to be kept cold, and looked after.
      *
      * @param lowest the coldest that was read there on those days
+     * @param coldestOn the day of that
      * @param on the last of them
      * @param lookOn the day to look whether its bulbs have gone soft; empty where the frost was slight
      */
-    record Frozen(Id<Place> place, Temperature lowest, LocalDate on, Optional<LocalDate> lookOn) implements Concern {
+    record Frozen(Id<Place> place, Temperature lowest, LocalDate coldestOn, LocalDate on, Optional<LocalDate> lookOn)
+            implements Concern {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.frozen(this);

@@ -71,8 +71,8 @@ final class ConcernReading {
 
     private void frost() {
         Frost.of(journal, pot.life(), pot.today())
-                .ifPresent(frost ->
-                        found.add(new Concern.Frozen(frost.place(), frost.lowest(), frost.on(), frost.lookOn())));
+                .ifPresent(frost -> found.add(new Concern.Frozen(
+                        frost.place(), frost.lowest(), frost.coldestOn(), frost.on(), frost.lookOn())));
     }
 
     private Concern tooWarm(Readiness ready, Length shoot) {

@@ -16,10 +16,14 @@ import sillbook.reckon.dates.DaySpan;
  * Frost that was read at a place in the last weeks. It is noted below 0 C and acted on from -2 C (28 F) down, when pots should be moved (an
  * extension column of Louisiana); that softness shows after two weeks is assumed.
  *
+ * @param coldestOn the day of its lowest; the last of them where there are more
  * @param on the last day of it
  * @param lowest of all its days
  */
-record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
+record Frost(Id<Place> place, LocalDate coldestOn, LocalDate on, Temperature lowest) {
+    private static final Comparator<Frost> COLDEST = Comparator.<Frost>comparingInt(frost -> frost.lowest.milli())
+            .thenComparing(Frost::coldestOn, Comparator.reverseOrder());
+
     private static final int ACTED_ON_AT = -2000;
 
     /** Softness shows after so many days (assumed). */
@@ -48,22 +52,25 @@ record Frost(Id<Place> place, LocalDate on, Temperature lowest) {
             ReadDays read = ReadDays.of(journal, place, today);
             Stream<Frost> logged = read.sums(days).values().stream()
                     .filter(day -> day.lowest() < 0)
-                    .map(day -> new Frost(place, day.day(), day.between().low()));
+                    .map(day -> oneDay(place, day.day(), day.between().low()));
             Stream<Frost> spanned = read.spansReadIn(days)
                     .filter(span -> span.between().low().milli() < 0)
-                    .map(span -> new Frost(
+                    .map(span -> oneDay(
                             place, span.days().endExclusive(), span.between().low()));
             return Stream.concat(logged, spanned);
         });
     }
 
+    private static Frost oneDay(Id<Place> place, LocalDate day, Temperature lowest) {
+        return new Frost(place, day, day, lowest);
+    }
+
     private static Optional<Frost> joined(Stream<Frost> days) {
-        return days.reduce((one, other) -> new Frost(
-                one.place,
-                one.on.isAfter(other.on) ? one.on : other.on,
-                Stream.of(one.lowest, other.lowest)
-                        .min(Comparator.comparing(Temperature::milli))
-                        .orElseThrow()));
+        return days.reduce((one, other) -> {
+            Frost coldest = COLDEST.compare(one, other) <= 0 ? one : other;
+            return new Frost(
+                    one.place, coldest.coldestOn, one.on.isAfter(other.on) ? one.on : other.on, coldest.lowest);
+        });
     }
 
     boolean isHard() {

@@ -237,9 +237,17 @@ public record Today(
          * There was frost where pots stand.
          *
          * @param pots those that stood there when it froze, and stand there still
+         * @param coldestOn the day of the lowest
+         * @param on the last day of it
          * @param lookOn the day to look whether they have gone soft; empty where it was slight
          */
-        record FrostThere(Id<Place> place, int pots, Temperature lowest, LocalDate on, Optional<LocalDate> lookOn)
+        record FrostThere(
+                Id<Place> place,
+                int pots,
+                Temperature lowest,
+                LocalDate coldestOn,
+                LocalDate on,
+                Optional<LocalDate> lookOn)
                 implements Attention {
             @Override
             public String code() {

@@ -95,11 +95,12 @@ public record AttentionWords(Journal journal) implements Attention.Cases<String>
         return name(attention.place()) + " unread " + Counts.of(attention.days(), "day");
     }
 
-    /** {@code porch froze to -4 C on 10 Jan, 4 pots: do not warm them, look for softness on 24 Jan (?)}. */
+    /** {@code porch froze to -4 C on 8 Jan, last on 10 Jan, 4 pots: keep cold, look for softness 24 Jan (?)}. */
     @Override
     public String frost(Attention.FrostThere attention) {
         String pots = Counts.of(attention.pots(), "pot");
-        String there = said(attention.lowest()) + " on " + Days.date(attention.on()) + ", " + pots;
+        String there = said(attention.lowest()) + " on "
+                + Days.andLast(attention.coldestOn(), attention.on(), Days::date) + ", " + pots;
         return attention
                 .lookOn()
                 .map(day -> name(attention.place()) + " froze to " + there + ": keep cold, look for softness "

@@ -92,7 +92,7 @@ public record ConcernWords(Journal journal) implements Concern.Cases<String> {
     public String frozen(Concern.Frozen concern) {
         String lowest = Temperatures.say(concern.lowest(), journal.settings().temperatures());
         String place = "The " + journal.places().get(concern.place()).name();
-        String on = lowest + " on " + Days.day(concern.on());
+        String on = lowest + " on " + Days.andLast(concern.coldestOn(), concern.on(), Days::day);
         return concern.lookOn()
                 .map(day -> place + " froze to " + on + ": keep it cold, do not warm it. Look for softness on "
                         + Days.day(day) + " (" + OriginMarks.mark(Origin.ASSUMED) + ").")

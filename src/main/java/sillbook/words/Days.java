@@ -4,6 +4,7 @@ package sillbook.words;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
+import java.util.function.Function;
 import sillbook.model.Day;
 import sillbook.reckon.dates.DaySpan;
 
@@ -90,6 +91,11 @@ public final class Days {
     /** The same of a span. */
     public static String span(DaySpan days) {
         return span(days.start(), days.last());
+    }
+
+    /** A day, and the last where that is another: {@code 22 Nov, last on 26 Nov}. */
+    static String andLast(LocalDate day, LocalDate last, Function<LocalDate, String> said) {
+        return said.apply(day) + (day.equals(last) ? "" : ", last on " + said.apply(last));
     }
 
     /** The same in a sentence: {@code 2 to 11 Jan}, {@code 26 Jan to 7 Feb}. */

@@ -89,6 +89,7 @@ class ClimateAttentionTest {
                 1,
                 Temperature.ofCelsius(-4),
                 house.day("10 jan"),
+                house.day("10 jan"),
                 Optional.of(house.day("24 jan")));
         assertThat(on(house, "11 jan")).contains(frozen);
         assertThat(on(house, "30 jan")).contains(frozen);
@@ -96,6 +97,7 @@ class ClimateAttentionTest {
                 .contains(new Concern.Frozen(
                         house.placeId("cellar"),
                         Temperature.ofCelsius(-4),
+                        house.day("10 jan"),
                         house.day("10 jan"),
                         Optional.of(house.day("24 jan"))));
         house.checked("20 jan");
@@ -105,6 +107,24 @@ class ClimateAttentionTest {
         assertThat(house.on("24 jan").pot(house.id("T1")).concerns())
                 .extracting(Concern::code)
                 .doesNotContain("frozen");
+    }
+
+    /** What is to be done goes by the last day of it, which need not be the coldest. */
+    @Test
+    void theColdestIsSaidWithItsOwnDayAndTheLastDayOfIt() {
+        Winter house = tulip(cellar().logged("1 jan", "31 jan", 4)
+                .logged("8 jan", "8 jan", -9.2, 1)
+                .logged("9 jan", "9 jan", -9.2, 1)
+                .logged("10 jan", "10 jan", -2.9, 1)
+                .logged("11 jan", "11 jan", -1, 1));
+        assertThat(frosts(house, "12 jan"))
+                .containsExactly(new Attention.FrostThere(
+                        house.placeId("cellar"),
+                        1,
+                        Temperature.ofCelsius(-9.2),
+                        house.day("9 jan"),
+                        house.day("10 jan"),
+                        Optional.of(house.day("24 jan"))));
     }
 
     /** Noted at 0 C, acted on at -2 C (28 F). */
@@ -153,7 +173,12 @@ class ClimateAttentionTest {
                 .potted("7 jan", "cellar");
         assertThat(frosts(house, "12 jan"))
                 .containsExactly(new Attention.FrostThere(
-                        house.placeId("cellar"), 1, Temperature.ofCelsius(-1), house.day("10 jan"), Optional.empty()));
+                        house.placeId("cellar"),
+                        1,
+                        Temperature.ofCelsius(-1),
+                        house.day("10 jan"),
+                        house.day("10 jan"),
+                        Optional.empty()));
         house.pot("T2", "Inkwell", "tulip").potted("1 oct", "cellar");
         assertThat(frosts(house, "12 jan"))
                 .as("the hard one, and whom it met")
@@ -161,6 +186,7 @@ class ClimateAttentionTest {
                         house.placeId("cellar"),
                         1,
                         Temperature.ofCelsius(-4),
+                        house.day("5 jan"),
                         house.day("5 jan"),
                         Optional.of(house.day("19 jan"))));
     }

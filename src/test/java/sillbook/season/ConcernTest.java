@@ -205,7 +205,8 @@ class ConcernTest {
                         DaySpan.of(house.day("1 dec"), house.day("3 dec")),
                         Temperature.ofCelsius(13),
                         Temperature.ofCelsius(15)),
-                new Concern.Frozen(place, Temperature.ofCelsius(-4), house.day("1 dec"), Optional.empty()),
+                new Concern.Frozen(
+                        place, Temperature.ofCelsius(-4), house.day("1 dec"), house.day("1 dec"), Optional.empty()),
                 new Concern.PastUseBy(house.day("1 dec")),
                 new Concern.BesideHazard(place, Hazard.FRUIT),
                 new Concern.AssumedFigures(Kind.of("moonflower")));

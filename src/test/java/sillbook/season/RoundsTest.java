@@ -390,7 +390,12 @@ class RoundsTest {
                         house.placeId("cellar"), new PlaceClimate.Drift(Side.OVER, 0.5, day("1 oct")), band),
                 new Attention.Unread(house.placeId("cellar"), day("1 oct"), 12),
                 new Attention.FrostThere(
-                        house.placeId("cellar"), 3, Temperature.ofCelsius(-1), day("1 oct"), Optional.empty()),
+                        house.placeId("cellar"),
+                        3,
+                        Temperature.ofCelsius(-1),
+                        day("1 oct"),
+                        day("1 oct"),
+                        Optional.empty()),
                 new Attention.OnTrial(house.placeId("cellar"), new PlaceClimate.Trial(day("1 oct"), 3, 3), band));
         assertThat(all).hasSameSizeAs(Attention.class.getPermittedSubclasses()).allSatisfy(attention -> {
             assertThat(attention.fold(names)).isEqualTo(attention.getClass().getSimpleName());

@@ -152,6 +152,7 @@ class ConcernWordsTest {
                                 place("trench"),
                                 Temperature.ofCelsius(-4),
                                 LocalDate.of(2027, 1, 10),
+                                LocalDate.of(2027, 1, 10),
                                 Optional.of(LocalDate.of(2027, 1, 24))),
                         "The trench froze to -4 C on Sun 10 Jan: keep it cold, do not warm it. Look for softness on Sun 24 Jan"
                                 + " (?)."),
@@ -159,9 +160,11 @@ class ConcernWordsTest {
                         new Concern.Frozen(
                                 place("trench"),
                                 Temperature.ofCelsius(-1),
+                                LocalDate.of(2027, 1, 6),
                                 LocalDate.of(2027, 1, 10),
                                 Optional.empty()),
-                        "The trench was down to -1 C on Sun 10 Jan: a little frost does no harm yet; watch it."),
+                        "The trench was down to -1 C on Wed 6 Jan, last on Sun 10 Jan: a little frost does no harm yet;"
+                                + " watch it."),
                 arguments(
                         new Concern.PastUseBy(LocalDate.of(2027, 1, 11)),
                         "Past its use-by day, Mon 11 Jan: stems grow long and weak."),
@@ -204,9 +207,14 @@ class ConcernWordsTest {
         return new Drift(side, 0.5, LocalDate.of(2027, 1, 16));
     }
 
-    private static Attention frost(double lowest, Optional<LocalDate> lookOn) {
+    private static Attention frost(double lowest, int coldestOn, Optional<LocalDate> lookOn) {
         return new Attention.FrostThere(
-                place("trench"), 4, Temperature.ofCelsius(lowest), LocalDate.of(2027, 1, 10), lookOn);
+                place("trench"),
+                4,
+                Temperature.ofCelsius(lowest),
+                LocalDate.of(2027, 1, coldestOn),
+                LocalDate.of(2027, 1, 10),
+                lookOn);
     }
 
     private static Attention trial(int days, int inBand) {
@@ -247,9 +255,12 @@ class ConcernWordsTest {
                         "trench cools, under its 2-9 C about Sat 16 Jan"),
                 arguments(new Attention.Unread(place("trench"), LocalDate.of(2027, 1, 3), 9), "trench unread 9 days"),
                 arguments(
-                        frost(-4, Optional.of(LocalDate.of(2027, 1, 24))),
+                        frost(-4, 10, Optional.of(LocalDate.of(2027, 1, 24))),
                         "trench froze to -4 C on 10 Jan, 4 pots: keep cold, look for softness 24 Jan (?)"),
-                arguments(frost(-1, Optional.empty()), "trench down to -1 C on 10 Jan, 4 pots"),
+                arguments(
+                        frost(-9.2, 6, Optional.of(LocalDate.of(2027, 1, 24))),
+                        "trench froze to -9.2 C on 6 Jan, last on 10 Jan, 4 pots: keep cold, look for softness 24 Jan (?)"),
+                arguments(frost(-1, 10, Optional.empty()), "trench down to -1 C on 10 Jan, 4 pots"),
                 arguments(trial(5, 5), "cellar on trial: 5 of 7 days, all in its 2-9 C"),
                 arguments(trial(5, 3), "cellar on trial: 5 of 7 days, 3 in its 2-9 C"),
                 arguments(trial(7, 7), "cellar passed its trial: 7 days in its 2-9 C"),
