@@ -11,6 +11,7 @@ import sillbook.model.Journal;
 import sillbook.model.LastRead;
 import sillbook.model.Place;
 import sillbook.model.Stage;
+import sillbook.season.PlaceClimate.Trial;
 import sillbook.season.Today.Attention;
 
 /** What the thermometers of a place say that wants attention. Of a place that was never read they say nothing. */
@@ -96,7 +97,13 @@ record ClimateAttention(Journal journal, Standings standings, LocalDate today) {
         return climate.band()
                 .filter(band -> place.serves() == Stage.COLD)
                 .flatMap(band -> climate.trial()
-                        .filter(trial -> trial.days() <= PlaceClimate.Trial.DAYS + SAID_AFTER_DAYS)
+                        .filter(this::isSaid)
                         .map(trial -> new Attention.OnTrial(place.id(), trial, band)));
+    }
+
+    /** Of a place that is read too seldom for a trial it is said for no longer either. */
+    private boolean isSaid(Trial trial) {
+        int most = Trial.DAYS + SAID_AFTER_DAYS;
+        return trial.days() <= most && (trial.days() > 0 || trial.since().isAfter(today.minusDays(most)));
     }
 }

@@ -22,14 +22,11 @@ import sillbook.season.PlaceClimate.Drift;
 import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceClimate.SoFar;
 import sillbook.season.PlaceClimate.Strayed;
-import sillbook.season.PlaceClimate.Trial;
 import sillbook.season.WhyTrial.Tried;
 
 /** Works out how warm a place has been. */
 final class ClimateReading {
     static final int WEEK = 7;
-    /** Hours of a day that have to be known for its mean to be that of the day (judgement). */
-    private static final double MOST_OF_A_DAY = 20;
 
     /** A line is laid through no fewer days, and a place that changes less is steady; in degrees C a day (judgement). */
     private static final int FEWEST_FOR_DRIFT = 4;
@@ -67,7 +64,9 @@ final class ClimateReading {
                 strayed,
                 strayed.isPresent() ? Optional.empty() : days.last().flatMap(this::drift),
                 days.firstFrom(seasonStart()).map(this::soFar),
-                days.last().filter(last -> !last.isBefore(today.minusDays(1))).map(this::trial));
+                days.last()
+                        .filter(last -> !last.isBefore(today.minusDays(1)))
+                        .map(last -> trial(last).read()));
     }
 
     private LocalDate seasonStart() {
@@ -109,11 +108,7 @@ final class ClimateReading {
     /** Of a day that is known for the most part its mean; a night alone says nothing of the day. */
     private static Band judged(DayRead day) {
         Temperature mean = new Temperature(day.mean(), "");
-        return isMostlyKnown(day) ? new Band(mean, mean) : day.between();
-    }
-
-    private static boolean isMostlyKnown(DayRead day) {
-        return day.known() >= MOST_OF_A_DAY;
+        return PlaceClimate.isMostlyKnown(day) ? new Band(mean, mean) : day.between();
     }
 
     /** All of it lies outside. */
@@ -138,13 +133,8 @@ final class ClimateReading {
     private double hours(DaySpan all) {
         return all.start()
                 .datesUntil(all.endExclusive())
-                .mapToDouble(this::known)
+                .mapToDouble(days::known)
                 .sum();
-    }
-
-    /** Hours known of a day. */
-    private double known(LocalDate day) {
-        return days.sum(day).map(DayRead::known).orElseGet(() -> days.span(day).isPresent() ? days.hours(day) : 0);
     }
 
     private Optional<Temperature> mean(DaySpan all) {
@@ -162,7 +152,7 @@ final class ClimateReading {
         return days.last()
                 .map(last -> days.sums(DaySpan.ofInclusive(last.minusDays(WEEK - 1L), last)).values().stream())
                 .orElseGet(Stream::empty)
-                .filter(ClimateReading::isMostlyKnown)
+                .filter(PlaceClimate::isMostlyKnown)
                 .toList();
     }
 
@@ -208,26 +198,13 @@ final class ClimateReading {
         return side(rounded, rounded);
     }
 
-    private Trial trial(LocalDate last) {
-        LocalDate since = last;
-        while (days.isKnown(since.minusDays(1))) {
-            since = since.minusDays(1);
-        }
-        long inBand = tried().stream().filter(Tried::isInBand).count();
-        return new Trial(since, (int) ChronoUnit.DAYS.between(since, last) + 1, (int) inBand);
+    private TrialReading trial(LocalDate last) {
+        return new TrialReading(days, last, this::isInBand);
     }
 
-    /** The last seven days on end of which anything is known, or as many as there are; the first first. */
+    /** The days the trial of the place rests on; the first first. */
     List<Tried> tried() {
-        return Stream.iterate(
-                        days.last(),
-                        day -> day.filter(days::isKnown).isPresent(),
-                        day -> day.map(one -> one.minusDays(1)))
-                .limit(Trial.DAYS)
-                .flatMap(Optional::stream)
-                .sorted()
-                .map(day -> new Tried(day, days.between(day).orElseThrow(), isInBand(day)))
-                .toList();
+        return days.last().map(last -> trial(last).tried()).orElseGet(List::of);
     }
 
     /** By the mean of a day, or the whole of a span; and without frost. */
@@ -264,7 +241,7 @@ final class ClimateReading {
                 .datesUntil(after.endExclusive())
                 .mapToDouble(days::hours)
                 .sum();
-        return (known(since) + hours(after)) / (known(since) + all);
+        return (days.known(since) + hours(after)) / (days.known(since) + all);
     }
 
     /** Days that went below 0 C; of a span that did at least one did, and no more is known. */

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sillbook.model.Band;
+import sillbook.model.DayRead;
 import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.LastRead;
@@ -33,6 +34,12 @@ public record PlaceClimate(
         Optional<Drift> drift,
         Optional<SoFar> season,
         Optional<Trial> trial) {
+    /** Hours of a day that have to be known for it to be judged by (judgement). */
+    public static final int MOST_OF_A_DAY = 20;
+
+    static boolean isMostlyKnown(DayRead day) {
+        return day.known() >= MOST_OF_A_DAY;
+    }
 
     /** On which side of its band a place is. */
     public enum Side {
@@ -76,8 +83,9 @@ public record PlaceClimate(
     /**
      * Days on end on which a place was read, as before any pot is put there.
      *
-     * @param days how many
-     * @param inBand those of the last seven of them that stayed in the band, without frost
+     * @param since the first of them
+     * @param days how many of them count: those that are known for the most part, and those with frost
+     * @param inBand those of the last seven that count that stayed in the band, without frost
      */
     public record Trial(LocalDate since, int days, int inBand) {
         /** So many days make a trial (common practice). */

@@ -106,6 +106,11 @@ final class ReadDays {
         return sums.containsKey(day) || span(day).isPresent();
     }
 
+    /** Hours that are known of a day; all of one that lies in a span. */
+    double known(LocalDate day) {
+        return sum(day).map(DayRead::known).orElseGet(() -> span(day).isPresent() ? hours(day) : 0);
+    }
+
     /** The sums of some days. */
     NavigableMap<LocalDate, DayRead> sums(DaySpan days) {
         return days.intersection(counted)

@@ -11,7 +11,7 @@ import sillbook.season.PlaceClimate.Trial;
 /**
  * How the trial of a place goes, before any pot is put there.
  *
- * @param days the last seven of them at most, the first first
+ * @param days the last seven that count at most, and those between and after them that do not; the first first
  */
 public record WhyTrial(Journal journal, Place place, LocalDate today, List<Tried> days, Trial result)
         implements WhyClimate<Trial> {
@@ -23,8 +23,10 @@ public record WhyTrial(Journal journal, Place place, LocalDate today, List<Tried
      * A day of a trial.
      *
      * @param between the lowest and highest of it, or of the span it lies in
+     * @param known hours
+     * @param counts whether enough is known of it
      */
-    public record Tried(LocalDate day, Band between, boolean isInBand) {}
+    public record Tried(LocalDate day, Band between, double known, boolean counts, boolean isInBand) {}
 
     @Override
     public <T> T foldClimate(ClimateCases<T> cases) {

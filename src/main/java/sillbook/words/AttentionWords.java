@@ -9,6 +9,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Temperature;
+import sillbook.season.PlaceClimate;
 import sillbook.season.PlaceClimate.Side;
 import sillbook.season.PlaceClimate.Trial;
 import sillbook.season.Today.Attention;
@@ -112,6 +113,9 @@ public record AttentionWords(Journal journal) implements Attention.Cases<String>
     @Override
     public String trial(Attention.OnTrial attention) {
         Trial trial = attention.trial();
+        if (trial.days() == 0) {
+            return name(attention.place()) + " on trial: no day known for " + PlaceClimate.MOST_OF_A_DAY + " hours yet";
+        }
         String inBand = " in its " + band(attention.band());
         if (!trial.isOver()) {
             String kept = trial.inBand() == trial.days() ? "all" : Integer.toString(trial.inBand());

@@ -49,7 +49,8 @@ record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanat
         String change = Temperatures.difference((int) Math.round(drift.perDay() * 1000), settings.temperatures());
         return new Explanation(
                 side(drift.side()) + " its band by " + Days.day(drift.on()) + " at this pace",
-                "Of the last week known each day counts of which 20 hours or more are. The straight line that lies nearest to"
+                "Of the last week known each day counts of which " + PlaceClimate.MOST_OF_A_DAY
+                        + " hours or more are. The straight line that lies nearest to"
                         + " their means is drawn on for a week. Fewer than 4 days, or less than 0.1 C a day, tell nothing"
                         + " (our judgement).",
                 List.of(whoseBand(why)),
@@ -88,7 +89,9 @@ record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanat
                 title,
                 "A place for the cold where no pot stands is tried by the last " + Trial.DAYS
                         + " days on end that were read:"
-                        + " each in the band by its mean, or by all of its lowest and highest, and without frost.",
+                        + " each in the band by its mean, or by all of its lowest and highest, and without frost."
+                        + " A day of which fewer than " + PlaceClimate.MOST_OF_A_DAY
+                        + " hours are known counts only against it, by its frost (our judgement).",
                 List.of(whoseBand(why)),
                 Stream.concat(earlier, why.days().stream().map(this::tried)).toList(),
                 trial.inBand() + " of " + Math.min(trial.days(), Trial.DAYS) + " in the band",
@@ -96,6 +99,9 @@ record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanat
     }
 
     private Line tried(WhyTrial.Tried day) {
+        if (!day.counts()) {
+            return new Line(Days.day(day.day()), band(day.between()) + ", " + hours(day.known()), "does not count");
+        }
         return new Line(Days.day(day.day()), band(day.between()), day.isInBand() ? "in" : "out");
     }
 
@@ -130,8 +136,12 @@ record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanat
     }
 
     private Line line(DayRead day) {
-        String hours = Math.round(day.known()) + " h known";
-        return new Line(Days.day(day.day()), band(day.between()) + ", " + hours, "mean " + degrees(day.mean()));
+        return new Line(
+                Days.day(day.day()), band(day.between()) + ", " + hours(day.known()), "mean " + degrees(day.mean()));
+    }
+
+    private static String hours(double known) {
+        return Math.round(known) + " h known";
     }
 
     private String degrees(int milli) {

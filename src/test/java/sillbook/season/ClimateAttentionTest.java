@@ -218,6 +218,18 @@ class ClimateAttentionTest {
     }
 
     @Test
+    void thatNoDayOfATrialCountsIsSaidForNoLongerThanItsVerdict() {
+        Winter house = cellar();
+        for (int day = 1; day <= 20; day++) {
+            house = house.loggedHours(day + " sep", 2.4, 5);
+        }
+        assertThat(on(house, "14 sep"))
+                .containsExactly(
+                        new Attention.OnTrial(house.placeId("cellar"), new Trial(house.day("1 sep"), 0, 0), BAND));
+        assertThat(codes(house, "15 sep")).isEmpty();
+    }
+
+    @Test
     void aPlaceReadToBeColdIsColdWhateverItsDaysSay() {
         Winter house = tulip(cellar().cold("1 nov", "1 apr"));
         assertThat(codes(house.moved("2 nov", "cellar"), "2 apr")).containsExactly("not-cold");

@@ -177,6 +177,25 @@ class PlaceClimateTest {
     }
 
     @Test
+    void aDayOfATrialCountsWhenItIsKnownForTheMostPart() {
+        Winter house = cellar();
+        for (int day = 1; day <= 7; day++) {
+            house = house.loggedHours(day + " sep", 2.4, 5);
+        }
+        assertThat(on(house, "7 sep").trial()).contains(new Trial(house.day("1 sep"), 0, 0));
+        house = house.logged("1 sep", "6 sep", 5).loggedHours("7 sep", 19.9, 5);
+        assertThat(on(house, "7 sep").trial()).contains(new Trial(house.day("1 sep"), 6, 6));
+        house = house.loggedHours("7 sep", 20, 5);
+        assertThat(on(house, "7 sep").trial().orElseThrow().isPassed()).isTrue();
+    }
+
+    @Test
+    void frostOfAnHourTellsAgainstATrial() {
+        Winter house = cellar().logged("1 sep", "7 sep", 5).loggedHours("8 sep", 1, -1);
+        assertThat(on(house, "8 sep").trial()).contains(new Trial(house.day("1 sep"), 8, 6));
+    }
+
+    @Test
     void aSpanPassesWhenAllOfItIsInTheBand() {
         assertThat(on(cellar().read("1 sep", "8 sep", 3, 8), "8 sep")
                         .trial()

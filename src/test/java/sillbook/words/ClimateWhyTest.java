@@ -126,6 +126,23 @@ class ClimateWhyTest {
     }
 
     @Test
+    void ofADayThatDoesNotCountItIsSaidHowManyHoursAreKnown() {
+        Winter told = cellar().logged("5 jan", "10 jan", 5)
+                .loggedHours("11 jan", 2.4, 5)
+                .loggedHours("12 jan", 0.5, 5);
+        Explanation page = page(told);
+
+        assertThat(page.title()).isEqualTo("on trial: 6 of 7 days");
+        assertThat(page.rule()).contains("fewer than 20 hours");
+        assertThat(page.sum())
+                .hasSize(8)
+                .contains(
+                        new Line("Sun 10 Jan", "5 C", "in"),
+                        new Line("Mon 11 Jan", "5 C, 2 h known", "does not count"));
+        assertThat(page.total()).isEqualTo("6 of 6 in the band");
+    }
+
+    @Test
     void whatBecameOfATrialRestsOnItsLastSevenDays() {
         Explanation passed = page(cellar().logged("3 jan", "5 jan", -3).logged("6 jan", "12 jan", 5));
         assertThat(passed.title()).isEqualTo("passed its trial of 7 days");

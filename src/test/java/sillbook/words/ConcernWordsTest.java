@@ -263,6 +263,7 @@ class ConcernWordsTest {
                 arguments(frost(-1, 10, Optional.empty()), "trench down to -1 C on 10 Jan, 4 pots"),
                 arguments(trial(5, 5), "cellar on trial: 5 of 7 days, all in its 2-9 C"),
                 arguments(trial(5, 3), "cellar on trial: 5 of 7 days, 3 in its 2-9 C"),
+                arguments(trial(0, 0), "cellar on trial: no day known for 20 hours yet"),
                 arguments(trial(7, 7), "cellar passed its trial: 7 days in its 2-9 C"),
                 arguments(trial(9, 4), "cellar failed its trial: only 4 of 7 days in its 2-9 C"));
     }
