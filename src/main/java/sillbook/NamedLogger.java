@@ -87,7 +87,7 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
         if (!file.understood().questions().isEmpty()) {
             return open;
         }
-        try (LoggerFeed feed = file.feed()) {
+        try (LoggerFeed feed = file.feed(book.now())) {
             Comparison found = book.compare(
                     file.delivery(asked.place(), named.name(), feed, Bookshelf.randomIds()), Progress.UNWATCHED);
             return open.with(feed.counted(), Beside.of(found));
@@ -112,7 +112,7 @@ record NamedLogger(Map<String, String> environment) implements Loggers {
             BooleanSupplier isStopped,
             Consumer<Message> soFar) {
         Watch watch = new Watch(file.lines(), book::now, isStopped, soFar);
-        try (LoggerFeed feed = file.feed()) {
+        try (LoggerFeed feed = file.feed(book.now())) {
             Result result = book.takeIn(file.delivery(asked.place(), named.name(), feed, Bookshelf.randomIds()), watch);
             return watch.wasStopped()
                     ? new Result.Refused("It was left; nothing of " + named.name() + " is kept.")

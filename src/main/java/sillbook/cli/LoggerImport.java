@@ -101,7 +101,7 @@ final class LoggerImport {
         }
 
         int tryOut(Book book) {
-            try (LoggerFeed feed = file.feed()) {
+            try (LoggerFeed feed = file.feed(book.now())) {
                 Compared compared = Beside.of(book.compare(delivery(feed), quarters()));
                 say(book, feed.counted(), compared, Optional.empty());
                 return ExitCode.DONE;
@@ -110,7 +110,7 @@ final class LoggerImport {
 
         int takeIn(Book book) {
             Quarters quarters = quarters();
-            try (LoggerFeed feed = file.feed()) {
+            try (LoggerFeed feed = file.feed(book.now())) {
                 Delivery delivery = delivery(feed);
                 Result result = book.takeIn(delivery, quarters);
                 if (result instanceof Result.Done done) {

@@ -115,6 +115,7 @@ public final class LoggerJson {
                 .number("withoutValue", counted.withoutValue())
                 .number("others", counted.others())
                 .number("suspicious", counted.suspicious())
+                .number("ahead", counted.ahead())
                 .number("unreadable", counted.unreadable())
                 .text("first", counted.span().map(Span::first).map(Instant::toString))
                 .text("last", counted.span().map(Span::last).map(Instant::toString));

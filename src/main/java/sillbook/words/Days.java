@@ -103,12 +103,21 @@ public final class Days {
         return joined(from, to, " to ");
     }
 
+    /** The same with the years where the two ends are not of one: {@code 26 Jan to 7 Feb}, {@code 8 Oct 2026 to 12 Jan 2027}. */
+    public static String fromToOfYears(LocalDate from, LocalDate to) {
+        return from.getYear() == to.getYear() ? fromTo(from, to) : withYears(from, to, " to ");
+    }
+
+    private static String withYears(LocalDate from, LocalDate to, String between) {
+        return date(from) + " " + from.getYear() + between + date(to) + " " + to.getYear();
+    }
+
     private static String joined(LocalDate from, LocalDate to, String between) {
         if (from.equals(to)) {
             return date(from);
         }
-        if (from.getYear() != to.getYear() && from.plusYears(1).isBefore(to)) {
-            return date(from) + " " + from.getYear() + between + date(to) + " " + to.getYear();
+        if (from.getYear() != to.getYear() && !to.isBefore(from.plusYears(1))) {
+            return withYears(from, to, between);
         }
         boolean oneMonth = from.getMonth() == to.getMonth() && from.getYear() == to.getYear();
         return (oneMonth ? Integer.toString(from.getDayOfMonth()) : date(from)) + between + date(to);

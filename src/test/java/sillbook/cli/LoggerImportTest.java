@@ -57,6 +57,18 @@ class LoggerImportTest {
     }
 
     @Test
+    void whatIsOfAMomentToComeIsToldAndLeftOut() throws IOException {
+        String ahead = "time,C\n2026-01-10T08:00Z,5\n2026-01-11T08:00Z,5\n2031-01-10T08:00Z,6\n2031-01-10T09:00Z,6\n";
+        Printed printed = terminal.run("import", file(ahead), "--place", "cellar");
+
+        assertThat(printed.out())
+                .contains("4 new, 10 Jan 2026 to 10 Jan 2031\n")
+                .contains("! 2 after now, left out: clock ahead, or dates the wrong way round\n");
+        assertThat(terminal.run("readings", "--place", "cellar", "--days").out())
+                .doesNotContain("2031");
+    }
+
+    @Test
     void whatItWasUnderstoodAsIsSaidThenWhatItComesTo() throws IOException {
         Printed printed = dryRun(CLEAR);
 

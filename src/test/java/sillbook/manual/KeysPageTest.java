@@ -127,6 +127,7 @@ class KeysPageTest {
                 0,
                 0,
                 0,
+                0,
                 1,
                 List.of(new Counted.Strange(9, "(Button)", Optional.empty())),
                 Optional.empty(),

@@ -43,12 +43,21 @@ class DaysTest {
         "2027-01-12, 2027-02-07, 12 Jan-7 Feb,               12 Jan to 7 Feb",
         "2026-12-28, 2027-01-04, 28 Dec-4 Jan,               28 Dec to 4 Jan",
         "2026-01-02, 2027-01-11, 2 Jan 2026-11 Jan 2027,     2 Jan 2026 to 11 Jan 2027",
+        "2026-01-11, 2027-01-11, 11 Jan 2026-11 Jan 2027,    11 Jan 2026 to 11 Jan 2027",
         "2027-01-12, 2027-01-12, 12 Jan,                     12 Jan",
     })
     void daysInARow(LocalDate from, LocalDate to, String span, String sentence) {
         assertThat(Days.span(from, to)).isEqualTo(span);
         assertThat(Days.span(DaySpan.ofInclusive(from, to))).isEqualTo(span);
         assertThat(Days.fromTo(from, to)).isEqualTo(sentence);
+    }
+
+    @Test
+    void theYearIsSaidWhereTheEndsAreNotOfOne() {
+        assertThat(Days.fromToOfYears(LocalDate.of(2026, 10, 8), LocalDate.of(2027, 1, 12)))
+                .isEqualTo("8 Oct 2026 to 12 Jan 2027");
+        assertThat(Days.fromToOfYears(LocalDate.of(2027, 1, 2), LocalDate.of(2027, 1, 11)))
+                .isEqualTo("2 to 11 Jan");
     }
 
     @ParameterizedTest

@@ -86,7 +86,9 @@ public final class LoggerFeed implements Feed, AutoCloseable {
         at = instant(moment);
         isSuspicious = suspicion.falls(at, reader.milli(), reader.written());
         tally.reading(at);
-        if (isSuspicious) {
+        if (suspicion.isAhead(at)) {
+            tally.ahead();
+        } else if (isSuspicious) {
             tally.suspicious(lines, reader.milli());
         } else {
             tally.sound(at, reader.milli());

@@ -7,6 +7,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.NoSuchFileException;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -205,6 +206,16 @@ public final class LoggerFile {
      * @throws IllegalStateException while a question is open
      */
     public LoggerFeed feed() {
+        return feed(Instant.MAX);
+    }
+
+    /**
+     * The same.
+     *
+     * @param now the moment it is read at; readings of a later one are suspicious
+     * @throws IllegalStateException while a question is open
+     */
+    public LoggerFeed feed(Instant now) {
         if (!understood.questions().isEmpty()) {
             throw new IllegalStateException("not to be read before it is said: " + understood.questions());
         }
@@ -218,7 +229,7 @@ public final class LoggerFile {
                             understood.dates().order().map(Found::value).orElse(DateOrder.YEAR_MONTH_DAY),
                             understood.clock().zone().basis() != Basis.TOLD,
                             clock,
-                            new Suspicion(look.told().suspicious()),
+                            new Suspicion(look.told().suspicious(), now.getEpochSecond()),
                             home));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);

@@ -4,8 +4,8 @@ package sillbook.exchange.logger;
 import java.util.Set;
 
 /**
- * Which temperatures can hardly be true: what broken thermometers are known to say, what no room has, and a jump that none can make. Such a
- * reading is kept; 85 C can be genuine.
+ * Which readings can hardly be true: what broken thermometers are known to say, what no room has, a jump that none can make, and what is of a
+ * moment to come. Such a reading is kept; 85 C can be genuine.
  */
 final class Suspicion {
     /** What a sensor says when it has just been switched on, and when it is not connected. */
@@ -24,6 +24,7 @@ final class Suspicion {
     private static final long HOUR = 3600;
 
     private final Set<Integer> told;
+    private final long now;
     private long soundAt;
     private int sound;
     private boolean hasSound;
@@ -32,9 +33,15 @@ final class Suspicion {
      * Of one thermometer's readings, one after the other.
      *
      * @param told what else can hardly be true of it, in thousandths of a degree Celsius
+     * @param now in seconds since 1970-01-01T00:00Z; what is of a later moment nobody read yet
      */
-    Suspicion(Set<Integer> told) {
+    Suspicion(Set<Integer> told, long now) {
         this.told = told;
+        this.now = now;
+    }
+
+    boolean isAhead(long at) {
+        return at > now;
     }
 
     /**
@@ -44,7 +51,12 @@ final class Suspicion {
      * @param written millionths of the unit it was written in
      */
     boolean falls(long at, int milli, long written) {
-        if (written == WRITTEN || milli < COLDEST || milli > HOTTEST || isNamed(milli) || isJump(at, milli)) {
+        if (isAhead(at)
+                || written == WRITTEN
+                || milli < COLDEST
+                || milli > HOTTEST
+                || isNamed(milli)
+                || isJump(at, milli)) {
             return true;
         }
         sound = milli;

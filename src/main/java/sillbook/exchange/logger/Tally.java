@@ -24,6 +24,7 @@ final class Tally {
     private long withoutValue;
     private long others;
     private long suspicious;
+    private long ahead;
     private long unreadable;
     private long first = Long.MAX_VALUE;
     private long last = Long.MIN_VALUE;
@@ -61,6 +62,10 @@ final class Tally {
         note(line, Optional.of(milli));
     }
 
+    void ahead() {
+        ahead++;
+    }
+
     private void note(Lines line, Optional<Integer> milli) {
         if (strange.size() < MOST_STRANGE) {
             String text = Encoding.text(line.copy()).strip();
@@ -72,6 +77,7 @@ final class Tally {
         Optional<Span> span = readings == 0
                 ? Optional.empty()
                 : Optional.of(new Span(Instant.ofEpochSecond(first), Instant.ofEpochSecond(last)));
-        return new Counted(readings, withoutValue, others, suspicious, unreadable, strange, span, days.means(), twice);
+        return new Counted(
+                readings, withoutValue, others, suspicious, ahead, unreadable, strange, span, days.means(), twice);
     }
 }

@@ -15,7 +15,8 @@ import java.util.TreeMap;
  * @param readings how many readings there are, suspicious ones among them
  * @param withoutValue lines with an instant and no temperature
  * @param others lines of other devices, or of another quantity
- * @param suspicious how many of the readings can hardly be true
+ * @param suspicious how many of the readings can hardly be true by their temperature
+ * @param ahead how many of the readings are of a moment to come, and can hardly be true either
  * @param unreadable how many lines could not be read
  * @param strange the first of the suspicious and the unreadable lines
  * @param span the first and the last instant of the readings; empty where there are none
@@ -27,6 +28,7 @@ public record Counted(
         long withoutValue,
         long others,
         long suspicious,
+        long ahead,
         long unreadable,
         List<Strange> strange,
         Optional<Span> span,

@@ -23,6 +23,7 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
     private static final int NAMED = 3;
     private static final double MILLI = 1000;
     private static final int LONGEST_QUOTE = 30;
+    private static final String AHEAD = "after now, left out: clock ahead, or dates the wrong way round";
 
     /**
      * So many of something.
@@ -80,6 +81,7 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
             String end = "; kept, marked, left out of sums";
             lines.add(new Line(of.suspicious(), true, says + end, Optional.of(Topic.SUSPICIOUS)));
         }
+        add(lines, of.ahead(), true, AHEAD);
         add(lines, of.unreadable(), true, "unreadable, " + named(Strange::isUnreadable));
         return lines;
     }
@@ -90,9 +92,10 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
         }
     }
 
-    /** {@code , 8 Oct to 12 Jan}. */
+    /** {@code , 8 Oct 2026 to 12 Jan 2027}. */
     private String fromTo(Span span) {
-        return ", " + Days.fromTo(LocalDate.ofInstant(span.first(), zone), LocalDate.ofInstant(span.last(), zone));
+        return ", "
+                + Days.fromToOfYears(LocalDate.ofInstant(span.first(), zone), LocalDate.ofInstant(span.last(), zone));
     }
 
     private String named(Predicate<Strange> which) {

@@ -119,6 +119,7 @@ final class SomeFile {
                 1,
                 2,
                 5,
+                3,
                 1,
                 List.of(
                         new Strange(3, "85", Optional.of(85_000)),

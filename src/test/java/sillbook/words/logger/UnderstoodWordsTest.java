@@ -209,6 +209,7 @@ class UnderstoodWordsTest {
                         "1 without a value",
                         "2 of something else",
                         "5 ! suspicious, line 3 85, line 4 -999, line 5 85 ..; kept, marked, left out of sums",
+                        "3 ! after now, left out: clock ahead, or dates the wrong way round",
                         "1 ! unreadable, line 7 \"(a remark that goes on and on ..\"");
     }
 
@@ -232,7 +233,7 @@ class UnderstoodWordsTest {
 
     @Test
     void aFileWithoutReadingsHasNoDays() {
-        Counted none = new Counted(0, 1, 0, 0, 0, List.of(), Optional.<Span>empty(), new TreeMap<>(), List.of());
+        Counted none = new Counted(0, 1, 0, 0, 0, 0, List.of(), Optional.<Span>empty(), new TreeMap<>(), List.of());
 
         assertThat(counted(none, Optional.empty())).containsExactly("0 with a reading", "1 without a value");
         assertThat(counted(none, Optional.of(new Compared(0, 0, 0, 0, false, List.of()))))

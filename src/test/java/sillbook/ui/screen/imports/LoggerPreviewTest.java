@@ -89,6 +89,7 @@ class LoggerPreviewTest {
                 5,
                 0,
                 1,
+                0,
                 1,
                 List.of(
                         new Strange(1034, "03.11.2026 04:30;85,0", Optional.of(85_000)),
@@ -182,7 +183,8 @@ class LoggerPreviewTest {
                         Effect.LookAtLogger.class,
                         effect -> assertThat(effect.told()).isEqualTo(told));
         desk.tell(new Message.LoggerLookedAt(looked(told, NEWS)));
-        assertThat(desk.lines()).anyMatch(line -> line.contains("4 495") && line.contains("new, 8 Oct to 12 Jan"));
+        assertThat(desk.lines())
+                .anyMatch(line -> line.contains("4 495") && line.contains("new, 8 Oct 2026 to 12 Jan 2027"));
         assertThat(desk.press("Esc", "Esc").state().layers().over()).isEmpty();
     }
 
