@@ -62,9 +62,19 @@ final class HeatCommand implements Callable<Integer> {
         Contents read = new TemperatureFile(new FileIn(file, in), logger).read();
         ThermalTime time = new ThermalTime(base.map(Given::celsius).orElse(ThermalTime.TULIP_BASE), sum);
         Optional<ThermalTime.Met> met = time.met(read.thermograph().degreeDays(time.base()), first);
+        double unaccounted = read.thermograph().between(from, last(met)).unaccounted();
         Provisos provisos = new Provisos(read.warnings(), read.assumed());
-        new Sight(() -> HeatJson.write(met, provisos), () -> HeatFigures.lines(time, met), provisos.warnings(), "")
+        new Sight(
+                        () -> HeatJson.write(met, unaccounted, provisos),
+                        () -> HeatFigures.lines(time, met, unaccounted),
+                        provisos.warnings(),
+                        "")
                 .show(json, printer);
         return ExitCode.DONE;
+    }
+
+    /** What comes after the day that the sum is reached on does not matter. */
+    private static Optional<String> last(Optional<ThermalTime.Met> met) {
+        return met.map(ThermalTime.Met::day).map(LocalDate::toString);
     }
 }

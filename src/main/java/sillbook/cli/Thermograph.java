@@ -10,6 +10,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import sillbook.exchange.ColdJson;
 import sillbook.reckon.cold.ColdHad;
+import sillbook.reckon.cold.ColdWeight;
 import sillbook.reckon.cold.DayTrace;
 import sillbook.reckon.cold.HourWorth;
 import sillbook.reckon.cold.SpanTrace;
@@ -23,6 +24,9 @@ sealed interface Thermograph {
     Thermograph between(Optional<String> from, Optional<String> to);
 
     boolean isEmpty();
+
+    /** Hours between the first and the last of them of which nothing is known. */
+    double unaccounted();
 
     /**
      * How many degree-days above a base each day adds.
@@ -53,6 +57,11 @@ sealed interface Thermograph {
     /** Those whose cold is one figure. */
     sealed interface Known extends Thermograph {
         ColdHad cold(HourWorth worth);
+
+        @Override
+        default double unaccounted() {
+            return cold(ColdWeight.USUAL).unaccounted();
+        }
 
         /** The day on which so many effective hours were reached; empty where they were not. */
         Optional<LocalDate> reached(HourWorth worth, double hours);
@@ -144,6 +153,11 @@ sealed interface Thermograph {
         @Override
         public boolean isEmpty() {
             return trace.spans().isEmpty();
+        }
+
+        @Override
+        public double unaccounted() {
+            return trace.cold(ColdWeight.USUAL).unaccounted();
         }
 
         @Override

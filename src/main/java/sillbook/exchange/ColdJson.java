@@ -23,7 +23,7 @@ public final class ColdJson {
                 .number("readings", had.readings())
                 .number("hours", had.hours())
                 .number("effectiveHours", had.effective())
-                .number("effectiveHoursBridged", had.bridged())
+                .decimal("effectiveHoursBridged", had.bridged())
                 .number("effectiveWeeks", had.weeks())
                 .number("countHours", had.counted())
                 .number("readingCount", had.tally())

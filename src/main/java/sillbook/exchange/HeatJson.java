@@ -9,12 +9,17 @@ import sillbook.words.Provisos;
 public final class HeatJson {
     private HeatJson() {}
 
-    /** The document of {@code sillbook reckon heat --json}; all of it is unknown where the sum is not reached. */
-    public static String write(Optional<ThermalTime.Met> met, Provisos provisos) {
+    /**
+     * The document of {@code sillbook reckon heat --json}; the day and what it has are unknown where the sum is not reached.
+     *
+     * @param unaccounted hours of which nothing is known
+     */
+    public static String write(Optional<ThermalTime.Met> met, double unaccounted, Provisos provisos) {
         Fields fields = new Fields()
                 .day("day", met.map(ThermalTime.Met::day))
                 .decimal("sum", met.map(ThermalTime.Met::sum))
-                .decimal("share", met.map(ThermalTime.Met::share));
+                .decimal("share", met.map(ThermalTime.Met::share))
+                .number("unaccountedHours", unaccounted);
         return Answer.write(fields, provisos);
     }
 }

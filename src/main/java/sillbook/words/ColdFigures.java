@@ -32,8 +32,10 @@ public final class ColdFigures {
         lines.add(Counts.of(had.readings(), "reading") + " over " + hours(had.hours()));
         lines.add("effective: " + hours(had.effective()) + ", " + Decimal.sayFixed(had.weeks(), 2) + " weeks");
         if (had.unaccounted() > 0) {
-            lines.add(
-                    "not accounted for: " + hours(had.unaccounted()) + "; bridged it would be " + hours(had.bridged()));
+            String bridged = had.bridged()
+                    .map(all -> "; bridged it would be " + hours(all))
+                    .orElse("");
+            lines.add("not accounted for: " + hours(had.unaccounted()) + bridged);
         }
         lines.add("strict count, above 0 and up to 9 C: " + hours(had.counted()) + ", " + had.tally()
                 + " of the readings");

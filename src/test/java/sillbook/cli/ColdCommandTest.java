@@ -55,6 +55,15 @@ class ColdCommandTest {
     }
 
     @Test
+    void ofDaysThatAreNotThereNothingIsBridged() throws IOException {
+        String days = file("day,low,high", "2026-10-01,4,8", "2026-10-03,4,8");
+        assertThat(run(days).out()).contains("\nnot accounted for: 24.00 hours\n");
+        JsonNode answer = json(days);
+        assertThat(answer.get("unaccountedHours").doubleValue()).isEqualTo(24);
+        assertThat(answer.get("effectiveHoursBridged").isNull()).isTrue();
+    }
+
+    @Test
     void theOpenHours() throws JsonProcessingException {
         JsonNode answer = json(HOURS, "--from", "2010-10-01", "--to", "2010-12-31T23:00");
         assertThat(answer.get("readings").intValue()).isEqualTo(2208);

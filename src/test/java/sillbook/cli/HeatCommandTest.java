@@ -7,8 +7,12 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sillbook.cli.Terminal.Printed;
@@ -49,6 +53,26 @@ class HeatCommandTest {
         assertThat(answer.get("sum").doubleValue()).isCloseTo(152.605027281746, within(1e-9));
         assertThat(answer.get("share").doubleValue()).isCloseTo(.33346849934004114, within(1e-9));
         assertThat(answer.at("/assumed/1").textValue()).isEqualTo("times in UTC");
+    }
+
+    @Test
+    void whatNothingIsKnownOfIsSaid(@TempDir Path home) throws IOException {
+        Path days = Files.writeString(
+                home.resolve("days.csv"),
+                "day,low,high\n2026-10-01,10,14\n2026-10-02,8,10\n2026-10-04,8,12\n2026-10-07,8,12\n");
+        assertThat(runOn(days.toString(), "--base", "0", "--need", "30", "--from", "2026-10-02")
+                        .out())
+                .as("till the day it is reached")
+                .isEqualTo("30 degree-days above 0 C not reached\nnot accounted for: 72.00 hours\n");
+        assertThat(runOn(days.toString(), "--base", "0", "--need", "15", "--from", "2026-10-02", "--json")
+                        .out())
+                .contains("\"unaccountedHours\": 24");
+        Path moments = Files.writeString(
+                home.resolve("box.csv"),
+                "time,C\n2026-10-01T00:00Z,10\n2026-10-01T10:00Z,10\n2026-10-02T10:00Z,10\n2026-10-02T20:00Z,10\n");
+        assertThat(runOn(moments.toString(), "--base", "0", "--need", "30", "--from", "2026-10-01")
+                        .out())
+                .endsWith("not accounted for: 24.00 hours\n");
     }
 
     @Test

@@ -31,14 +31,13 @@ public record DayTrace(NavigableMap<LocalDate, SineDay> days) {
         return new DayTrace(days.subMap(from, true, to, true));
     }
 
-    /** The cold of all of it. What is bridged is what is known: nothing is made up for a day that is not there. */
+    /** The cold of all of it; nothing is made up for a day that is not there. */
     public ColdHad cold(HourWorth worth) {
-        double effective = sum(worth::of);
         return new ColdHad(
                 days.size(),
                 HOURS * length(),
-                effective,
-                effective,
+                sum(worth::of),
+                Optional.empty(),
                 sum(StrictCount.HOURS::of),
                 (int) days.values().stream().filter(DayTrace::isStrict).count(),
                 sum(day -> day.hoursAbove(0) - day.hoursAbove(ColdHad.CHILLING)),

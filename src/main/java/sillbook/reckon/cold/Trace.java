@@ -79,7 +79,7 @@ public record Trace(List<Reading> readings, Duration longestBridged) {
                 readings.size(),
                 hours,
                 sum(known, stretch -> stretch.effective(worth)),
-                sum(all, stretch -> stretch.effective(worth)),
+                Optional.of(sum(all, stretch -> stretch.effective(worth))),
                 sum(known, stretch -> stretch.effective(StrictCount.HOURS)),
                 tally(),
                 sum(known, stretch -> stretch.hoursUpTo(ColdHad.CHILLING) - stretch.hoursBelow(0)),

@@ -87,6 +87,6 @@ class DayTraceTest {
     @Test
     void noDays() {
         ColdHad had = days(Map.of()).cold(ColdWeight.USUAL);
-        assertThat(had).isEqualTo(new ColdHad(0, 0, 0, 0, 0, 0, 0, 0, List.of(), 0));
+        assertThat(had).isEqualTo(new ColdHad(0, 0, 0, Optional.empty(), 0, 0, 0, 0, List.of(), 0));
     }
 }
