@@ -8,15 +8,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sillbook.app.Book;
 import sillbook.exchange.ReadingsJson;
+import sillbook.model.DayRead;
 import sillbook.model.Journal;
 import sillbook.model.Logged;
 import sillbook.model.Place;
 import sillbook.model.ReadingSource;
+import sillbook.model.SpanReading;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.season.ReadStretch;
 import sillbook.words.Provisos;
 import sillbook.words.line.PlaceCalled;
@@ -26,8 +30,9 @@ import sillbook.words.line.PlaceCalled;
         name = "readings",
         description = {
             "Say what the thermometers of a place read, moment by moment, where from, which is suspicious and where there"
-                    + " is a gap; of all places where none is named.",
-            "--days says what each day comes to instead, put right for what a thermometer reads wrong."
+                    + " is a gap, and the lowest and highest that were written down; of all places where none is named.",
+            "--days says what each day comes to instead, put right for what a thermometer reads wrong, and which days a"
+                    + " lowest and highest holds for."
         })
 final class ReadingsCommand extends View {
     @Option(names = "--place", paramLabel = "NAME", description = "One place, by its name or how that begins.")
@@ -76,16 +81,27 @@ final class ReadingsCommand extends View {
     }
 
     private static ReadStretch days(Journal journal, Place place, LocalDate first, LocalDate last) {
-        return new ReadStretch(
+        if (last.isBefore(first)) {
+            return new ReadStretch(place, List.of(), List.of(), List.of(), List.of());
+        }
+        List<DayRead> sums = List.copyOf(journal.daysRead()
+                .at(place.id())
+                .subMap(first, true, last, true)
+                .values());
+        List<SpanReading> spans = spans(
+                journal,
                 place,
-                List.of(),
-                List.of(),
-                last.isBefore(first)
-                        ? List.of()
-                        : List.copyOf(journal.daysRead()
-                                .at(place.id())
-                                .subMap(first, true, last, true)
-                                .values()));
+                span -> ReadStretch.covered(span)
+                        .flatMap(DaySpan.ofInclusive(first, last)::intersection)
+                        .isPresent());
+        return new ReadStretch(place, List.of(), List.of(), sums, spans);
+    }
+
+    private static List<SpanReading> spans(Journal journal, Place place, Predicate<SpanReading> which) {
+        return journal.spanReadingsAt(place.id()).stream()
+                .filter(which)
+                .sorted(Comparator.comparing(span -> span.from().likely()))
+                .toList();
     }
 
     private static ReadStretch readings(Book book, Place place, LocalDate first, LocalDate last) {
@@ -99,6 +115,11 @@ final class ReadingsCommand extends View {
                 .filter(source -> source.first().isBefore(end) && !source.last().isBefore(start))
                 .sorted(Comparator.comparing(ReadingSource::first).thenComparing(ReadingSource::name))
                 .toList();
-        return new ReadStretch(place, sources, readings, List.of());
+        List<SpanReading> spans = spans(
+                book.journal(),
+                place,
+                span -> !span.from().likely().isAfter(last)
+                        && !span.to().likely().isBefore(first));
+        return new ReadStretch(place, sources, readings, List.of(), spans);
     }
 }

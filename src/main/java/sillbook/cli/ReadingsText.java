@@ -13,9 +13,11 @@ import sillbook.model.DayRead;
 import sillbook.model.Logged;
 import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
+import sillbook.model.SpanReading;
 import sillbook.model.Temperature;
 import sillbook.season.ReadStretch;
 import sillbook.season.ReadStretch.Gap;
+import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.ReadingWords;
 import sillbook.words.Spells;
@@ -29,7 +31,10 @@ record ReadingsText(Settings settings) {
     /** The place and where it is from, then indented what was read. */
     Stream<String> lines(ReadStretch read) {
         Stream<String> head = Stream.concat(
-                Stream.of(read.place().name() + ":"), read.sources().stream().map(this::source));
+                Stream.of(read.place().name() + ":"),
+                Stream.concat(
+                        read.sources().stream().map(this::source),
+                        read.spans().stream().map(this::span)));
         return Stream.of(head, readings(read).stream(), read.days().stream().map(this::day))
                 .flatMap(lines -> lines);
     }
@@ -37,6 +42,17 @@ record ReadingsText(Settings settings) {
     /** {@code   from winter.csv: 1,440 readings, 2 Nov to 2 Jan, 3 suspicious}. */
     private String source(ReadingSource source) {
         return INDENT + "from " + new ReadingWords(settings).say(source);
+    }
+
+    /** {@code   3 to 8 C from Sun 1 Nov 2026, read Thu 26 Nov 2026: holds for 25 days, Sun 1 Nov 2026 to Wed 25 Nov 2026}. */
+    private String span(SpanReading span) {
+        String read = INDENT + Temperatures.fromTo(span.between(), settings.temperatures()) + " from "
+                + Days.full(span.from()) + ", read " + Days.full(span.to());
+        return read
+                + ReadStretch.covered(span)
+                        .map(days -> ": holds for " + Counts.of(days.days(), "day") + ", " + Days.full(days.start())
+                                + (days.days() == 1 ? "" : " to " + Days.full(days.last())))
+                        .orElse("");
     }
 
     private List<String> readings(ReadStretch read) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.exchange;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,17 +35,18 @@ public final class PlacesJson {
                         outlook.places(),
                         now -> warmth(
                                 place(named, now),
-                                PlaceClimate.of(journal, now.place().id(), outlook.day())));
+                                PlaceClimate.of(journal, now.place().id(), outlook.day()),
+                                journal.settings().zone()));
         return Answer.write(all, provisos);
     }
 
-    private static Fields warmth(Fields fields, PlaceClimate climate) {
+    private static Fields warmth(Fields fields, PlaceClimate climate, ZoneId zone) {
         Optional<SoFar> season = climate.season();
         Optional<Strayed> out = climate.strayed();
         return fields.object("bandC", climate.band(), PlacesJson::band)
                 .decimal("latestC", climate.now().map(last -> last.temperature().celsius()))
                 .text("latestAt", climate.now().map(last -> last.at().toString()))
-                .day("lastReadOn", climate.lastDay())
+                .day("lastReadOn", climate.lastReadOn(zone))
                 .object("weekC", climate.week(), PlacesJson::band)
                 .text("outOfBand", out.map(Strayed::side).map(PlacesJson::side))
                 .day("outSince", out.map(Strayed::since))

@@ -6,6 +6,8 @@ import java.util.Optional;
 import sillbook.model.DayRead;
 import sillbook.model.Logged;
 import sillbook.model.ReadingSource;
+import sillbook.model.SpanReading;
+import sillbook.reckon.dates.DaySpan;
 import sillbook.season.ReadStretch;
 import sillbook.season.ReadStretch.Gap;
 import sillbook.words.Provisos;
@@ -27,7 +29,10 @@ public final class ReadingsJson {
     }
 
     private static Fields days(ReadStretch read) {
-        return new Fields().text("place", read.place().name()).list("days", read.days(), ReadingsJson::day);
+        return new Fields()
+                .text("place", read.place().name())
+                .list("days", read.days(), ReadingsJson::day)
+                .list("spans", read.spans(), ReadingsJson::span);
     }
 
     private static Fields day(DayRead day) {
@@ -50,7 +55,18 @@ public final class ReadingsJson {
                 .number("bridgesHours", read.place().bridges().toHours())
                 .list("sources", read.sources(), ReadingsJson::source)
                 .list("readings", read.readings(), ReadingsJson::reading)
-                .list("gaps", read.gaps(), ReadingsJson::gap);
+                .list("gaps", read.gaps(), ReadingsJson::gap)
+                .list("spans", read.spans(), ReadingsJson::span);
+    }
+
+    private static Fields span(SpanReading span) {
+        Optional<DaySpan> covered = ReadStretch.covered(span);
+        return new Fields()
+                .day("from", span.from().likely())
+                .day("to", span.to().likely())
+                .number("lowestC", span.between().low().celsius())
+                .number("highestC", span.between().high().celsius())
+                .number("days", covered.map(DaySpan::days).orElse(0L));
     }
 
     private static Fields source(ReadingSource source) {

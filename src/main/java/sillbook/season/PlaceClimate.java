@@ -2,8 +2,11 @@
 package sillbook.season;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Band;
 import sillbook.model.DayRead;
 import sillbook.model.Id;
@@ -98,6 +101,16 @@ public record PlaceClimate(
         public boolean isPassed() {
             return inBand == DAYS;
         }
+    }
+
+    /**
+     * The last day on which anything was read, or that a lowest and highest holds for.
+     *
+     * @param zone whose midnights part days
+     */
+    public Optional<LocalDate> lastReadOn(ZoneId zone) {
+        Optional<LocalDate> newest = now.map(last -> LocalDate.ofInstant(last.at(), zone));
+        return Stream.concat(newest.stream(), lastDay.stream()).max(Comparator.naturalOrder());
     }
 
     /** Whether anything was ever read there. */

@@ -10,6 +10,8 @@ import sillbook.model.DayRead;
 import sillbook.model.Logged;
 import sillbook.model.Place;
 import sillbook.model.ReadingSource;
+import sillbook.model.SpanReading;
+import sillbook.reckon.dates.DaySpan;
 
 /**
  * What was read at a place over a stretch of time.
@@ -17,12 +19,22 @@ import sillbook.model.ReadingSource;
  * @param sources what any of it was taken in from
  * @param readings in the order of time, as they were read
  * @param days what whole days came to
+ * @param spans of which only the lowest and highest were read, with a day in it; the first first
  */
-public record ReadStretch(Place place, List<ReadingSource> sources, List<Logged> readings, List<DayRead> days) {
+public record ReadStretch(
+        Place place, List<ReadingSource> sources, List<Logged> readings, List<DayRead> days, List<SpanReading> spans) {
     public ReadStretch {
         sources = List.copyOf(sources);
         readings = List.copyOf(readings);
         days = List.copyOf(days);
+        spans = List.copyOf(spans);
+    }
+
+    /** The days whose lowest and highest a reading of both tells: from that of the reset up to, not with, that on which it was read. */
+    public static Optional<DaySpan> covered(SpanReading span) {
+        return Optional.of(span.from().likely())
+                .filter(from -> from.isBefore(span.to().likely()))
+                .map(from -> DaySpan.of(from, span.to().likely()));
     }
 
     /** From one reading to the next, of which nothing between is known. */
@@ -33,7 +45,7 @@ public record ReadStretch(Place place, List<ReadingSource> sources, List<Logged>
     }
 
     public boolean isEmpty() {
-        return readings.isEmpty() && days.isEmpty();
+        return readings.isEmpty() && days.isEmpty() && spans.isEmpty();
     }
 
     /** Where readings lie further apart than the place bridges. One that is suspicious closes no gap. */

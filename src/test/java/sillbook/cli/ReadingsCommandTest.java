@@ -96,6 +96,29 @@ class ReadingsCommandTest {
     }
 
     @Test
+    void saysALowestAndHighestThatWasWritten() throws IOException {
+        write("attic 3 to 8 since 1 nov 2026, 26 nov 2026");
+        String span =
+                "  3 to 8 C from Sun 1 Nov 2026, read Thu 26 Nov 2026: holds for 25 days, Sun 1 Nov 2026 to Wed 25"
+                        + " Nov 2026\n";
+        assertThat(said("--place", "attic")).isEqualTo("attic:\n" + span);
+        assertThat(said("--place", "attic", "--from", "26 nov 2026")).isEqualTo("attic:\n" + span);
+        assertThat(said("--place", "attic", "--days", "--from", "25 nov 2026")).isEqualTo("attic:\n" + span);
+        assertThat(said("--place", "attic", "--from", "27 nov 2026")).isEmpty();
+        assertThat(said("--place", "attic", "--days", "--from", "26 nov 2026")).isEmpty();
+        for (String days : new String[] {"--to=12 jan 2027", "--days"}) {
+            JsonNode one = new ObjectMapper()
+                    .readTree(said("--json", "--place", "attic", days))
+                    .at("/places/0/spans/0");
+            assertThat(one.get("from").asText()).isEqualTo("2026-11-01");
+            assertThat(one.get("to").asText()).isEqualTo("2026-11-26");
+            assertThat(one.get("lowestC").asDouble()).isEqualTo(3);
+            assertThat(one.get("highestC").asDouble()).isEqualTo(8);
+            assertThat(one.get("days").asInt()).isEqualTo(25);
+        }
+    }
+
+    @Test
     void answersAsJson() throws IOException {
         write("porch 4.5 C, 4 nov 2026 at 7:30");
         JsonNode place = new ObjectMapper()

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.season;
 
+import static java.time.ZoneOffset.UTC;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -193,6 +194,30 @@ class PlaceClimateTest {
     void frostOfAnHourTellsAgainstATrial() {
         Winter house = cellar().logged("1 sep", "7 sep", 5).loggedHours("8 sep", 1, -1);
         assertThat(on(house, "8 sep").trial()).contains(new Trial(house.day("1 sep"), 8, 6));
+    }
+
+    @Test
+    void aLoneReadingIsOfItsDayThoughNothingIsKnownOfThat() {
+        Winter house = cellar().read("1 sep", "8 sep", 3, 8);
+        PlaceClimate spanned = on(house, "8 sep");
+        assertThat(spanned.lastReadOn(UTC)).contains(house.day("7 sep"));
+        LastRead lone = new LastRead(
+                house.placeId("cellar"), house.day("8 sep").atTime(9, 0).toInstant(UTC), Temperature.ofCelsius(5));
+        assertThat(readLast(lone, spanned).lastReadOn(UTC)).contains(house.day("8 sep"));
+        assertThat(readLast(lone, on(cellar(), "8 sep")).lastReadOn(UTC)).contains(house.day("8 sep"));
+        assertThat(on(cellar(), "8 sep").lastReadOn(UTC)).isEmpty();
+    }
+
+    private static PlaceClimate readLast(LastRead last, PlaceClimate climate) {
+        return new PlaceClimate(
+                climate.band(),
+                Optional.of(last),
+                climate.lastDay(),
+                climate.week(),
+                climate.strayed(),
+                climate.drift(),
+                climate.season(),
+                climate.trial());
     }
 
     @Test

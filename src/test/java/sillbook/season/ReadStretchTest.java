@@ -22,7 +22,7 @@ class ReadStretchTest {
     }
 
     private static List<Gap> gaps(Logged... readings) {
-        return new ReadStretch(PORCH, List.of(), List.of(readings), List.of()).gaps();
+        return new ReadStretch(PORCH, List.of(), List.of(readings), List.of(), List.of()).gaps();
     }
 
     @Test
@@ -43,11 +43,11 @@ class ReadStretchTest {
 
     @Test
     void isEmptyWhereNothingWasRead() {
-        assertThat(new ReadStretch(PORCH, List.of(), List.of(), List.of()).isEmpty())
+        assertThat(new ReadStretch(PORCH, List.of(), List.of(), List.of(), List.of()).isEmpty())
                 .isTrue();
-        assertThat(new ReadStretch(PORCH, List.of(), List.of(at(0, false)), List.of()).isEmpty())
+        assertThat(new ReadStretch(PORCH, List.of(), List.of(at(0, false)), List.of(), List.of()).isEmpty())
                 .isFalse();
-        assertThat(new ReadStretch(PORCH, List.of(), List.of(), List.<DayRead>of()).isEmpty())
+        assertThat(new ReadStretch(PORCH, List.of(), List.of(), List.<DayRead>of(), List.of()).isEmpty())
                 .isTrue();
     }
 }
