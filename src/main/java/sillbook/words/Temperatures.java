@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import sillbook.model.Band;
 import sillbook.model.Settings.TemperatureUnit;
@@ -18,12 +20,13 @@ public final class Temperatures {
     private static final Pattern FORM = Pattern.compile(NUMBER + UNIT);
     private static final Pattern BAND = Pattern.compile(NUMBER + UNIT + "(?: to | ?- ?| and |\\.\\.)" + NUMBER + UNIT);
 
+    private static final Pattern MINUS = Pattern.compile("\\bminus (?=[\\d.])", Pattern.CASE_INSENSITIVE);
+
     private Temperatures() {}
 
     /** {@code 41F}, {@code 5 C}, {@code -2}; kept with what was written. */
     public static Heard<Temperature> parse(String text) {
-        return Groups.of(FORM, Fold.of(text).strip())
-                .map(said -> of(said.text(1), said.text(2), text.strip()))
+        return tryParse(text)
                 .orElseGet(() -> Heard.not(
                         "a temperature, as 5 C or 41F",
                         "'" + text.strip() + "' is no temperature. Write it as 5, 5 C or 41F."));
@@ -31,11 +34,29 @@ public final class Temperatures {
 
     /** {@code 10 to 15 C}, {@code 2-9 C}, {@code 41 to 48F}: one unit, at the end, holds for both. */
     public static Heard<Band> parseBand(String text) {
-        return Groups.of(BAND, Fold.of(text).strip())
-                .map(said -> band(said, text.strip()))
+        return tryParseBand(text)
                 .orElseGet(() -> Heard.not(
                         "two temperatures, as 2 to 9 C",
                         "'" + text.strip() + "' is no band of temperatures. Write it as 2 to 9 C or 36 to 48F."));
+    }
+
+    /** The same; empty where it is not written as one. */
+    public static Optional<Heard<Temperature>> tryParse(String text) {
+        return tryParse(FORM, text, said -> of(said.text(1), said.text(2), text.strip()));
+    }
+
+    /** The same of two. */
+    public static Optional<Heard<Band>> tryParseBand(String text) {
+        return tryParse(BAND, text, said -> band(said, text.strip()));
+    }
+
+    /** What would be one with a sign for the word is told how to write it. */
+    private static <T> Optional<Heard<T>> tryParse(Pattern form, String text, Function<Groups, Heard<T>> meaning) {
+        String said = Fold.of(text).strip();
+        String signed = MINUS.matcher(text.strip()).replaceAll("-");
+        Optional<Heard<T>> parsed = Groups.of(form, said).map(meaning);
+        return parsed.or(() -> Groups.of(form, Fold.of(signed))
+                .map(of -> Heard.not("as -3", "Write '" + text.strip() + "' as " + signed + ".")));
     }
 
     /** Whether the text is a band or a temperature with its unit, so that it can be nothing else. */

@@ -98,6 +98,7 @@ class QuantitiesTest {
             value = {
                 "9 to 2 C | '9 to 2 C' ends lower than it begins. Write the lower temperature first.",
                 "0 to 500 C | 500 is not the temperature of a place. Write one from -60 to 80 C.",
+                "minus 3 to 4 C | Write 'minus 3 to 4 C' as -3 to 4 C.",
                 "cold | 'cold' is no band of temperatures. Write it as 2 to 9 C or 36 to 48F.",
             })
     void aBandThatCannotBeIsRefused(String written, String sentence) {

@@ -17,8 +17,8 @@ import sillbook.words.Complaint;
 final class Reader {
     private static final Comparator<Match<?>> BEST = Comparator.<Match<?>, Boolean>comparing(
                     match -> match.found.sure() == Sure.NEW)
-            .thenComparing(match -> match.found.meaning().value().isEmpty())
             .thenComparing(match -> -match.found.end())
+            .thenComparing(match -> match.found.meaning().value().isEmpty())
             .thenComparing(match -> match.found.sure());
 
     /** Words that say nothing here; they may stand anywhere. */

@@ -8,6 +8,7 @@ import sillbook.change.WriteDown;
 import sillbook.model.Band;
 import sillbook.model.Day;
 import sillbook.model.Place;
+import sillbook.model.Settings.TemperatureUnit;
 import sillbook.model.SpanReading;
 import sillbook.text.Fold;
 import sillbook.words.Days;
@@ -17,10 +18,8 @@ import sillbook.words.Temperatures;
 
 /** {@code cellar 3 to 8}: the lowest and highest of a place since its thermometer was last reset. */
 final class ReadingForm implements Form {
-    private static final Slot<Band> BETWEEN = Slot.one(
-            "",
-            Senses.longest(
-                    (words, bench) -> Temperatures.parseBand(words).value().map(Heard::as)));
+    private static final Slot<Band> BETWEEN =
+            Slot.one("", Senses.longest((words, bench) -> Temperatures.tryParseBand(words)));
     private static final Slot<Day> SINCE = Slot.one("", Senses.longest(ReadingForm::since));
 
     @Override
@@ -63,8 +62,8 @@ final class ReadingForm implements Form {
     }
 
     private static void read(Place place, Band band, Filled filled, Draft draft) {
-        draft.means("the " + place.name() + ": from "
-                + Temperatures.fromTo(band, draft.bench().journal().settings().temperatures()));
+        draft.means("the " + place.name() + ": "
+                + fromTo(band, draft.bench().journal().settings().temperatures()));
         Lines.happened("read", filled, draft);
         Day to = Slots.day(filled, draft.bench());
         Optional<Day> from = filled.get(SINCE).or(() -> lastReset(place, to, draft.bench()));
@@ -80,6 +79,11 @@ final class ReadingForm implements Form {
         } else {
             draft.change(new WriteDown(new SpanReading(draft.bench().ids().next(), place.id(), from.get(), to, band)));
         }
+    }
+
+    private static String fromTo(Band band, TemperatureUnit unit) {
+        boolean isOne = band.low().milli() == band.high().milli();
+        return (isOne ? "always " : "from ") + Temperatures.fromTo(band, unit);
     }
 
     /** The day of the last reading before: a thermometer is reset when it is read. */

@@ -10,14 +10,12 @@ import sillbook.change.TakeReading;
 import sillbook.model.Day;
 import sillbook.model.Place;
 import sillbook.model.Temperature;
-import sillbook.words.Heard;
 import sillbook.words.Temperatures;
 
 /** {@code cellar 5 C}: what the thermometer of a place reads. */
 final class TakeReadingForm implements Form {
-    private static final Slot<Temperature> TEMPERATURE = Slot.one(
-            "",
-            Senses.longest((words, bench) -> Temperatures.parse(words).value().map(Heard::as)));
+    private static final Slot<Temperature> TEMPERATURE =
+            Slot.one("", Senses.longest((words, bench) -> Temperatures.tryParse(words)));
     private static final Slot<LocalTime> TIME = Slot.one("", ClockTime.SENSE);
 
     @Override
