@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sillbook.model.Band;
 import sillbook.model.Place;
 import sillbook.model.Place.ColdDays;
@@ -45,7 +46,11 @@ record PlaceFacts(Filled filled) {
     private static final Slot<Band> USUAL = Slot.one("band of temperatures", Senses.longest(PlaceFacts::band));
     private static final Slot<ColdDays> COLD = Slot.one("", Senses.longest((words, bench) -> cold(words)));
     private static final Slot<Hazard> HAZARD = Slot.many(
-            "", Senses.any(List.of(Senses.oneOf(PlaceTerms.HAZARDS), Senses.oneOf("hazard", PlaceTerms.HAZARDS))));
+            "",
+            Senses.any(List.of(
+                    Senses.oneOf(PlaceTerms.HAZARDS),
+                    Senses.led(List.of("hazard", "hazards"), PlaceTerms.HAZARDS),
+                    Senses.matching("hazards?:? (\\S+)", said -> notKnown(said.text(1))))));
     private static final Slot<Boolean> NO_HAZARD = Slot.one("", Senses.flag("no hazards?"));
     private static final Slot<String> LIGHT = Slot.one("", Senses.phraseAfter("light"));
 
@@ -63,6 +68,14 @@ record PlaceFacts(Filled filled) {
             LIGHT,
             Slots.CALLED,
             Slots.NOTE);
+
+    private static Heard<Hazard> notKnown(String word) {
+        List<String> all =
+                Stream.of(Hazard.values()).map(PlaceTerms.HAZARDS::say).toList();
+        return Heard.not(
+                "no hazard",
+                "'" + word + "' is no hazard. Write " + String.join(", ", all) + ", or no hazard to strike them out.");
+    }
 
     private static Optional<Heard<Band>> band(String words, Bench bench) {
         return Temperatures.isSure(words)
@@ -134,7 +147,7 @@ record PlaceFacts(Filled filled) {
                         time.isZero()
                                 ? "readings are not bridged"
                                 : "readings up to " + Spells.say(time) + " apart are bridged"));
-        if (filled.has(HAZARD) || filled.has(NO_HAZARD)) {
+        if (!filled.all(HAZARD).isEmpty() || filled.has(NO_HAZARD)) {
             draft.means("hazards: " + said(place));
         }
         filled.get(LIGHT).ifPresent(light -> draft.means("light: " + light));

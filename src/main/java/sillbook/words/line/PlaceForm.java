@@ -20,7 +20,8 @@ final class PlaceForm implements Form {
         return FormHelp.of(
                 "place",
                 "A name and what it is: fridge, cellar, crawl space, cold frame, trench, garage, porch, cool room, warm sill; then room, or its "
-                        + "shelf as 60 x 40 cm and how much is clear above it, the days it is there, usual temperatures, the days it is cold, check every so many days or never checked, bridges and how far apart readings are joined, hazards, light, "
+                        + "shelf as 60 x 40 cm and how much is clear above it, the days it is there, usual temperatures, the days it is cold, check every so many days or never checked, bridges and how far apart readings are joined, hazards (food, "
+                        + "fruit, frost, mice, pets, children, fumes, rotting bulbs, cold back wall, door ajar, unheated room; no hazard strikes them out), light, "
                         + "note. Of a place that is there only what is written changes; called gives it another name.",
                 "place stair window, cool room, room 4, 10 to 15 C",
                 "place trench, cold 15 oct to 1 apr, check every 10, hazard frost, mice",
