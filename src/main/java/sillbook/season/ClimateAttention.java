@@ -5,8 +5,10 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sillbook.model.Journal;
 import sillbook.model.LastRead;
 import sillbook.model.Place;
@@ -45,18 +47,24 @@ record ClimateAttention(Journal journal, Standings standings, LocalDate today) {
 
     /** What the pots there stood through: one that came afterwards, or was looked at since, does not count. */
     private Optional<Attention> frost(Place place) {
-        List<Frost> stoodThrough = standings.at(place.id()).stream()
-                .filter(life -> life.stage().isBefore(Stage.IN_BLOOM))
-                .flatMap(life -> Frost.of(journal, life, place.id(), today).stream())
+        List<Frost> stoodThrough =
+                ofEachPot(place).flatMap(days -> Frost.gravest(days).stream()).toList();
+        return Frost.gravest(stoodThrough).map(frost -> frost.there(count(stoodThrough, frost)));
+    }
+
+    /** The days of the frost that pots there stood through, the first first. */
+    List<Frost> frosts(Place place) {
+        return ofEachPot(place)
+                .flatMap(List::stream)
+                .distinct()
+                .sorted(Comparator.comparing(Frost::on))
                 .toList();
-        return Frost.gravest(stoodThrough)
-                .map(frost -> new Attention.FrostThere(
-                        place.id(),
-                        count(stoodThrough, frost),
-                        frost.lowest(),
-                        frost.coldestOn(),
-                        frost.on(),
-                        frost.lookOn()));
+    }
+
+    private Stream<List<Frost>> ofEachPot(Place place) {
+        return standings.at(place.id()).stream()
+                .filter(life -> life.stage().isBefore(Stage.IN_BLOOM))
+                .map(life -> Frost.days(journal, life, place.id(), today).toList());
     }
 
     private static int count(List<Frost> stoodThrough, Frost frost) {

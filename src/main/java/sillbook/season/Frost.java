@@ -4,6 +4,7 @@ package sillbook.season;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sillbook.model.Id;
@@ -11,6 +12,7 @@ import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Temperature;
 import sillbook.reckon.dates.DaySpan;
+import sillbook.season.Today.Attention;
 
 /**
  * Frost that was read at a place in the last weeks. It is noted below 0 C and acted on from -2 C (28 F) down, when pots should be moved (an
@@ -36,9 +38,13 @@ record Frost(Id<Place> place, LocalDate coldestOn, LocalDate on, Temperature low
 
     /** The frost at a place within some days: a hard one, else the last slight one. */
     private static Optional<Frost> at(Journal journal, Id<Place> place, DaySpan within, LocalDate today) {
-        return gravest(days(journal, place, within, today)
+        return gravest(daysAt(journal, place, within, today));
+    }
+
+    private static List<Frost> daysAt(Journal journal, Id<Place> place, DaySpan within, LocalDate today) {
+        return days(journal, place, within, today)
                 .filter(day -> day.isHard() || day.on.isAfter(today.minusDays(NOTED_DAYS)))
-                .toList());
+                .toList();
     }
 
     /** All that was hard taken together, else all that was slight. */
@@ -61,7 +67,7 @@ record Frost(Id<Place> place, LocalDate coldestOn, LocalDate on, Temperature low
         });
     }
 
-    private static Frost oneDay(Id<Place> place, LocalDate day, Temperature lowest) {
+    static Frost oneDay(Id<Place> place, LocalDate day, Temperature lowest) {
         return new Frost(place, day, day, lowest);
     }
 
@@ -88,11 +94,24 @@ record Frost(Id<Place> place, LocalDate coldestOn, LocalDate on, Temperature low
                 .max(Comparator.comparing(Frost::isHard).thenComparing(Frost::on));
     }
 
-    /** The same of its days at one place only. */
-    static Optional<Frost> of(Journal journal, PotLife life, Id<Place> place, LocalDate today) {
-        return gravest(each(journal, life, today)
-                .filter(frost -> frost.place.equals(place))
-                .toList());
+    /** The days of it at one place only. */
+    static Stream<Frost> days(Journal journal, PotLife life, Id<Place> place, LocalDate today) {
+        return life.phases().stream()
+                .filter(phase -> phase.place().filter(place::equals).isPresent())
+                .map(phase -> daysAt(journal, place, phase.days(), today))
+                .filter(days -> gravest(days)
+                        .filter(frost -> !isLookedAfter(frost, life))
+                        .isPresent())
+                .flatMap(List::stream);
+    }
+
+    /**
+     * What is said of the place.
+     *
+     * @param pots those that stood through it
+     */
+    Attention.FrostThere there(int pots) {
+        return new Attention.FrostThere(place, pots, lowest, coldestOn, on, lookOn());
     }
 
     private static Stream<Frost> each(Journal journal, PotLife life, LocalDate today) {

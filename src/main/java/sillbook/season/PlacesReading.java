@@ -15,7 +15,7 @@ import sillbook.season.Today.Attention;
 /** What is to be said of the places that pots stand at. */
 record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Rounds rounds, LocalDate today) {
 
-    /** Places in the order of the journal; of each the gravest first. */
+    /** The gravest first; of equals in the order of the journal's places. */
     List<Attention> attention() {
         List<Attention> found = new ArrayList<>();
         for (Place place : journal.places().all()) {
@@ -26,6 +26,7 @@ record PlacesReading(Journal journal, Standings standings, DryBulbs dryBulbs, Ro
             unchecked(place, found);
             hazards(place, found);
         }
+        found.sort(Comparator.comparing(Gravity::of));
         return found;
     }
 

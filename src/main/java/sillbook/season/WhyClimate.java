@@ -16,10 +16,12 @@ import sillbook.season.Today.Attention;
  *
  * @param <R> what is said
  */
-public sealed interface WhyClimate<R> extends Why<R> permits WhyStrayed, WhyDrift, WhyUnread, WhyTrial {
+public sealed interface WhyClimate<R> extends Why<R> permits WhyFrost, WhyStrayed, WhyDrift, WhyUnread, WhyTrial {
 
     /** One answer for each thing that is said. */
     interface ClimateCases<T> {
+        T frost(WhyFrost why);
+
         T strayed(WhyStrayed why);
 
         T drift(WhyDrift why);
@@ -35,8 +37,11 @@ public sealed interface WhyClimate<R> extends Why<R> permits WhyStrayed, WhyDrif
     static List<WhyClimate<?>> of(Journal journal, Standings standings, Place place, LocalDate today) {
         ClimateReading reading = new ClimateReading(journal, place, today);
         PlaceClimate climate = reading.read();
-        List<Attention> said = new ClimateAttention(journal, standings, today).of(place, climate);
+        ClimateAttention attention = new ClimateAttention(journal, standings, today);
+        List<Attention> said = attention.of(place, climate);
         return Stream.of(
+                        first(said, Attention.FrostThere.class)
+                                .map(frost -> new WhyFrost(journal, place, today, frosty(attention, place), frost)),
                         WhyStrayed.of(journal, place, today, climate),
                         WhyDrift.of(journal, place, today, climate, reading),
                         first(said, Attention.Unread.class)
@@ -45,6 +50,12 @@ public sealed interface WhyClimate<R> extends Why<R> permits WhyStrayed, WhyDrif
                                 .map(trial -> new WhyTrial(journal, place, today, reading.tried(), trial.trial())))
                 .flatMap(Optional::stream)
                 .<WhyClimate<?>>map(why -> why)
+                .toList();
+    }
+
+    private static List<WhyFrost.Frosty> frosty(ClimateAttention attention, Place place) {
+        return attention.frosts(place).stream()
+                .map(frost -> new WhyFrost.Frosty(frost.on(), frost.lowest()))
                 .toList();
     }
 

@@ -17,6 +17,7 @@ import sillbook.season.PlaceClimate.Strayed;
 import sillbook.season.PlaceClimate.Trial;
 import sillbook.season.WhyClimate;
 import sillbook.season.WhyDrift;
+import sillbook.season.WhyFrost;
 import sillbook.season.WhyStrayed;
 import sillbook.season.WhyTrial;
 import sillbook.season.WhyUnread;
@@ -26,6 +27,11 @@ import sillbook.words.Explanation.Line;
 record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanation> {
     /** Earlier ones stand together. */
     private static final int DAYS_NAMED = 7;
+
+    @Override
+    public Explanation frost(WhyFrost why) {
+        return new FrostWhy(settings.temperatures()).explain(why);
+    }
 
     /** {@code over its band since Sat 9 Jan}. */
     @Override

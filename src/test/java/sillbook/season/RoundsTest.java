@@ -269,6 +269,29 @@ class RoundsTest {
     }
 
     @Test
+    void theGravestIsSaidFirstWhereverItIs() {
+        Winter told = Winter.winter()
+                .place("cellar", Sort.CELLAR)
+                .every(10)
+                .pot("T1", "Marrow Lane", "tulip")
+                .potted("1 oct", "cellar")
+                .place("fridge", Sort.FRIDGE)
+                .every(0)
+                .logged("1 dec", "12 jan", 11)
+                .pot("T2", "Marrow Lane", "tulip")
+                .potted("1 oct", "fridge")
+                .place("porch", Sort.PORCH)
+                .every(0)
+                .logged("1 dec", "12 jan", 4)
+                .logged("10 jan", "10 jan", -9, 1)
+                .pot("T3", "Marrow Lane", "tulip")
+                .potted("1 oct", "porch");
+        assertThat(told.on("12 jan").today().places())
+                .extracting(Attention::code)
+                .containsExactly("frozen", "out-of-band", "unchecked");
+    }
+
+    @Test
     void nothingIsSaidOfAPlaceWhereAllIsWell() {
         pots();
         assertThat(attention("21 oct")).isEmpty();

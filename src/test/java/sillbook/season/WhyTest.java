@@ -191,7 +191,7 @@ class WhyTest {
         return all;
     }
 
-    /** Too warm, on the way to it, unread, and on trial; each seen on 12 January. */
+    /** Too warm, on the way to it, unread, frozen, and on trial; each seen on 12 January. */
     private static List<Why<?>> ofClimate() {
         Winter warming = held();
         for (int day = 1; day <= 12; day++) {
@@ -201,6 +201,7 @@ class WhyTest {
                         cellar().logged("1 jan", "12 jan", 10),
                         warming,
                         held().logged("1 dec", "31 dec", 5),
+                        held().logged("1 jan", "12 jan", 5).logged("8 jan", "9 jan", -4, 1),
                         cellar().logged("9 jan", "12 jan", 5))
                 .flatMap(told -> told.on("12 jan").whys(told.journal().places().get(told.placeId("cellar"))).stream())
                 .<Why<?>>map(why -> why)
@@ -276,6 +277,11 @@ class WhyTest {
     }
 
     private static final class NameOfClimate implements WhyClimate.ClimateCases<String> {
+        @Override
+        public String frost(WhyFrost why) {
+            return "WhyFrost";
+        }
+
         @Override
         public String strayed(WhyStrayed why) {
             return "WhyStrayed";

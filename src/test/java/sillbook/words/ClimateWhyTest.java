@@ -94,6 +94,26 @@ class ClimateWhyTest {
     }
 
     @Test
+    void theDaysOfAFrostAreNamedAndWhatIsMadeOfIt() {
+        Winter told = held(cellar().logged("20 dec", "12 jan", 5)
+                .logged("1 jan", "1 jan", -9.2, 1)
+                .logged("2 jan", "10 jan", -2.9, 1));
+        Explanation page = page(told);
+
+        assertThat(page.title()).isEqualTo("froze to -9.2 C on 1 Jan, last on 10 Jan");
+        assertThat(page.rule()).contains("From -2 C down");
+        assertThat(page.sum())
+                .hasSize(8)
+                .startsWith(new Line("1-3 Jan", "3 days", ""), new Line("Mon 4 Jan", "lowest", "-2.9 C"));
+        assertThat(page.total()).isEqualTo("look for softness Sun 24 Jan (?)");
+        assertThat(whys(told).get(0).sources()).contains("louisiana-2017");
+
+        Explanation slight = page(held(cellar().logged("20 dec", "12 jan", 5).logged("10 jan", "10 jan", -1, 1)));
+        assertThat(slight.title()).isEqualTo("down to -1 C on 10 Jan");
+        assertThat(slight.total()).isEqualTo("noted only");
+    }
+
+    @Test
     void sinceWhenAPlaceIsUnreadAndWhatIsBridgedThere() {
         Winter told = held(cellar().logged("1 dec", "31 dec", 5));
         Explanation page = page(told);

@@ -40,6 +40,15 @@ public record Acts(State state, Optional<Thing> thing) {
 
     /** Everything but what Enter does. */
     public List<Offer> offers() {
+        return offers(why());
+    }
+
+    /**
+     * The same.
+     *
+     * @param why what explains the line under the cursor
+     */
+    public List<Offer> offers(Offer why) {
         List<Offer> offers = new ArrayList<>();
         offers.add(lay(Action.NEW_POT, Entry::newPot));
         offers.add(lay(Action.SAME_AGAIN, () -> Entry.sameAgain(pot(meant().get(0))))
@@ -55,11 +64,18 @@ public record Acts(State state, Optional<Thing> thing) {
                 .offIf(meant().isEmpty(), NO_POT)
                 .offIf(readOnly()));
         offers.add(Offer.of(Action.PICK, this::pick).offIf(under().isEmpty(), NO_POT));
-        offers.add(
-                thing.orElse(null) instanceof Thing.OfGround of
-                        ? new GroundActs(state, of).why()
-                        : WhySlip.offer(state, under().stream().findFirst()));
+        offers.add(why);
         return offers;
+    }
+
+    /** The offer to explain what stands under the cursor. */
+    public Offer why() {
+        if (thing.orElse(null) instanceof Thing.OfGround of) {
+            return new GroundActs(state, of).why();
+        }
+        return thing.orElse(null) instanceof Thing.OfPlace of
+                ? WhySlip.ofPlace(state, state.journal().places().find(of.place()))
+                : WhySlip.offer(state, under().stream().findFirst());
     }
 
     /** Picks among the pots a page shows. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sillbook.season.Today;
 import sillbook.season.Today.Attention;
+import sillbook.text.Columns;
 import sillbook.text.Width;
 import sillbook.ui.draw.Cells;
 import sillbook.ui.draw.Rect;
@@ -64,20 +65,22 @@ record PinnedRows(State state) {
                 .withMark(1);
     }
 
-    /** As many as fit whole; then how many more there are. */
+    /** As many as fit whole, the first in any case; then how many more there are. */
     private static void render(List<Mark> marks, Rect area, Cells cells) {
         int column = area.column();
         for (int i = 0; i < marks.size(); i++) {
             Mark mark = marks.get(i);
             String more = "and " + (marks.size() - i) + " more";
             boolean isLast = i == marks.size() - 1;
-            if (column + mark.columns() + (isLast ? 0 : APART + Width.of(more)) > area.right() - 1) {
+            int room = area.right() - 1 - column - (isLast ? 0 : APART + Width.of(more));
+            if (i > 0 && mark.columns() > room) {
                 cells.put(column, area.row(), more, Style.INK);
                 return;
             }
             cells.put(column, area.row(), mark.sign(), mark.style());
             int after = cells.put(column + 2, area.row(), mark.label(), Style.BOLD);
-            column = cells.put(after, area.row(), mark.words(), Style.INK) + APART;
+            String words = Columns.fit(mark.words(), room - (after - column));
+            column = cells.put(after, area.row(), words, Style.INK) + APART;
         }
     }
 }

@@ -23,6 +23,7 @@ import sillbook.ui.screen.list.Picked;
 import sillbook.ui.screen.list.Rows;
 import sillbook.ui.screen.list.Searchable;
 import sillbook.ui.screen.pot.PotAside;
+import sillbook.ui.screen.why.WhySlip;
 import sillbook.words.GroundJobWords;
 
 /** What is to be done today, and what is coming. */
@@ -109,9 +110,17 @@ public record TodayPage(Cursor cursor, Find find) implements Searchable {
                         thing(state).filter(TodayRows.DAILY_CARE::equals).isPresent())
                 .map(care -> acts.doRound(care.pots()))
                 .orElseGet(acts::doJob));
-        offers.addAll(acts.offers());
+        offers.addAll(acts.offers(whyOfPlaces(state).orElseGet(acts::why)));
         offers.add(acts.pickByRule(Picked.pots(rows(state))));
         return offers;
+    }
+
+    /** On the line of places the first of them is explained, the gravest. */
+    private Optional<Offer> whyOfPlaces(State state) {
+        return thing(state)
+                .filter(PinnedRows.PLACES::equals)
+                .flatMap(places -> state.almanac().today().places().stream().findFirst())
+                .map(gravest -> WhySlip.ofPlace(state, state.journal().places().find(gravest.place())));
     }
 
     private static Optional<Job.DailyCare> dailyCare(State state) {
