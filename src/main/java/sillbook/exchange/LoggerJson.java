@@ -125,6 +125,7 @@ public final class LoggerJson {
         return new Fields()
                 .number("new", compared.fresh())
                 .number("same", compared.known())
+                .number("twice", compared.repeated())
                 .number("changed", compared.changed())
                 .number("differing", compared.differing())
                 .flag("takenInBefore", compared.isTakenIn());

@@ -10,6 +10,7 @@ import java.util.List;
  * @param readings how many it has
  * @param fresh how many of these are of moments of which the journal has none
  * @param known how many the journal has already, with that temperature
+ * @param repeated how many it has itself of the same moment, with that temperature
  * @param differing how many are of a moment of which the journal has another temperature
  * @param changed how many of the differing take the place of what the journal has
  * @param suspicious how many can hardly be true
@@ -20,6 +21,7 @@ public record Comparison(
         int readings,
         int fresh,
         int known,
+        int repeated,
         int differing,
         int changed,
         int suspicious,

@@ -133,7 +133,7 @@ class KeysPageTest {
                 Optional.empty(),
                 new TreeMap<>(),
                 List.of());
-        Compared compared = new Compared(1, 0, 0, 0, false, List.of());
+        Compared compared = new Compared(1, 0, 0, 0, 0, false, List.of());
         return demo().press("3", "i").tell(new Message.LoggerLookedAt(looked.with(counted, compared)));
     }
 

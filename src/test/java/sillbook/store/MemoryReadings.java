@@ -8,9 +8,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -42,6 +44,8 @@ record MemoryReadings(Map<Id<Place>, NavigableMap<Long, Logged>> logged) {
         List<Comparison.Difference> differences = new ArrayList<>();
         int readings = 0;
         int known = 0;
+        int repeated = 0;
+        Set<Long> own = new HashSet<>();
         int suspicious = 0;
         long first = Long.MAX_VALUE;
         long last = Long.MIN_VALUE;
@@ -54,12 +58,14 @@ record MemoryReadings(Map<Id<Place>, NavigableMap<Long, Logged>> logged) {
             last = Math.max(last, feed.at());
             boolean stands = before == null || STANDS.compare(before, next) < 0;
             if (before != null && before.milli() == next.milli()) {
-                known++;
+                repeated += own.contains(feed.at()) ? 1 : 0;
+                known += own.contains(feed.at()) ? 0 : 1;
             } else if (before != null) {
                 differences.add(new Comparison.Difference(at, before.milli(), next.milli(), next.line(), stands));
             }
             if (stands) {
                 there.put(feed.at(), next);
+                own.add(feed.at());
             }
         }
         Map<Id<Place>, NavigableMap<Long, Logged>> after = new HashMap<>(logged);
@@ -68,8 +74,9 @@ record MemoryReadings(Map<Id<Place>, NavigableMap<Long, Logged>> logged) {
                 differences.stream().filter(Comparison.Difference::isChanged).count();
         Comparison comparison = new Comparison(
                 readings,
-                readings - known - differences.size(),
+                readings - known - repeated - differences.size(),
                 known,
+                repeated,
                 differences.size(),
                 changed,
                 suspicious,

@@ -291,6 +291,8 @@ public abstract class ReadingsContract {
         other.set(1, at(START, 9, 7));
         other.add(doubtful(12, 85));
         other.add(at(START, 3, 4));
+        other.add(doubtful(12, 85));
+        other.add(at(START, 2, 5));
         AtomicReference<Comparison> last = new AtomicReference<>();
 
         Comparison comparison = store.compare(ListFeed.delivery(CELLAR.id(), "two.csv", other), soFar -> {
@@ -300,12 +302,13 @@ public abstract class ReadingsContract {
 
         assertThat(comparison)
                 .isEqualTo(new Comparison(
-                        6,
+                        8,
                         3,
+                        2,
                         1,
                         2,
                         1,
-                        1,
+                        2,
                         false,
                         List.of(
                                 new Comparison.Difference(START.plusSeconds(9 * 3600), 5000, 7000, 2, true),

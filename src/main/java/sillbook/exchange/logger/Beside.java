@@ -12,6 +12,7 @@ public final class Beside {
         return new Compared(
                 found.fresh(),
                 found.known(),
+                found.repeated(),
                 found.changed(),
                 found.differing() - found.changed(),
                 found.isTakenIn(),

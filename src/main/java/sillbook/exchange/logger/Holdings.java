@@ -123,8 +123,14 @@ record Holdings(Titled titled, Joined joined) {
 
     /** The column in which this name stands. */
     OptionalInt naming(String device) {
-        return others().filter(column -> data().distinct(column).contains(device))
-                .findFirst();
+        return others().filter(column -> spelled(column, device).isPresent()).findFirst();
+    }
+
+    /** How a column spells a name, if it has it: it may be told in other capitals. */
+    Optional<String> spelled(int column, String device) {
+        return data().distinct(column).stream()
+                .filter(device::equalsIgnoreCase)
+                .min(Comparator.comparing((String name) -> !name.equals(device)).thenComparing(name -> name));
     }
 
     private boolean isDeviceNamed(int cell) {

@@ -22,6 +22,7 @@ import sillbook.model.LoggerProfile;
 import sillbook.model.Place;
 import sillbook.store.Delivery;
 import sillbook.words.Heard;
+import sillbook.words.logger.FormatWords;
 import sillbook.words.logger.Understood;
 import sillbook.words.logger.Understood.Basis;
 import sillbook.words.logger.Understood.Clock;
@@ -29,6 +30,7 @@ import sillbook.words.logger.Understood.Column;
 import sillbook.words.logger.Understood.Dates;
 import sillbook.words.logger.Understood.Form;
 import sillbook.words.logger.Understood.Found;
+import sillbook.words.logger.Understood.Proof;
 import sillbook.words.logger.Understood.TextCode;
 import sillbook.words.logger.Understood.When;
 
@@ -65,7 +67,7 @@ public final class LoggerFile {
             Encoding encoding = Encoding.of(source);
             List<byte[]> lines = Grid.lines(source, encoding);
             return Familiar.at(lines, told, profiles)
-                    .map(familiar -> surveyed(source, encoding, lines, familiar, home));
+                    .then(familiar -> surveyed(source, encoding, lines, familiar, home));
         } catch (NoSuchFileException nowhere) {
             return Heard.not("not there", "There is no such file.");
         } catch (IOException | UncheckedIOException failure) {
@@ -73,16 +75,26 @@ public final class LoggerFile {
         }
     }
 
-    private static LoggerFile surveyed(
+    private static Heard<LoggerFile> surveyed(
             Source source, Encoding encoding, List<byte[]> lines, Familiar familiar, ZoneId home) {
         Look look = familiar.look();
         ZoneId zone = zone(look, home).value();
         try {
             Survey survey = Survey.of(source, encoding, look.layout(), device(encoding, look), zone.getRules());
-            return new LoggerFile(source, encoding, lines, familiar, survey, home);
+            return familiar.told()
+                    .dates()
+                    .flatMap(told -> Ordering.against(survey, told).map(proof -> otherwise(told, proof)))
+                    .orElseGet(() -> Heard.as(new LoggerFile(source, encoding, lines, familiar, survey, home)));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }
+    }
+
+    private static Heard<LoggerFile> otherwise(DateOrder told, Proof proof) {
+        return Heard.not(
+                "other dates",
+                "Its dates are not " + FormatWords.inFull(told) + ": line " + proof.line() + ", " + proof.written()
+                        + ", proves another order. Say that, or none: then it is found.");
     }
 
     private static TextCode code(Encoding encoding, List<byte[]> lines) {
@@ -94,7 +106,7 @@ public final class LoggerFile {
         boolean isLatin = encoding == Encoding.PLAIN
                 && look.titled().data().rows().stream()
                         .anyMatch(row -> !Encoding.isUtf8(row.cells().bytes()));
-        return look.told().device().map(name -> name.getBytes(isLatin ? ISO_8859_1 : UTF_8));
+        return look.deviceMeant().map(name -> name.getBytes(isLatin ? ISO_8859_1 : UTF_8));
     }
 
     private static Found<ZoneId> zone(Look look, ZoneId home) {
@@ -122,8 +134,7 @@ public final class LoggerFile {
     private Understood understood(TextCode code) {
         Titled titled = look.titled();
         Dates dates = dates();
-        Optional<String> device = look.told()
-                .device()
+        Optional<String> device = look.deviceMeant()
                 .or(() -> Optional.of(survey.devices())
                         .filter(all -> all.size() == 1)
                         .map(all -> all.get(0)));

@@ -12,6 +12,7 @@ import sillbook.model.LoggerFormat.DecimalSign;
 import sillbook.model.LoggerFormat.Separator;
 import sillbook.model.LoggerProfile.Mark;
 import sillbook.model.Settings.TemperatureUnit;
+import sillbook.words.Counts;
 import sillbook.words.Heard;
 import sillbook.words.logger.Understood.Basis;
 import sillbook.words.logger.Understood.Found;
@@ -103,14 +104,42 @@ record Look(
         if (wrong.isPresent()) {
             return Heard.not("no column " + wrong.get(), "It has no column " + wrong.get() + ", only " + columns + ".");
         }
+        Optional<Integer> when = look.told().column().filter(number -> look.titled()
+                .instants()
+                .has(look.joined().cell(number - 1)));
+        if (when.isPresent()) {
+            return Heard.not(
+                    "column " + when.get() + " holds instants",
+                    "Column " + when.get() + " of it holds the instants. Name the column of the temperature.");
+        }
         if (look.temperatures().isEmpty() && look.told().column().isEmpty()) {
             return Heard.not("no temperature", "None of its columns holds temperatures.");
         }
         Optional<String> nobody =
                 look.told().device().filter(name -> look.device().isEmpty());
         return nobody.<Heard<Look>>map(
-                        name -> Heard.not("no such device", "No column of it names a device '" + name + "'."))
+                        name -> Heard.not(
+                                "no such device",
+                                "No column of it names a device '" + name + "'." + look.devicesThere()))
                 .orElseGet(() -> Heard.as(look));
+    }
+
+    private String devicesThere() {
+        List<String> all = holdings.device().stream()
+                .mapToObj(titled.data()::distinct)
+                .flatMap(names -> names.stream().sorted())
+                .toList();
+        return all.isEmpty() ? "" : " It has " + Counts.and(all) + ".";
+    }
+
+    /** The device that was told, as the file writes it. */
+    Optional<String> deviceMeant() {
+        return told.device()
+                .map(name -> device().stream()
+                        .mapToObj(column -> holdings.spelled(column, name))
+                        .flatMap(Optional::stream)
+                        .findFirst()
+                        .orElse(name));
     }
 
     /** The column that is read, counted from 0; empty while it is open which. */

@@ -22,15 +22,15 @@ final class Ordering {
     private Ordering() {}
 
     static Dates of(Survey survey, Optional<DateOrder> told) {
-        if (told.isPresent()) {
-            return new Dates(
-                    told.map(order -> new Found<>(order, Basis.TOLD)), Optional.empty(), EnumSet.of(told.get()));
-        }
         if (!survey.isDoubtful()) {
             return new Dates(
                     Optional.of(new Found<>(DateOrder.YEAR_MONTH_DAY, Basis.STATED)),
                     Optional.empty(),
                     EnumSet.of(DateOrder.YEAR_MONTH_DAY));
+        }
+        if (told.isPresent()) {
+            return new Dates(
+                    told.map(order -> new Found<>(order, Basis.TOLD)), Optional.empty(), EnumSet.of(told.get()));
         }
         List<Evidence> whole = unbroken(survey);
         List<Evidence> left = steady(whole);
@@ -40,6 +40,16 @@ final class Ordering {
         Evidence only = left.get(0);
         Optional<Proof> proof = whole.size() > 1 ? only.close() : lastBroken(survey, only);
         return new Dates(Optional.of(new Found<>(only.order(), Basis.SEEN)), proof, orders(left));
+    }
+
+    /** The line that is no date in the order that was told, where more are none in it than can be torn, and another order suits. */
+    static Optional<Proof> against(Survey survey, DateOrder told) {
+        long torn = survey.doubtful() / LINES_TO_ONE_TORN;
+        boolean suitsAnother = survey.evidence().stream().anyMatch(order -> order.broken() <= torn);
+        return survey.evidence().stream()
+                .filter(order -> order.order() == told && order.broken() > torn && suitsAnother)
+                .flatMap(order -> order.firstBroken().stream())
+                .findFirst();
     }
 
     private static List<Evidence> unbroken(Survey survey) {

@@ -12,6 +12,7 @@ final class Counting {
     private int readings;
     private int fresh;
     private int known;
+    private int repeated;
     private int differing;
     private int changed;
     private int suspicious;
@@ -32,6 +33,10 @@ final class Counting {
 
     void known() {
         known++;
+    }
+
+    void repeated() {
+        repeated++;
     }
 
     void differing(long at, int journal, int delivery, int line, boolean isChanged) {
@@ -59,6 +64,6 @@ final class Counting {
     }
 
     Comparison soFar(boolean isTakenIn) {
-        return new Comparison(readings, fresh, known, differing, changed, suspicious, isTakenIn, differences);
+        return new Comparison(readings, fresh, known, repeated, differing, changed, suspicious, isTakenIn, differences);
     }
 }

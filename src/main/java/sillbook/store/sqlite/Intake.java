@@ -15,7 +15,7 @@ import sillbook.store.Progress;
 final class Intake {
     private static final String EXTENT =
             "SELECT coalesce(min(at), ?), coalesce(max(at), ?) FROM reading WHERE place = ?";
-    private static final String AT = "SELECT temperature, flags FROM reading WHERE place = ? AND at = ?";
+    private static final String AT = "SELECT temperature, flags, source FROM reading WHERE place = ? AND at = ?";
     private static final String CHANGE =
             "UPDATE reading SET temperature = ?, flags = ?, source = ?, line = ? WHERE place = ? AND at = ?";
     private static final String INSERT = "INSERT INTO reading (place, source, at, temperature, line, flags)";
@@ -33,9 +33,9 @@ final class Intake {
     private boolean inOrder = true;
 
     /** Of a moment, what the journal has of it. */
-    private record There(int temperature, boolean isSuspicious) {
+    private record There(int temperature, boolean isSuspicious, long source) {
         static There read(Row row) throws SQLException {
-            return new There(row.number(), row.flag());
+            return new There(row.number(), row.flag(), row.large());
         }
 
         /** Whether another reading of the same moment stands before it: one that is not suspicious, then the warmer. */
@@ -137,13 +137,21 @@ final class Intake {
     private void compare(There there, Feed feed) {
         boolean yields = there.yieldsTo(feed);
         if (there.temperature() == feed.milli()) {
-            counting.known();
+            same(there);
         } else {
             counting.differing(feed.at(), there.temperature(), feed.milli(), feed.line(), yields);
         }
         if (yields) {
             aside.keep(step, place, feed.at(), source);
             database.update(CHANGE, feed.milli(), feed.isSuspicious() ? 1 : 0, source, feed.line(), place, feed.at());
+        }
+    }
+
+    private void same(There there) {
+        if (there.source() == source) {
+            counting.repeated();
+        } else {
+            counting.known();
         }
     }
 

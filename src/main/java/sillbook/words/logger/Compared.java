@@ -8,13 +8,20 @@ import java.util.List;
  *
  * @param fresh of moments of which it has none
  * @param known that it has already
+ * @param repeated that the file itself has twice
  * @param changed that would take the place of another temperature of that moment
  * @param differing of a moment of which it has another temperature, which stays
  * @param isTakenIn whether the same bytes were taken in for that place before
  * @param differences the first of those that are not what the journal has
  */
 public record Compared(
-        long fresh, long known, long changed, long differing, boolean isTakenIn, List<Difference> differences) {
+        long fresh,
+        long known,
+        long repeated,
+        long changed,
+        long differing,
+        boolean isTakenIn,
+        List<Difference> differences) {
     public Compared {
         differences = List.copyOf(differences);
     }

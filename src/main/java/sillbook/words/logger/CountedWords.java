@@ -52,6 +52,7 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
         List<Line> lines = new ArrayList<>();
         lines.add(Line.of(compared.fresh(), "new" + (compared.fresh() > 0 ? fromTo : "")));
         add(lines, compared.known(), false, "already here, skipped");
+        add(lines, compared.repeated(), false, "twice in it, skipped");
         add(lines, compared.changed(), true, "changed: " + differences(compared, true));
         add(lines, compared.differing(), true, "other than here, which stays: " + differences(compared, false));
         return lines;

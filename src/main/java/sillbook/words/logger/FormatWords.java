@@ -32,7 +32,7 @@ public final class FormatWords {
     private FormatWords() {}
 
     /** In full: {@code day.month.year}. */
-    static String inFull(DateOrder order) {
+    public static String inFull(DateOrder order) {
         return order.name().toLowerCase(Locale.ROOT).replace('_', '.');
     }
 

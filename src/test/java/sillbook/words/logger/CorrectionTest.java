@@ -141,12 +141,12 @@ class CorrectionTest {
     @Test
     void aFileThatWasLookedAtIsOpenUntilItIsCounted() {
         Looked looked = Looked.open("~/box.csv", "box.csv", 1000, LoggerFormat.OPEN, SomeFile.clear());
-        Compared compared = new Compared(0, 3, 0, 0, false, List.of());
+        Compared compared = new Compared(0, 3, 0, 0, 0, false, List.of());
 
         assertThat(looked.counted()).isEmpty();
         assertThat(looked.with(SomeFile.counted(), compared).compared()).isEqualTo(Optional.of(compared));
         assertThat(compared.hasNews()).isFalse();
-        assertThat(new Compared(0, 3, 1, 0, false, List.of()).hasNews()).isTrue();
-        assertThat(new Compared(1, 3, 0, 0, true, List.of()).hasNews()).isFalse();
+        assertThat(new Compared(0, 3, 0, 1, 0, false, List.of()).hasNews()).isTrue();
+        assertThat(new Compared(1, 3, 0, 0, 0, true, List.of()).hasNews()).isFalse();
     }
 }

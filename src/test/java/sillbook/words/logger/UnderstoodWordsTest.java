@@ -218,6 +218,7 @@ class UnderstoodWordsTest {
         Compared compared = new Compared(
                 1000,
                 190,
+                12,
                 6,
                 4,
                 false,
@@ -227,6 +228,7 @@ class UnderstoodWordsTest {
                 .startsWith(
                         "1000 new, 1 to 30 Nov",
                         "190 already here, skipped",
+                        "12 twice in it, skipped",
                         "6 ! changed: line 8 9.4 was 9.1",
                         "4 ! other than here, which stays: line 9 9.1 not 9.4");
     }
@@ -236,7 +238,7 @@ class UnderstoodWordsTest {
         Counted none = new Counted(0, 1, 0, 0, 0, 0, List.of(), Optional.<Span>empty(), new TreeMap<>(), List.of());
 
         assertThat(counted(none, Optional.empty())).containsExactly("0 with a reading", "1 without a value");
-        assertThat(counted(none, Optional.of(new Compared(0, 0, 0, 0, false, List.of()))))
+        assertThat(counted(none, Optional.of(new Compared(0, 0, 0, 0, 0, false, List.of()))))
                 .containsExactly("0 new", "1 without a value");
         assertThat(new CountedWords(SomeFile.counted(), ZoneOffset.UTC, TemperatureUnit.FAHRENHEIT)
                         .lines(Optional.empty()))

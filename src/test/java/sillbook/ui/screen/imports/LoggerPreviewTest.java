@@ -54,6 +54,7 @@ class LoggerPreviewTest {
     private static final Compared NEWS = new Compared(
             4495,
             118,
+            0,
             2,
             0,
             false,
@@ -232,7 +233,7 @@ class LoggerPreviewTest {
 
     @Test
     void whereNothingIsNewThereIsNothingToKeep() {
-        Desk desk = seen(looked(LoggerFormat.OPEN, new Compared(0, 4615, 0, 0, true, List.of())))
+        Desk desk = seen(looked(LoggerFormat.OPEN, new Compared(0, 4615, 0, 0, 0, true, List.of())))
                 .press("k");
 
         assertThat(desk.effects()).isEmpty();
