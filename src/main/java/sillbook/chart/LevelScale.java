@@ -13,6 +13,9 @@ import java.util.stream.Stream;
 public record LevelScale(double lowestTick, double tickStep, int rows) {
     public static final int LEVELS_A_ROW = 4;
 
+    /** Ticks are written to the tenth. */
+    private static final double FINEST = 0.1;
+
     private static final double WHOLE_FROM = 1;
     private static final double WHOLE_TO = 5;
 
@@ -31,9 +34,9 @@ public record LevelScale(double lowestTick, double tickStep, int rows) {
      */
     public record Place(int row, int level) {}
 
-    /** The finest scale with round ticks that holds both values in so many rows; from 1 to 5 every whole number is round enough. */
+    /** The finest scale with round ticks, a tenth at the least, that holds both values in so many rows; from 1 to 5 every whole number is round enough. */
     public static LevelScale covering(double low, double high, int rows) {
-        double step = step((high - low) / rows);
+        double step = Math.max(FINEST, step((high - low) / rows));
         Optional<LevelScale> found = holding(low, high, step, rows);
         while (found.isEmpty()) {
             step = step < WHOLE_FROM || step >= WHOLE_TO ? Ticks.nextRoundStep(step) : step + 1;

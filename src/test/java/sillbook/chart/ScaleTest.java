@@ -64,6 +64,11 @@ class ScaleTest {
         assertThat(LevelScale.covering(low, high, rows)).isEqualTo(new LevelScale(lowestTick, step, rows));
     }
 
+    @Test
+    void noTwoTicksReadTheSameToTheTenth() {
+        assertThat(LevelScale.covering(9.61, 9.72, 14).tickStep()).isEqualTo(0.1);
+    }
+
     /** The example of Heckbert's paper (Graphics Gems, 1990, p. 61): 105 to 543 with five ticks. From memory. */
     @Test
     void theTicksOfThePublishedExample() {

@@ -160,10 +160,15 @@ record PlaceTrace(
         return Stream.concat(means, isWhole ? landmarks() : Stream.empty());
     }
 
-    /** The edges of the band; in the cold also the point at which water freezes. */
+    /** The edges of the band; in the cold, where it was ever under them, also the point at which water freezes. */
     private Stream<Double> landmarks() {
         Stream<Double> edges = band.stream().flatMap(all -> Stream.of(all.low(), all.high()));
-        return servesCold ? Stream.concat(edges, Stream.of(freezing)) : edges;
+        return servesCold && isEverUnder() ? Stream.concat(edges, Stream.of(freezing)) : edges;
+    }
+
+    private boolean isEverUnder() {
+        double low = band.map(Edges::low).orElse(Double.POSITIVE_INFINITY);
+        return Stream.of(read, extremes, foretold).flatMap(Curve::known).anyMatch(warmth -> warmth.lowest() < low);
     }
 
     private Stream<Double> around() {
