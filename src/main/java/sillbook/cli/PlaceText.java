@@ -2,6 +2,7 @@
 package sillbook.cli;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -42,11 +43,20 @@ record PlaceText(Journal journal, Instant now) {
         if (!now.waiting().isEmpty()) {
             facts.add(now.waiting().stream().mapToInt(WaitingBulbs::bulbs).sum() + " dry bulbs");
         }
-        now.round().map(Job.Round::on).ifPresent(day -> facts.add("next round " + Days.day(day)));
+        now.round().map(Job.Round::on).ifPresent(day -> facts.add(round(day)));
         if (!now.pots().isEmpty()) {
             facts.add(new PotNames(journal).labels(now.pots()));
         }
         return now.place().name() + ": " + String.join("; ", facts);
+    }
+
+    /** {@code next round Sat 16 Jan}, {@code round due today}, {@code round due since Tue 15 Sep}. */
+    private String round(LocalDate on) {
+        LocalDate today = LocalDate.ofInstant(now, journal.settings().zone());
+        if (on.equals(today)) {
+            return "round due today";
+        }
+        return (on.isBefore(today) ? "round due since " : "next round ") + Days.day(on);
     }
 
     private String serves(Place place) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package sillbook.words;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ import sillbook.text.Initial;
 public record ClimateWords(Settings settings, Instant now) {
     private static final double HOURS = 24;
     private static final double HOURS_ARE_SAID_UP_TO = 96;
+    private static final int HOURS_AGO = 48;
     private static final String UNREAD = "unread";
     private static final Temperature FREEZING = Temperature.ofCelsius(0);
 
@@ -50,8 +52,8 @@ public record ClimateWords(Settings settings, Instant now) {
 
     /** {@code 9.6 C 1 h ago}; {@code 7.9 to 9.7 C this week}; {@code over its band since Sun 10 Jan, 56 h known}. */
     public List<String> recent(PlaceClimate climate) {
-        Stream<String> latest = climate.now().stream()
-                .map(last -> Temperatures.say(last.temperature(), unit()) + " " + Ago.say(last.at(), now));
+        Stream<String> latest =
+                climate.now().stream().map(last -> Temperatures.say(last.temperature(), unit()) + " " + ago(last));
         Stream<String> week = climate.week().stream().map(this::week);
         Stream<String> out = climate.strayed().stream().map(this::strayed);
         Stream<String> drift = climate.drift().stream().map(this::drift);
@@ -60,12 +62,22 @@ public record ClimateWords(Settings settings, Instant now) {
 
     /** {@code 2 h ago}, {@code 9 d ago}, {@code unread}. */
     public String ago(PlaceClimate climate) {
-        LocalDate today = LocalDate.ofInstant(now, settings.zone());
         return climate.now()
                 .filter(last -> climate.lastDay().filter(dayOf(last)::isBefore).isEmpty())
-                .map(last -> Ago.say(last.at(), now))
-                .or(() -> climate.lastDay().map(day -> Ago.say(day, today)))
+                .map(this::ago)
+                .or(() -> climate.lastDay().map(day -> Ago.say(day, today())))
                 .orElse(UNREAD);
+    }
+
+    /** Days are counted as those of a place that is unread: from midnight to midnight. */
+    private String ago(LastRead last) {
+        return Duration.between(last.at(), now).toHours() < HOURS_AGO
+                ? Ago.say(last.at(), now)
+                : Ago.say(dayOf(last), today());
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(now, settings.zone());
     }
 
     private LocalDate dayOf(LastRead last) {

@@ -52,6 +52,16 @@ class ClimateWordsTest {
         assertThat(words(journal).ago(climate(journal))).isEqualTo("unread");
     }
 
+    /** From one minute before midnight of 29 December to noon of 12 January: 14 days, as the place is unread. */
+    @Test
+    void daysAreCountedFromMidnightToMidnight() {
+        Winter told = cellar().logged("1 dec", "29 dec", 8);
+        Journal journal = told.journal();
+
+        assertThat(all(told)).startsWith("8 C 14 d ago");
+        assertThat(words(journal).ago(climate(journal))).isEqualTo("14 d ago");
+    }
+
     @Test
     void aWarmPlaceIsOverItsBandSinceADay() {
         assertThat(all(cellar().logged("1 jan", "9 jan", 8).logged("10 jan", "12 jan", 9.6)))
