@@ -28,6 +28,11 @@ record ReadingsText(Settings settings) {
     private static final String INDENT = "  ";
     private static final double MILLI = 1000;
 
+    /** What freezes, and what is warm, in thousandths of a degree. */
+    private static final int FREEZING = 0;
+
+    private static final int WARM = 13_000;
+
     /** The place and where it is from, then indented what was read. */
     Stream<String> lines(ReadStretch read) {
         Stream<String> head = Stream.concat(
@@ -99,8 +104,8 @@ record ReadingsText(Settings settings) {
                 celsius(day.mean()),
                 day.known(),
                 day.effective(),
-                hours(day.freezing(), "below 0 C"),
-                hours(day.warm(), "above 13 C"));
+                hours(day.freezing(), "below " + celsius(FREEZING)),
+                hours(day.warm(), "above " + celsius(WARM)));
     }
 
     private static String hours(double hours, String what) {

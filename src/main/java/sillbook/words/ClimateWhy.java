@@ -28,6 +28,9 @@ record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanat
     /** Earlier ones stand together. */
     private static final int DAYS_NAMED = 7;
 
+    /** In thousandths of a degree a day. */
+    private static final int LEAST_DRIFT = 100;
+
     @Override
     public Explanation frost(WhyFrost why) {
         return new FrostWhy(settings.temperatures()).explain(why);
@@ -57,7 +60,10 @@ record ClimateWhy(Settings settings) implements WhyClimate.ClimateCases<Explanat
                 side(drift.side()) + " its band by " + Days.day(drift.on()) + " at this pace",
                 "Of the last week known each day counts of which " + PlaceClimate.MOST_OF_A_DAY
                         + " hours or more are. The straight line that lies nearest to"
-                        + " their means is drawn on for a week. Fewer than 4 days, or less than 0.1 C a day, tell nothing"
+                        + " their means is drawn on for a week. Fewer than 4 days, or less than "
+                        + Temperatures.difference(LEAST_DRIFT, settings.temperatures())
+                                .substring(1)
+                        + " a day, tell nothing"
                         + " (our judgement).",
                 List.of(whoseBand(why)),
                 why.days().stream().map(this::line).toList(),

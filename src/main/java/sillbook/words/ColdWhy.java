@@ -4,7 +4,11 @@ package sillbook.words;
 import java.util.List;
 import java.util.stream.Stream;
 import sillbook.handbook.Origin;
+import sillbook.model.Band;
 import sillbook.model.Journal;
+import sillbook.model.Settings.TemperatureUnit;
+import sillbook.model.Temperature;
+import sillbook.reckon.cold.ColdWeight;
 import sillbook.season.ColdAhead;
 import sillbook.season.ColdCount;
 import sillbook.season.ColdPart;
@@ -22,19 +26,24 @@ record ColdWhy(Journal journal) {
             "A day counts when the pot was potted and watered and stood in the cold, at a place that is cold on that day. Seven days "
                     + "make a week.";
 
-    private static final String BY_THERMOMETER =
-            "A day counts by what thermometers saw of it: whole from 2 to 9 C, in part up to 13 C, where it works more slowly, and "
-                    + "from 0 to 2 C in part until it is rooted, then whole (" + OURS
-                    + "). Of a lowest and a highest the middle between them "
-                    + "speaks. Warm spells are never taken off. A day that was not read counts when its place is cold on it.";
-
     static final String AHEAD =
             "The days to come count as those of the last two weeks read at its place did: their mean for the likely day; for the "
                     + "earliest and the latest the spread of single days, and the most and the least that may have counted so far ("
                     + OURS + ").";
 
-    static String rule(ColdCount cold) {
-        return cold.isRead() ? BY_THERMOMETER : BY_CALENDAR;
+    String rule(ColdCount cold) {
+        return cold.isRead() ? byThermometer(journal.settings().temperatures()) : BY_CALENDAR;
+    }
+
+    private static String byThermometer(TemperatureUnit unit) {
+        return "A day counts by what thermometers saw of it: whole from "
+                + Temperatures.fromTo(Band.ofCelsius(ColdWeight.USUAL.full(), ColdWeight.USUAL.fading()), unit)
+                + ", in part up to " + Temperatures.say(Temperature.ofCelsius(ColdWeight.USUAL.gone()), unit)
+                + ", where it works more slowly, and from "
+                + Temperatures.fromTo(Band.ofCelsius(0, ColdWeight.USUAL.full()), unit)
+                + " in part until it is rooted, then whole (" + OURS
+                + "). Of a lowest and a highest the middle between them "
+                + "speaks. Warm spells are never taken off. A day that was not read counts when its place is cold on it.";
     }
 
     /** What one sort of bulb needs, and had dry. */
@@ -48,7 +57,8 @@ record ColdWhy(Journal journal) {
     }
 
     static String total(ColdCount cold) {
-        String bounds = cold.isRead() ? ", " + inDays(cold.least()) + " to " + inDays(cold.most()) : "";
+        boolean isBounded = !inDays(cold.least()).equals(inDays(cold.most()));
+        String bounds = cold.isRead() && isBounded ? ", " + inDays(cold.least()) + " to " + inDays(cold.most()) : "";
         double whole = cold.isRead() ? cold.likely() : cold.daysColdEnough();
         return (cold.isRead() ? OURS + inDays(whole) + " days" : days(cold.daysColdEnough())) + bounds + " by 7 is "
                 + Decimal.sayFixed(Weeks.ofDays(whole), 1) + " wk";

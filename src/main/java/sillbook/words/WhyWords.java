@@ -46,7 +46,7 @@ public record WhyWords(Journal journal, Handbook handbook) implements Why.Cases<
         return page(
                 why,
                 PotWords.cold(cold.daysIn(), cold.daysColdEnough()),
-                ColdWhy.rule(cold),
+                new ColdWhy(journal).rule(cold),
                 why.stretches().stream().flatMap(new ColdWhy(journal)::stretch).toList(),
                 ColdWhy.total(cold));
     }

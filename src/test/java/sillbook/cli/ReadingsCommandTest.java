@@ -77,6 +77,12 @@ class ReadingsCommandTest {
     }
 
     @Test
+    void saysTheLimitsInTheUnitOfTheJournal() {
+        write("set temperature F");
+        assertThat(said("--days")).contains("1.7 h below 32 F").contains("6.0 h above 55.4 F");
+    }
+
+    @Test
     void saysAStretchOnly() {
         assertThat(said("--from", "3 nov 2026", "--to", "3 nov 2026"))
                 .startsWith("porch:")
