@@ -107,6 +107,7 @@ final class Said {
     }
 
     static String plural(int count, String noun) {
-        return count + " " + noun + (count == 1 ? "" : "s");
+        String grouped = Integer.toString(count).replaceAll("(?<=\\d)(?=(\\d{3})+$)", " ");
+        return grouped + " " + noun + (count == 1 ? "" : "s");
     }
 }

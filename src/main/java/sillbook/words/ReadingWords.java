@@ -34,7 +34,8 @@ public record ReadingWords(Settings settings) {
     /** {@code winter.csv: 1,440 readings, 2 Nov to 2 Jan, 3 suspicious}. */
     public String say(ReadingSource source) {
         String suspicious = source.suspicious() == 0 ? "" : ", " + source.suspicious() + " suspicious";
-        return source.name() + ": " + Counts.of(source.readings(), "reading") + ", "
+        return source.name() + ": " + Counts.grouped(source.readings())
+                + (source.readings() == 1 ? " reading" : " readings") + ", "
                 + Days.fromTo(day(source.first()), day(source.last())) + suspicious;
     }
 

@@ -104,9 +104,9 @@ record Look(
         if (wrong.isPresent()) {
             return Heard.not("no column " + wrong.get(), "It has no column " + wrong.get() + ", only " + columns + ".");
         }
-        Optional<Integer> when = look.told().column().filter(number -> look.titled()
-                .instants()
-                .has(look.joined().cell(number - 1)));
+        Optional<Integer> when = look.told()
+                .column()
+                .filter(number -> look.titled().instants().has(look.joined().cell(number - 1)));
         if (when.isPresent()) {
             return Heard.not(
                     "column " + when.get() + " holds instants",
@@ -117,10 +117,8 @@ record Look(
         }
         Optional<String> nobody =
                 look.told().device().filter(name -> look.device().isEmpty());
-        return nobody.<Heard<Look>>map(
-                        name -> Heard.not(
-                                "no such device",
-                                "No column of it names a device '" + name + "'." + look.devicesThere()))
+        return nobody.<Heard<Look>>map(name -> Heard.not(
+                        "no such device", "No column of it names a device '" + name + "'." + look.devicesThere()))
                 .orElseGet(() -> Heard.as(look));
     }
 

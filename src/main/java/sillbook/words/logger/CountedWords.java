@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import sillbook.model.Settings.TemperatureUnit;
+import sillbook.words.Counts;
 import sillbook.words.Days;
 import sillbook.words.Temperatures;
 import sillbook.words.logger.Counted.Span;
@@ -78,12 +79,12 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
         add(lines, of.withoutValue(), false, "without a value");
         add(lines, of.others(), false, "of something else");
         if (of.suspicious() > 0) {
-            String says = "suspicious, " + named(strange -> !strange.isUnreadable());
+            String says = "suspicious, " + named(strange -> !strange.isUnreadable(), of.suspicious());
             String end = "; kept, marked, left out of sums";
             lines.add(new Line(of.suspicious(), true, says + end, Optional.of(Topic.SUSPICIOUS)));
         }
         add(lines, of.ahead(), true, AHEAD);
-        add(lines, of.unreadable(), true, "unreadable, " + named(Strange::isUnreadable));
+        add(lines, of.unreadable(), true, "unreadable, " + named(Strange::isUnreadable, of.unreadable()));
         return lines;
     }
 
@@ -99,10 +100,11 @@ public record CountedWords(Counted of, ZoneId zone, TemperatureUnit unit) {
                 + Days.fromToOfYears(LocalDate.ofInstant(span.first(), zone), LocalDate.ofInstant(span.last(), zone));
     }
 
-    private String named(Predicate<Strange> which) {
-        List<Strange> all = of.strange().stream().filter(which).toList();
-        List<String> some = all.stream().limit(NAMED).map(this::line).toList();
-        return String.join(", ", some) + (all.size() > NAMED ? " .." : "");
+    private String named(Predicate<Strange> which, long all) {
+        List<String> some =
+                of.strange().stream().filter(which).limit(NAMED).map(this::line).toList();
+        long more = all - some.size();
+        return String.join(", ", some) + (more > 0 ? " and " + Counts.grouped(more) + " more" : "");
     }
 
     private String line(Strange strange) {

@@ -31,15 +31,21 @@ class LoggerFileTest {
 
     @Test
     void aYearInFrontIsReadFirstWhateverIsTold() {
-        assertThat(look(YEAR_FIRST, DAY_FIRST).value().orElseThrow().understood().dates().order())
+        assertThat(look(YEAR_FIRST, DAY_FIRST)
+                        .value()
+                        .orElseThrow()
+                        .understood()
+                        .dates()
+                        .order())
                 .contains(new Found<>(DateOrder.YEAR_MONTH_DAY, Basis.STATED));
     }
 
     @Test
     void anOrderThatLinesDisproveIsRefused() {
         assertThat(complaint(MONTH_FIRST, DAY_FIRST))
-                .isEqualTo("Its dates are not day.month.year: line 3, 11/13/2026 07:00, proves another order. Say that, or"
-                        + " none: then it is found.");
+                .isEqualTo(
+                        "Its dates are not day.month.year: line 3, 11/13/2026 07:00, proves another order. Say that, or"
+                                + " none: then it is found.");
         assertThat(look(MONTH_FIRST, LoggerFormat.OPEN.withDates(DateOrder.MONTH_DAY_YEAR))
                         .value())
                 .isPresent();
@@ -53,7 +59,8 @@ class LoggerFileTest {
 
     @Test
     void aDeviceIsToldInAnyCapitals() {
-        LoggerFile file = look(TWO, LoggerFormat.OPEN.withDevice("PORCH")).value().orElseThrow();
+        LoggerFile file =
+                look(TWO, LoggerFormat.OPEN.withDevice("PORCH")).value().orElseThrow();
 
         assertThat(file.understood().device()).contains("Porch");
         try (LoggerFeed feed = file.feed()) {

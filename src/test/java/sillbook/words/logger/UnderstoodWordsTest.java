@@ -208,7 +208,7 @@ class UnderstoodWordsTest {
                         "1200 with a reading, 1 to 30 Nov",
                         "1 without a value",
                         "2 of something else",
-                        "5 ! suspicious, line 3 85, line 4 -999, line 5 85 ..; kept, marked, left out of sums",
+                        "5 ! suspicious, line 3 85, line 4 -999, line 5 85 and 2 more; kept, marked, left out of sums",
                         "3 ! after now, left out: clock ahead, or dates the wrong way round",
                         "1 ! unreadable, line 7 \"(a remark that goes on and on ..\"");
     }
