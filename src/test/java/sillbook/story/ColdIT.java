@@ -18,7 +18,7 @@ class ColdIT {
     @Test
     void aPotIsHeldBackAndTheReasonIsRead() {
         try (Tmux terminal = demo()) {
-            terminal.waitFor("cellar 9.6 C, over its 2-9 C for 2 days").press("2");
+            terminal.waitFor("porch froze to -2.4 C on 9 Jan").press("2");
             terminal.waitFor("2 POTS").press(downTo(15)).waitFor("D2  Held back: the cellar ran warm");
             terminal.press("Enter")
                     .waitFor("12 and a half weeks in, about 11 and a half cold enough; needs")
