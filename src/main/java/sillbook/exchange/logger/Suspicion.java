@@ -23,6 +23,9 @@ final class Suspicion {
 
     private static final long HOUR = 3600;
 
+    /** Two hours, in seconds: a clock that was left on summer time, and runs a little fast, is ahead without being wrong (a judgement of ours). */
+    private static final long AHEAD = 7200;
+
     private final Set<Integer> told;
     private final long now;
     private long soundAt;
@@ -33,7 +36,7 @@ final class Suspicion {
      * Of one thermometer's readings, one after the other.
      *
      * @param told what else can hardly be true of it, in thousandths of a degree Celsius
-     * @param now in seconds since 1970-01-01T00:00Z; what is of a later moment nobody read yet
+     * @param now in seconds since 1970-01-01T00:00Z; what is of a much later moment nobody read yet
      */
     Suspicion(Set<Integer> told, long now) {
         this.told = told;
@@ -41,7 +44,7 @@ final class Suspicion {
     }
 
     boolean isAhead(long at) {
-        return at > now;
+        return at > now + AHEAD;
     }
 
     /**

@@ -19,7 +19,7 @@ class LoggerFeedTest {
             time,C
             2026-11-26T08:00Z,5.0
             2026-11-26T09:00Z,5.5
-            2026-11-26T09:01Z,6.0
+            2026-11-26T11:01Z,6.0
             2026-11-27T09:00Z,85
             """;
 
@@ -47,6 +47,21 @@ class LoggerFeedTest {
         assertThat(counted.suspicious()).as("by their temperature").isZero();
         assertThat(counted.strange()).isEmpty();
         assertThat(counted.days()).containsExactly(Map.entry(LocalDate.of(2026, 11, 26), 5_250));
+    }
+
+    @Test
+    void aClockThatIsUpToTwoHoursFastIsBelieved() {
+        Instant third = taken(2);
+
+        assertThat(read(third.minusSeconds(7200)).ahead())
+                .as("the fourth alone")
+                .isEqualTo(1);
+        assertThat(read(third.minusSeconds(7201)).ahead()).isEqualTo(2);
+    }
+
+    private Instant taken(int number) {
+        read(Instant.MAX);
+        return taken.get(number).at();
     }
 
     @Test
