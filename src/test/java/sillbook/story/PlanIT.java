@@ -80,7 +80,10 @@ class PlanIT {
         terminal.press("Enter").waitFor("plan A adopted").waitFor("plan A of 1, adopted");
         terminal.press("2").waitFor("POTS").press(">");
         terminal.waitFor("'Inkwell'");
-        terminal.press("Enter").waitFor("Bench").waitFor("Not potted yet").press("Escape");
+        terminal.press("Enter")
+                .waitFor("into the cold")
+                .waitFor("Not potted yet")
+                .press("Escape");
         terminal.waitFor("'Inkwell'").press("<");
     }
 

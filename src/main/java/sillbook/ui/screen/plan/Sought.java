@@ -48,9 +48,12 @@ record Sought(int turn, Optional<SeasonPlan> from, Optional<Found> best, Optiona
         return over(last, SeekingWords.outcome(what));
     }
 
-    /** As it stands after the journal changed: ended where the plan is made of other things now. */
+    /** As it stands after the journal changed: ended where the plan is made of other things now; what came of one that is over is told no more. */
     Sought after(State before, State after) {
-        return isOvertaken(before, after) ? over(best, SeekingWords.OVERTAKEN) : this;
+        if (isOvertaken(before, after)) {
+            return over(best, SeekingWords.OVERTAKEN);
+        }
+        return isGoingOn() ? this : seen();
     }
 
     boolean isOvertaken(State before, State after) {

@@ -113,6 +113,15 @@ class PlanSearchTest {
     // Stopped by hand, or looked for while another page is open
 
     @Test
+    void whatCameOfOneThatIsOverIsToldNoMoreOnceTheJournalIsAnother() {
+        desk.press("b");
+        finds(8);
+        assertThat(desk.line(23)).contains("The best there is");
+        changed(ComingWinter.bulbs());
+        assertThat(desk.line(22) + desk.line(23)).doesNotContain("The best there is");
+    }
+
+    @Test
     void stoppedItSaysHowFarItCame() {
         desk.press("b");
         findsSoFar(9);
