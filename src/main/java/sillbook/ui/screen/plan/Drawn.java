@@ -92,11 +92,15 @@ record Drawn(Optional<Season> turnedTo, Map<Season, SeasonPlan> drafts, Map<Seas
         return same(made, state.journal());
     }
 
-    /** The same plan, if it is kept. */
+    /** The same plan, if it is kept; its pots may have been made since. */
     private static Optional<SeasonPlan> same(SeasonPlan made, Journal journal) {
         return SeasonPlan.of(made.season(), journal).stream()
-                .filter(one -> one.pots().equals(made.pots()) && one.rule().equals(made.rule()))
+                .filter(one -> one.rule().equals(made.rule()) && unmade(one).equals(unmade(made)))
                 .findFirst();
+    }
+
+    private static List<Proposal> unmade(SeasonPlan plan) {
+        return plan.pots().stream().map(pot -> pot.about(Optional.empty())).toList();
     }
 
     /** The plan that the season goes by. */

@@ -204,6 +204,13 @@ class HandViewTest {
     }
 
     @Test
+    void whatIsKeptAndAdoptedIsKept() {
+        desk.press("+", "k").kept().press("t", "Enter").kept();
+        assertThat(desk.line(21)).contains("adopted");
+        assertThat(desk.press("q").line(22)).startsWith(" All is kept. Enter");
+    }
+
+    @Test
     void theCursorStaysOnTheListInAnotherSeason() {
         desk.press("End");
         assertThat(desk.line(6)).doesNotStartWith("▸");
