@@ -15,6 +15,7 @@ import sillbook.model.ReadingSource;
 import sillbook.model.Settings;
 import sillbook.model.SpanReading;
 import sillbook.model.Temperature;
+import sillbook.reckon.cold.ColdWeight;
 import sillbook.season.ReadStretch;
 import sillbook.season.ReadStretch.Gap;
 import sillbook.words.Counts;
@@ -28,10 +29,10 @@ record ReadingsText(Settings settings) {
     private static final String INDENT = "  ";
     private static final double MILLI = 1000;
 
-    /** What freezes, and what is warm, in thousandths of a degree. */
+    /** What freezes, and what counts for no cold, in thousandths of a degree. */
     private static final int FREEZING = 0;
 
-    private static final int WARM = 13_000;
+    private static final int WARM = (int) (ColdWeight.USUAL.gone() * MILLI);
 
     /** The place and where it is from, then indented what was read. */
     Stream<String> lines(ReadStretch read) {

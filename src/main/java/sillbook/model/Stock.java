@@ -4,6 +4,7 @@ package sillbook.model;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The bulbs of one variety that a season has in hand; soft and mouldy ones are not among them.
@@ -34,14 +35,7 @@ public record Stock(Journal journal, List<Purchase> purchases) {
     /** Bulbs bought and in no potted pot; those of pots that wait for their potting day are among them. */
     public int unpotted() {
         return purchases.stream()
-                .mapToInt(purchase -> Math.max(0, purchase.sound() - potted(purchase)))
-                .sum();
-    }
-
-    private int potted(Purchase purchase) {
-        return journal.pots().all().stream()
-                .filter(pot -> pot.bulbsFrom(purchase.id()) > 0 && journal.isPotted(pot.id()))
-                .mapToInt(pot -> pot.bulbsFrom(purchase.id()))
+                .mapToInt(purchase -> left(purchase, journal, pot -> journal.isPotted(pot.id())))
                 .sum();
     }
 
@@ -61,16 +55,21 @@ public record Stock(Journal journal, List<Purchase> purchases) {
 
     /** Bulbs that a purchase gives or is to give, and that no pot has yet. */
     public static int unplanted(Purchase purchase, Journal journal) {
-        return Math.max(0, purchase.provides() - planted(purchase, journal));
+        return Math.max(0, purchase.provides() - planted(purchase, journal, any -> true));
     }
 
     /** Bulbs of a purchase that are in no pot. */
     public static int left(Purchase purchase, Journal journal) {
-        return Math.max(0, purchase.sound() - planted(purchase, journal));
+        return left(purchase, journal, any -> true);
     }
 
-    private static int planted(Purchase purchase, Journal journal) {
+    private static int left(Purchase purchase, Journal journal, Predicate<Pot> which) {
+        return Math.max(0, purchase.sound() - planted(purchase, journal, which));
+    }
+
+    private static int planted(Purchase purchase, Journal journal, Predicate<Pot> which) {
         return journal.pots().all().stream()
+                .filter(pot -> pot.bulbsFrom(purchase.id()) > 0 && which.test(pot))
                 .mapToInt(pot -> pot.bulbsFrom(purchase.id()))
                 .sum();
     }

@@ -23,9 +23,21 @@ import sillbook.plan.Supplies.Leftover;
 import sillbook.plan.Supplies.State;
 
 /** Reads what a plan takes. Pots that are potted already have what they need. */
-public record SuppliesReading(Journal journal, SeasonPlan plan) {
+public final class SuppliesReading {
+    private final Journal journal;
+    private final SeasonPlan plan;
+
+    /** Bulbs that were bought and are in no pot, the first bought first. */
+    private final List<Leftover> spare;
+
     /** Bulbs of one variety from one purchase, or from none. */
     private record From(Id<Variety> variety, Optional<Id<Purchase>> purchase) {}
+
+    private SuppliesReading(Journal journal, SeasonPlan plan) {
+        this.journal = journal;
+        this.plan = plan;
+        this.spare = spare(journal, plan);
+    }
 
     public static Supplies of(Journal journal, SeasonPlan plan) {
         return new SuppliesReading(journal, plan).read();
@@ -108,7 +120,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
 
     /** Bulbs of a variety that were bought and are in no pot. */
     private int since(Id<Variety> variety, Predicate<Purchase> does) {
-        return spare().stream()
+        return spare.stream()
                 .filter(one -> one.variety().equals(variety)
                         && does.test(journal.purchases().get(one.purchase())))
                 .mapToInt(Leftover::bulbs)
@@ -140,7 +152,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
                 .filter(pot -> pot.purchase().isEmpty())
                 .collect(Collectors.groupingBy(Proposal::variety, Collectors.summingInt(Proposal::bulbs)));
         List<Leftover> left = new ArrayList<>();
-        for (Leftover one : spare()) {
+        for (Leftover one : spare) {
             int given = Math.min(one.bulbs(), waiting.getOrDefault(one.variety(), 0));
             waiting.merge(one.variety(), -given, Integer::sum);
             if (given < one.bulbs()) {
@@ -150,7 +162,7 @@ public record SuppliesReading(Journal journal, SeasonPlan plan) {
         return left;
     }
 
-    private List<Leftover> spare() {
+    private static List<Leftover> spare(Journal journal, SeasonPlan plan) {
         Map<Id<Purchase>, Integer> taken = plan.pots().stream()
                 .filter(pot -> pot.pot().isEmpty() && pot.purchase().isPresent())
                 .collect(Collectors.groupingBy(

@@ -11,6 +11,7 @@ import sillbook.model.Id;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Temperature;
+import sillbook.reckon.dates.Dates;
 import sillbook.reckon.dates.DaySpan;
 import sillbook.season.Today.Attention;
 
@@ -74,8 +75,7 @@ record Frost(Id<Place> place, LocalDate coldestOn, LocalDate on, Temperature low
     private static Optional<Frost> joined(Stream<Frost> days) {
         return days.reduce((one, other) -> {
             Frost coldest = COLDEST.compare(one, other) <= 0 ? one : other;
-            return new Frost(
-                    one.place, coldest.coldestOn, one.on.isAfter(other.on) ? one.on : other.on, coldest.lowest);
+            return new Frost(one.place, coldest.coldestOn, Dates.later(one.on, other.on), coldest.lowest);
         });
     }
 

@@ -4,18 +4,12 @@ package sillbook.words;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
-import java.time.MonthDay;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sillbook.handbook.Handbook;
 import sillbook.model.Journal;
 import sillbook.model.Place;
 import sillbook.model.Place.Sort;
-import sillbook.model.Settings;
-import sillbook.model.Settings.Colours;
-import sillbook.model.Settings.LengthUnit;
-import sillbook.model.Settings.TemperatureUnit;
 import sillbook.season.Lever;
 import sillbook.season.Why;
 import sillbook.season.WhyClimate;
@@ -126,15 +120,8 @@ class ClimateWhyTest {
         for (int day = 1; day <= 12; day++) {
             told = told.logged(day + " jan", day + " jan", 5 + 0.3 * day);
         }
-        Settings fahrenheit = new Settings(
-                ZoneOffset.UTC,
-                MonthDay.of(7, 1),
-                TemperatureUnit.FAHRENHEIT,
-                LengthUnit.CENTIMETRES,
-                Colours.ASK,
-                true);
         WhyDrift drift = (WhyDrift) whys(told).get(0);
-        assertThat(new ClimateWhy(fahrenheit).drift(drift).rule()).contains("less than 0.2 F a day");
+        assertThat(new ClimateWhy(Fahrenheit.SETTINGS).drift(drift).rule()).contains("less than 0.2 F a day");
         assertThat(page(told).rule()).contains("less than 0.1 C a day");
     }
 

@@ -4,16 +4,10 @@ package sillbook.words;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sillbook.season.Winter.winter;
 
-import java.time.MonthDay;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sillbook.model.Edit;
 import sillbook.model.Journal;
-import sillbook.model.Settings;
-import sillbook.model.Settings.Colours;
-import sillbook.model.Settings.LengthUnit;
-import sillbook.model.Settings.TemperatureUnit;
 import sillbook.season.ColdCount;
 
 class ColdWhyTest {
@@ -29,16 +23,8 @@ class ColdWhyTest {
 
     @Test
     void theRuleIsSaidInTheUnitOfTheJournal() {
-        Settings fahrenheit = new Settings(
-                ZoneOffset.UTC,
-                MonthDay.of(7, 1),
-                TemperatureUnit.FAHRENHEIT,
-                LengthUnit.CENTIMETRES,
-                Colours.ASK,
-                true);
-
         assertThat(new ColdWhy(JOURNAL).rule(EXACT)).contains("whole from 2 to 9 C, in part up to 13 C");
-        assertThat(new ColdWhy(JOURNAL.with(List.of(new Edit.Put(fahrenheit)))).rule(EXACT))
+        assertThat(new ColdWhy(JOURNAL.with(List.of(new Edit.Put(Fahrenheit.SETTINGS)))).rule(EXACT))
                 .contains("whole from 35.6 to 48.2 F, in part up to 55.4 F")
                 .contains("from 32 to 35.6 F in part");
     }

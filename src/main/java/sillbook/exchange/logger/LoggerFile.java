@@ -223,7 +223,7 @@ public final class LoggerFile {
     /**
      * The same.
      *
-     * @param now the moment it is read at; readings of a later one are suspicious
+     * @param now the moment it is read at; readings of a much later one are suspicious
      * @throws IllegalStateException while a question is open
      */
     public LoggerFeed feed(Instant now) {

@@ -55,15 +55,12 @@ final class FeedAhead implements Feed, AutoCloseable {
 
     private Block await() {
         try {
-            return next.get();
+            return Intake.Stopped.orResult(next);
         } catch (ExecutionException e) {
             if (e.getCause() instanceof RuntimeException failure) {
                 throw failure;
             }
             throw new IllegalStateException("reading came to nothing", e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new Intake.Stopped();
         }
     }
 

@@ -4,6 +4,8 @@ package sillbook.store.sqlite;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import sillbook.store.DaySums;
 import sillbook.store.Feed;
 import sillbook.store.Progress;
@@ -50,6 +52,16 @@ final class Intake {
 
         Stopped() {
             super("stopped", null, false, false);
+        }
+
+        /** What another thread works out; whoever is interrupted while waiting for it is stopped. */
+        static <T> T orResult(Future<T> work) throws ExecutionException {
+            try {
+                return work.get();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new Stopped();
+            }
         }
     }
 

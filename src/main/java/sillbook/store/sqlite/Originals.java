@@ -28,15 +28,12 @@ final class Originals {
     /** Waits until the bytes are packed. */
     Packed await(FutureTask<Packed> packing) {
         try {
-            return packing.get();
+            return Intake.Stopped.orResult(packing);
         } catch (ExecutionException e) {
             if (e.getCause() instanceof IOException unreadable) {
                 throw Failures.of(database.file(), unreadable);
             }
             throw new IllegalStateException("packing came to nothing", e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new Intake.Stopped();
         }
     }
 
